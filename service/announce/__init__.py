@@ -1,0 +1,1 @@
+"""What is said in public: a result put into words. Nothing is counted here."""

@@ -1,0 +1,1 @@
+"""What they meant: one comment's text and the round's question give a Reading."""

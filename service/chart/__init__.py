@@ -1,0 +1,1 @@
+"""The printed chart as a grid of pages: numbering, joined pages, which pages are votable."""

@@ -1,0 +1,78 @@
+"""A round's rules, the comments as settling needs them, and the host's rulings."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Literal, get_args
+
+from service.ballots.reading import Reading
+from service.chart.grid import Chart
+from service.comments.spans import Span
+
+Standing = Literal["latest", "first"]
+TieBreak = Literal["most joined edges", "reached first", "lowest number", "host's pick"]
+STANDINGS: tuple[Standing, ...] = get_args(Standing)
+TIE_BREAKS: tuple[TieBreak, ...] = get_args(TieBreak)
+
+
+@dataclass(frozen=True, slots=True)
+class RoundRules:
+    """What was announced before the voting; frozen when the round opens.
+
+    `opens` and `closes` are aware instants; a comment written at `opens` counts, one written at
+    `closes` is late. `closes` is None while the host has yet to close the round.
+    `votable` are the pages this round may choose, `stitched` those stitched or in hand.
+    """
+
+    opens: datetime
+    closes: datetime | None
+    votable: frozenset[int]
+    stitched: frozenset[int] = frozenset()
+    choices: int = 1
+    standing: Standing = "latest"
+    tie_breaks: tuple[TieBreak, ...] = ("most joined edges", "reached first", "lowest number")
+
+
+@dataclass(frozen=True, slots=True)
+class Ruling:
+    """The host's decision on one comment. A later one follows it, none is overwritten.
+
+    `pages` is empty for a ruling that the comment chooses nothing.
+    `withdraws` says that it takes back the voter's earlier ballot.
+    """
+
+    pages: tuple[int, ...]
+    reason: str
+    at: datetime
+    withdraws: bool = False
+    #: Decides for the host whether a comment whose time cannot be told was in time.
+    in_time: bool | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class ReadComment:
+    """A comment with its reading: `key` is unique within the round, `voter` who wrote it.
+
+    `written` is when these words were written, as far as the batches tell.
+    `rulings` are the host's, oldest first; the last one holds.
+    """
+
+    key: str
+    voter: str
+    author: str
+    written: Span
+    reading: Reading
+    is_host: bool = False
+    rulings: tuple[Ruling, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class RoundInput:
+    """Everything a result follows from; nothing else may change it."""
+
+    chart: Chart
+    rules: RoundRules
+    comments: tuple[ReadComment, ...]
+    #: The host's pick, where the chain ends in one: the page and the reason.
+    host_pick: tuple[int, str] | None = None

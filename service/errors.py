@@ -1,0 +1,215 @@
+"""Every error a caller can meet, in one tree.
+
+A comment that cannot be read as a vote is an outcome with a reason, never one of these.
+Each error holds its data and says in one sentence what is wrong, where, and what to do.
+
+    LoopstartError
+    ├── BadInput                 what was handed in cannot be used
+    │   ├── BadChart             a chart that cannot be
+    │   ├── PageNotOnChart
+    │   ├── BadTime              a zone, an instant or a local time that cannot be
+    │   ├── ClosesBeforeOpening
+    │   ├── BadRules             rules of a round or a game that cannot be
+    │   ├── BadRuling
+    │   └── BadExport            an export that cannot be read
+    │       ├── EmptyExport
+    │       ├── BinaryExport
+    │       └── NoTextColumn
+    ├── WrongState               right request, wrong moment (a round opened twice)
+    ├── NotFound                 no game, round, comment of that name
+    ├── AlreadyThere             a game of that name exists
+    ├── AccessRefused
+    │   ├── TokenMissing
+    │   ├── TokenWrong
+    │   └── TokenTooWeak         a collector's token where a host's is needed
+    ├── BadSetting
+    └── ServerUnreachable
+"""
+
+from __future__ import annotations
+
+
+class LoopstartError(Exception):
+    """The parent of all; never raised itself."""
+
+
+class BadInput(LoopstartError):
+    """What was handed in cannot be used: `what` is wrong, `todo` says what to do."""
+
+    def __init__(self, what: str, todo: str) -> None:
+        self.what = what
+        self.todo = todo
+        super().__init__(f"{what}: {todo}.")
+
+
+class BadChart(BadInput):
+    """A chart that cannot be: no columns, a cell outside, no page left."""
+
+
+class PageNotOnChart(BadInput):
+    """The chart has no page `page`; its pages are numbered 1 to `page_count`."""
+
+    def __init__(self, page: int, page_count: int) -> None:
+        self.page = page
+        self.page_count = page_count
+        super().__init__(
+            f"page {page} is not on the chart", f"name a page from 1 to {page_count}"
+        )
+
+
+class BadTime(BadInput):
+    """A zone, an instant or a local time that cannot be: `text` as it was given."""
+
+    def __init__(self, text: str, what: str, todo: str) -> None:
+        self.text = text
+        super().__init__(f"{what} (it says {text!r})", todo)
+
+
+class ClosesBeforeOpening(BadInput):
+    """A round's closing is not after its opening; both as RFC 3339 text."""
+
+    def __init__(self, opens: str, closes: str) -> None:
+        self.opens = opens
+        self.closes = closes
+        super().__init__(
+            f"the closing {closes} is not after the opening {opens}",
+            "give a closing later than the opening",
+        )
+
+
+class BadRules(BadInput):
+    """Rules of a round or a game that cannot be, such as an unknown tie-break."""
+
+
+class BadRuling(BadInput):
+    """A ruling that cannot be: a page off the chart, no reason given."""
+
+
+class BadExport(BadInput):
+    """The export `name` cannot be read; `where` names the line or record if there is one."""
+
+    def __init__(self, name: str, what: str, todo: str, where: str = "") -> None:
+        self.name = name
+        self.where = where
+        place = f"{name}, {where}" if where else name
+        super().__init__(f"{place}: {what}", todo)
+
+
+class EmptyExport(BadExport):
+    """The export holds nothing."""
+
+    def __init__(self, name: str) -> None:
+        super().__init__(name, "the file is empty", "hand in an export that holds comments")
+
+
+class BinaryExport(BadExport):
+    """The export is no text: a picture, an archive, a program; `kind` says which if known."""
+
+    def __init__(self, name: str, kind: str = "not text") -> None:
+        self.kind = kind
+        super().__init__(
+            name,
+            f"this is {kind}, not a table, JSON or pasted text",
+            "export the comments as CSV or JSON, or paste them as text",
+        )
+
+
+class NoTextColumn(BadExport):
+    """No column of a table, or no field of JSON, holds the comments' text."""
+
+    def __init__(self, name: str, columns: tuple[str, ...]) -> None:
+        self.columns = columns
+        seen = ", ".join(columns) if columns else "none"
+        super().__init__(
+            name,
+            f"no column holds the comments' text (columns seen: {seen})",
+            "name it, as in --columns text=HEADER",
+        )
+
+
+class WrongState(LoopstartError):
+    """`thing` is `state`, so `wish` cannot be; `todo` says what can."""
+
+    def __init__(self, thing: str, state: str, wish: str, todo: str) -> None:
+        self.thing = thing
+        self.state = state
+        self.wish = wish
+        self.todo = todo
+        super().__init__(f"{thing} is {state} and cannot be {wish}: {todo}.")
+
+
+class NotFound(LoopstartError):
+    """There is no `kind` called `name`."""
+
+    def __init__(self, kind: str, name: str, todo: str = "check the name") -> None:
+        self.kind = kind
+        self.name = name
+        self.todo = todo
+        super().__init__(f"there is no {kind} {name!r} here: {todo}.")
+
+
+class AlreadyThere(LoopstartError):
+    """A `kind` called `name` exists and is another one."""
+
+    def __init__(self, kind: str, name: str, todo: str = "choose another name") -> None:
+        self.kind = kind
+        self.name = name
+        self.todo = todo
+        super().__init__(f"there is a {kind} {name!r} already: {todo}.")
+
+
+class AccessRefused(LoopstartError):
+    """The caller may not do this."""
+
+
+class TokenMissing(AccessRefused):
+    """No token was sent where one is needed."""
+
+    def __init__(self) -> None:
+        super().__init__(
+            "this request carries no token: send the header 'Authorization: Bearer TOKEN' "
+            "with a token of the host."
+        )
+
+
+class TokenWrong(AccessRefused):
+    """The token sent is not one of this service's."""
+
+    def __init__(self) -> None:
+        super().__init__(
+            "the token in the Authorization header is not known here: check that it was "
+            "copied whole, or let the host make a new one."
+        )
+
+
+class TokenTooWeak(AccessRefused):
+    """A collector's token was sent where a host's is needed."""
+
+    def __init__(self, role: str, needed: str) -> None:
+        self.role = role
+        self.needed = needed
+        super().__init__(
+            f"this token is a {role}'s and the request needs a {needed}'s: "
+            f"send a token of the {needed}."
+        )
+
+
+class BadSetting(LoopstartError):
+    """The setting `name` cannot be used."""
+
+    def __init__(self, name: str, what: str, todo: str) -> None:
+        self.name = name
+        self.what = what
+        self.todo = todo
+        super().__init__(f"setting {name}: {what}: {todo}.")
+
+
+class ServerUnreachable(LoopstartError):
+    """The server at `url` did not answer."""
+
+    def __init__(self, url: str, why: str) -> None:
+        self.url = url
+        super().__init__(
+            f"the server {url} does not answer ({why}): check that it is running and the "
+            "address is right."
+        )

@@ -1,0 +1,1 @@
+"""Tables, rows to values and back, transactions and migrations."""
