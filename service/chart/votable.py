@@ -67,7 +67,9 @@ def _from_previous(
     if previous is None:
         return _from_any(chart, stitched, left, "It is not known which page was chosen last")
     if previous not in stitched:
-        return _from_any(chart, stitched, left, f"Page {previous}, chosen last, is not stitched")
+        return _from_any(
+            chart, stitched, left, f"Page {previous}, chosen last, is not stitched now"
+        )
     pages = chart.neighbours(previous) & left
     if pages:
         return Votable(
@@ -88,17 +90,14 @@ def _from_any(
 ) -> Votable:
     """Joined to any stitched page; `dead_end` says why the game's own rule gave none."""
     pages = left & _joined_to(chart, stitched)
-    rule = f"share {_border(chart)} with a page that is stitched or in hand"
+    to_any = f"{_border(chart)} with a page that is stitched or in hand"
     if not pages:
-        return Votable(
-            left,
-            widened=True,
-            why=f"No page left shares {_border(chart)} with a page that is stitched or in hand, "
-            "so any page left may be chosen.",
-        )
+        why = f"No page left shares {to_any}, so any page left may be chosen."
+        return Votable(left, widened=True, why=why)
+    rule = f"the next page must share {to_any}."
     if dead_end:
-        return Votable(pages, widened=True, why=f"{dead_end}, so the next page must {rule}.")
-    return Votable(pages, widened=False, why=f"The next page must {rule}.")
+        return Votable(pages, widened=True, why=f"{dead_end}, so {rule}")
+    return Votable(pages, widened=False, why=rule[0].upper() + rule[1:])
 
 
 def _joined_to(chart: Chart, stitched: frozenset[int]) -> frozenset[int]:
