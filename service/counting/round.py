@@ -39,7 +39,10 @@ class Ruling:
     """The host's decision on one comment. A later one follows it, none is overwritten.
 
     `pages` is empty for a ruling that the comment chooses nothing.
-    `withdraws` says that it takes back the voter's earlier ballot.
+    `withdraws` says that it takes back the voter's earlier ballots.
+    `in_time` set, with no pages and nothing withdrawn, rules the time alone: what the comment
+    says stays as it was read, or as an earlier ruling has it. Of two rulings on the same question
+    (what it says, whether it was in time) the later holds.
     """
 
     pages: tuple[int, ...]
