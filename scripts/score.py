@@ -10,6 +10,10 @@ the round (`chart`, `choices`, `languages`), for guesses the game (`answer`, `wa
 the reading policies. It measures the reader itself, so it calls it directly.
 """
 
+import environment
+
+environment.enter("run")
+
 import argparse
 import json
 import sys
@@ -17,10 +21,6 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
-
-import environment
-
-environment.enter("run")
 
 from service.ballots.reading import Question
 from service.chart.grid import Cell, Chart, DesignSize, chart_of_design
