@@ -23,7 +23,8 @@ Each error holds its data and says in one sentence what is wrong, where, and wha
     │   ├── TokenWrong
     │   └── TokenTooWeak         a collector's token where a host's is needed
     ├── BadSetting
-    └── ServerUnreachable
+    ├── ServerUnreachable
+    └── ProblemAnswered          the API refused what a client asked
 """
 
 from __future__ import annotations
@@ -52,9 +53,7 @@ class PageNotOnChart(BadInput):
     def __init__(self, page: int, page_count: int) -> None:
         self.page = page
         self.page_count = page_count
-        super().__init__(
-            f"page {page} is not on the chart", f"name a page from 1 to {page_count}"
-        )
+        super().__init__(f"page {page} is not on the chart", f"name a page from 1 to {page_count}")
 
 
 class BadTime(BadInput):
@@ -213,3 +212,11 @@ class ServerUnreachable(LoopstartError):
             f"the server {url} does not answer ({why}): check that it is running and the "
             "address is right."
         )
+
+
+class ProblemAnswered(LoopstartError):
+    """The API refused a client's request: its HTTP `status`, and its own sentence as message."""
+
+    def __init__(self, status: int, detail: str) -> None:
+        self.status = status
+        super().__init__(detail)

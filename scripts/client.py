@@ -1,0 +1,170 @@
+"""The one client of the API that every script uses.
+
+It speaks to a running server, or, without one, to the service within the script's own process:
+the same requests, the same answers, no port. There it is the host by a token that only lives in
+memory.
+"""
+
+import asyncio
+import secrets
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from typing import Any, BinaryIO
+
+import httpx
+from fastapi import FastAPI
+from service.app import create_app
+
+from service.errors import AccessRefused, BadInput, ProblemAnswered, ServerUnreachable
+from service.settings import Settings
+
+Json = Any
+Send = Callable[..., httpx.Response]
+
+#: In seconds. Reading a large export may take minutes, finding a server may not.
+PATIENCE = httpx.Timeout(600, connect=10)
+
+
+class Client:
+    """Requests to the API, each answering with the JSON that came back.
+
+    Every request raises:
+        AccessRefused: the token is missing, wrong or too weak.
+        ProblemAnswered: the API refused, with its own sentence.
+        ServerUnreachable: nobody answers.
+    """
+
+    def __init__(self, send: Send, place: str) -> None:
+        self._send = send
+        self._place = place
+
+    def get(self, path: str, **wanted: Any) -> Json:
+        """Reads."""
+        return self._ask("GET", path, params=wanted)
+
+    def post(self, path: str, content: Json = None) -> Json:
+        """Makes or does something."""
+        return self._ask("POST", path, json=content)
+
+    def put(self, path: str, content: Json) -> Json:
+        """Sets something."""
+        return self._ask("PUT", path, json=content)
+
+    def patch(self, path: str, content: Json) -> Json:
+        """Changes a part of something."""
+        return self._ask("PATCH", path, json=content)
+
+    def hand_in(
+        self, path: str, name: str, content: bytes | BinaryIO, **fields: str | None
+    ) -> Json:
+        """Hands in an export under its file name, with the form's other fields that are given."""
+        given = {key: value for key, value in fields.items() if value is not None}
+        return self._ask("POST", path, files={"file": (name, content)}, data=given)
+
+    def _ask(self, method: str, path: str, **content: Any) -> Json:
+        try:
+            answer = self._send(method, f"/api{path}", **content)
+        except httpx.HTTPError as trouble:
+            why = str(trouble) or type(trouble).__name__
+            raise ServerUnreachable(self._place, why) from None
+        if answer.is_success:
+            return _json_of(answer, self._place) if answer.content else None
+        detail = _detail(answer, self._place)
+        if answer.status_code in {401, 403}:
+            raise AccessRefused(detail)
+        raise ProblemAnswered(answer.status_code, detail)
+
+
+def _json_of(answer: httpx.Response, place: str) -> Json:
+    try:
+        return answer.json()
+    except ValueError:
+        raise ProblemAnswered(answer.status_code, _not_loopstart(answer, place)) from None
+
+
+def _detail(answer: httpx.Response, place: str) -> str:
+    """The sentence of the problem details."""
+    try:
+        problem = answer.json()
+    except ValueError:
+        problem = None
+    if isinstance(problem, dict) and isinstance(problem.get("detail"), str):
+        return str(problem["detail"])
+    return _not_loopstart(answer, place)
+
+
+def _not_loopstart(answer: httpx.Response, place: str) -> str:
+    return (
+        f"{place} answered {answer.status_code} without saying why: check that this is the "
+        "address of a Loopstart server."
+    )
+
+
+@contextmanager
+def at_server(url: str, token: str | None) -> Iterator[Client]:
+    """A client of the running server at `url`.
+
+    Raises:
+        BadInput: `url` is no address of a server.
+    """
+    place = url.rstrip("/").removesuffix("/api")
+    try:
+        address = httpx.URL(place)
+    except httpx.InvalidURL:
+        address = httpx.URL("")
+    if address.scheme not in {"http", "https"} or not address.host:
+        raise BadInput(
+            f"the server {url!r} is no address", "give one such as http://127.0.0.1:8642"
+        )
+    with httpx.Client(base_url=address, headers=_header(token), timeout=PATIENCE) as web:
+        yield Client(web.request, place)
+
+
+@contextmanager
+def in_process(settings: Settings) -> Iterator[Client]:
+    """A client of the service run within this process, as its host."""
+    token = secrets.token_urlsafe(32)
+    app = create_app(settings, local_token=token)
+    transport = httpx.ASGITransport(app, raise_app_exceptions=False)
+    with asyncio.Runner() as runner:
+        web = httpx.AsyncClient(
+            transport=transport, base_url="http://loopstart", headers=_header(token)
+        )
+        stop = asyncio.Event()
+        life = runner.run(_begin(app, stop))
+
+        def send(method: str, path: str, **content: Any) -> httpx.Response:
+            return runner.run(web.request(method, path, **content))
+
+        try:
+            yield Client(send, "the service in this process")
+        finally:
+            runner.run(_end(web, stop, life))
+
+
+async def _begin(app: FastAPI, stop: asyncio.Event) -> asyncio.Task[None]:
+    """Starts the app's lifespan; it begins and ends within one task, as it may require."""
+    ready = asyncio.Event()
+
+    async def live() -> None:
+        async with app.router.lifespan_context(app):
+            ready.set()
+            await stop.wait()
+
+    life = asyncio.create_task(live())
+    waiting = asyncio.create_task(ready.wait())
+    await asyncio.wait({life, waiting}, return_when=asyncio.FIRST_COMPLETED)
+    if life.done():
+        waiting.cancel()
+        life.result()
+    return life
+
+
+async def _end(web: httpx.AsyncClient, stop: asyncio.Event, life: asyncio.Task[None]) -> None:
+    await web.aclose()
+    stop.set()
+    await life
+
+
+def _header(token: str | None) -> dict[str, str]:
+    return {"Authorization": f"Bearer {token}"} if token else {}

@@ -1,0 +1,69 @@
+"""What every script does in the terminal: read its options, end with one sentence and a status.
+
+| status | means |
+|---|---|
+| 0 | done |
+| 1 | something failed that is nobody's mistake |
+| 2 | the command line or what was handed in cannot be used |
+| 3 | the token is missing, wrong or too weak |
+| 4 | the server does not answer |
+| 130 | stopped with Ctrl-C |
+"""
+
+import argparse
+import os
+import sys
+from collections.abc import Callable
+from typing import NoReturn
+
+from service.errors import (
+    AccessRefused,
+    AlreadyThere,
+    BadInput,
+    BadSetting,
+    LoopstartError,
+    NotFound,
+    ProblemAnswered,
+    ServerUnreachable,
+    WrongState,
+)
+
+FAILED, CANNOT_BE_USED, REFUSED, UNREACHABLE, STOPPED = 1, 2, 3, 4, 130
+
+
+class Options(argparse.ArgumentParser):
+    """A command line whose mistakes are told in one sentence."""
+
+    def error(self, message: str) -> NoReturn:
+        """Ends the script: status 2."""
+        told = message[0].upper() + message[1:]
+        self.exit(CANNOT_BE_USED, f"{told}: see --help.\n")
+
+
+def status_of(trouble: LoopstartError) -> int:
+    """The exit status for an error."""
+    if isinstance(trouble, AccessRefused):
+        return REFUSED
+    if isinstance(trouble, ServerUnreachable):
+        return UNREACHABLE
+    if isinstance(trouble, ProblemAnswered):
+        return CANNOT_BE_USED if 400 <= trouble.status < 500 else FAILED
+    mistakes = (BadInput, BadSetting, NotFound, AlreadyThere, WrongState)
+    return CANNOT_BE_USED if isinstance(trouble, mistakes) else FAILED
+
+
+def finish(main: Callable[[], int]) -> NoReturn:
+    """Runs a script to its end and leaves with its status; no error shows a traceback."""
+    try:
+        status = main()
+        sys.stdout.flush()
+    except LoopstartError as trouble:
+        print(trouble, file=sys.stderr)
+        status = status_of(trouble)
+    except KeyboardInterrupt:
+        status = STOPPED
+    except BrokenPipeError:
+        # The reader of a pipe has had enough; Python would complain about it once more at the end.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        status = 0
+    sys.exit(status)
