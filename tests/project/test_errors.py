@@ -20,32 +20,32 @@ INSIDE = ("chart", "comments", "ballots", "counting", "mystery", "pace", "announ
 #: Parents that only gather their children and are never raised themselves.
 GATHERING = {errors.LoopstartError, errors.AccessRefused}
 
-#: What each error is made with here; every error that can be raised needs a row.
-MADE: dict[type[LoopstartError], LoopstartError] = {
-    type(error): error
-    for error in (
-        errors.BadInput("the file has no rows", "hand in one with rows"),
-        errors.BadChart("the chart has 0 columns", "give at least 1"),
-        errors.PageNotOnChart(99, 63),
-        errors.BadTime("yesterday", "this is no zone", "name one like Atlantic/Faroe"),
-        errors.ClosesBeforeOpening("2026-03-02T18:00:00Z", "2026-03-01T18:00:00Z"),
-        errors.BadRules("the tie-break 'coin' is not known", "name one that is"),
-        errors.BadRuling("no reason is given", "say why"),
-        errors.BadExport("votes.csv", "a quote is left open", "close it", "line 12"),
-        errors.EmptyExport("votes.csv"),
-        errors.BinaryExport("votes.csv", "a picture"),
-        errors.NoTextColumn("votes.csv", ("when", "who")),
-        errors.WrongState("round 2", "open", "opened", "close it first"),
-        errors.NotFound("game", "windy-island"),
-        errors.AlreadyThere("game", "windy-island"),
-        errors.TokenMissing(),
-        errors.TokenWrong(),
-        errors.TokenTooWeak("collector", "host"),
-        errors.BadSetting("port", "70000 is no port", "give 1 to 65535"),
-        errors.ServerUnreachable("http://hall.example", "no route"),
-        errors.ProblemAnswered(409, "round 2 is open and cannot be opened: close it first."),
-    )
-}
+#: What errors are made with here, by the type of what they take.
+SAMPLES: dict[str, object] = {"str": "round 2", "int": 63, "tuple[str, ...]": ("when", "who")}
+#: An answer's own sentence is passed on whole.
+WHOLE_SENTENCES = {"detail": "round 2 is open and cannot be opened: close it first."}
+
+#: Words that nobody needs apart from the message they are in.
+ONLY_IN_THE_MESSAGE = {"why", "detail"}
+
+
+def made(kind: type[LoopstartError], *, with_defaults: bool) -> LoopstartError:
+    """An error of that kind; what may be left out is left out, or given too."""
+    taken = [
+        (name, taken)
+        for name, taken in inspect.signature(kind).parameters.items()
+        if with_defaults or taken.default is inspect.Parameter.empty
+    ]
+    given = {
+        name: WHOLE_SENTENCES.get(name, SAMPLES[str(taken.annotation)]) for name, taken in taken
+    }
+    return kind(**given)
+
+
+def kinds() -> list[type[LoopstartError]]:
+    """Every error that can be raised."""
+    found = [getattr(errors, name) for name in real_tree()]
+    return [kind for kind in found if kind not in GATHERING]
 
 
 def drawn_tree(docstring: str) -> dict[str, str | None]:
@@ -155,14 +155,19 @@ def test_the_tree_is_drawn_as_it_is() -> None:
     assert (drawn["EmptyExport"], drawn["TokenWrong"]) == ("BadExport", "AccessRefused")
 
 
-def test_every_error_that_can_be_raised_is_tried_here() -> None:
-    everything = {getattr(errors, name) for name in real_tree()}
-    assert set(MADE) | GATHERING == everything
+@pytest.mark.parametrize("with_defaults", [False, True], ids=["at least", "everything"])
+@pytest.mark.parametrize("kind", kinds(), ids=lambda kind: kind.__name__)
+def test_every_message_is_one_sentence_with_a_full_stop(
+    kind: type[LoopstartError], *, with_defaults: bool
+) -> None:
+    message = str(made(kind, with_defaults=with_defaults))
+    assert is_one_sentence(message), message
 
 
-@pytest.mark.parametrize("error", MADE.values(), ids=lambda error: type(error).__name__)
-def test_every_message_is_one_sentence_with_a_full_stop(error: LoopstartError) -> None:
-    assert is_one_sentence(str(error)), str(error)
+@pytest.mark.parametrize("kind", kinds(), ids=lambda kind: kind.__name__)
+def test_every_error_holds_what_it_was_made_with(kind: type[LoopstartError]) -> None:
+    taken = set(inspect.signature(kind).parameters)
+    assert taken <= set(vars(made(kind, with_defaults=True))) | ONLY_IN_THE_MESSAGE
 
 
 def test_the_inside_raises_nothing_but_the_tree() -> None:
