@@ -20,6 +20,8 @@ PYTHON = VENV / ("Scripts/python.exe" if os.name == "nt" else "bin/python")
 STAMP = VENV / "loopstart.json"
 LOG = VENV / "install.log"
 OLDEST = (3, 11)
+#: How pip begins the line after which it changes the environment.
+PUTTING_IN_PLACE = "Installing collected packages"
 
 #: pip's words and what they mean for the person in front of the terminal; the first found holds.
 PIP_TROUBLE = (
@@ -89,16 +91,13 @@ def make(sections: Iterable[str]) -> None:
     if found is None or "making" in stamp or stamp.get("python", found) != found:
         _make_venv()
         stamp, found = {}, version_in_short(sys.version_info)
-    # Noted before the work, so that a process that is stopped in between is seen next time.
-    _write_stamp(stamp | {"python": found, "making": "yes"})
+    stamp = {name: value for name, value in stamp.items() if name != "making"} | {"python": found}
     for name in sections:
         wanted = lockfile.digest(name)
         if stamp.get(name) != wanted:
-            _install(name)
+            _install(name, stamp)
             stamp[name] = wanted
-    _write_stamp(
-        {name: value for name, value in stamp.items() if name != "making"} | {"python": found}
-    )
+    _write_stamp(stamp)
 
 
 def _home_stands() -> bool:
@@ -146,8 +145,13 @@ def _make_venv() -> None:
         )
 
 
-def _install(name: str) -> None:
-    """Installs one section with pip and says how far it is; pip's own words go into the log."""
+def _install(name: str, stamp: dict[str, str]) -> None:
+    """Installs one section with pip and says how far it is; pip's own words go into the log.
+
+    `stamp` is what the note says before: noted as unfinished meanwhile, so that a process that is
+    stopped in between is seen next time.
+    """
+    _write_stamp(stamp | {"making": name})
     requirements = VENV / f"{name}.txt"
     requirements.write_text(lockfile.section(name), encoding="utf-8")
     command = [str(PYTHON), "-I", "-m", "pip", "install", "--no-deps", "--require-hashes"]
@@ -171,14 +175,17 @@ def _install(name: str) -> None:
             seen += line.startswith(("Collecting", "Requirement already"))
             _tell_progress(line, seen, len(lockfile.PIN.findall(requirements.read_text())))
     if pip.returncode:
-        sys.exit(_why_not(LOG.read_text(encoding="utf-8")))
+        words = LOG.read_text(encoding="utf-8")
+        if PUTTING_IN_PLACE not in words:
+            _write_stamp(stamp)  # pip fetches everything first: nothing was touched
+        sys.exit(_why_not(words))
 
 
 def _tell_progress(line: str, seen: int, total: int) -> None:
     """Says how far the installing is: each package on a terminal, every tenth elsewhere."""
     if line.startswith("Collecting") and (sys.stderr.isatty() or seen % 10 == 0):
         _say(f"  {seen} of {total}: {line.split()[1]}")
-    elif line.startswith("Installing collected"):
+    elif line.startswith(PUTTING_IN_PLACE):
         _say("  putting them in place")
 
 
