@@ -1,0 +1,173 @@
+"""Which comment of a batch is which known one.
+
+By the source's id; without one, by author, words and a time that can be the same; and where an
+author's only comment of one exact second reads otherwise than before, as that comment edited.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
+from itertools import pairwise
+
+from service.comments.comment import Comment
+from service.comments.versions import KnownComment, may_be_one_time, name_of, wording
+
+#: One comment as a batch shows it: its words, oldest first where the batch shows several.
+Shown = tuple[Comment, ...]
+_Author = tuple[str, str]
+
+
+def collapse(batch: Iterable[Comment]) -> list[Shown]:
+    """The batch without repeats, in an order that does not depend on the batch's own."""
+    with_id: dict[str, list[Comment]] = defaultdict(list)
+    without: dict[tuple[object, ...], Comment] = {}
+    for comment in sorted(batch, key=_standing_order):
+        if comment.id:
+            with_id[comment.id].append(comment)
+        else:
+            said = (*_authors(comment), wording(comment.text), comment.posted)
+            without.setdefault(said, comment)
+    shown = [item for comments in with_id.values() for item in _of_one_id(comments)]
+    shown += [(comment,) for comment in without.values()]
+    return sorted(shown, key=lambda item: _standing_order(item[0]))
+
+
+def _standing_order(comment: Comment) -> tuple[object, ...]:
+    posted, written = comment.posted, comment.written
+    return (
+        *(posted.latest, posted.earliest, written.earliest, written.latest),
+        *(comment.id or "", comment.author_id or "", comment.author),
+        *(wording(comment.text), comment.text, comment.reply_to or "", comment.place),
+    )
+
+
+def _of_one_id(comments: list[Comment]) -> Iterator[Shown]:
+    """The words that stand under one id: versions where their times tell the order."""
+    distinct: dict[str, Comment] = {}
+    for comment in sorted(comments, key=lambda one: one.written.earliest):
+        distinct.setdefault(wording(comment.text), comment)
+    versions = tuple(distinct.values())
+    in_order = all(one.written.latest < later.written.earliest for one, later in pairwise(versions))
+    if in_order:
+        yield versions
+    else:
+        yield from ((comment,) for comment in versions)
+
+
+@dataclass(slots=True)
+class Matcher:
+    """The known comments that no comment of the batch has been matched with yet."""
+
+    by_id: dict[str, list[KnownComment]] = field(default_factory=lambda: defaultdict(list))
+    by_words: dict[tuple[_Author, str], list[KnownComment]] = field(
+        default_factory=lambda: defaultdict(list)
+    )
+    by_second: dict[tuple[_Author, object], list[KnownComment]] = field(
+        default_factory=lambda: defaultdict(list)
+    )
+    taken: set[str] = field(default_factory=set)
+
+    @classmethod
+    def of(cls, known: Iterable[KnownComment]) -> Matcher:
+        """A matcher for these comments, whose order does not matter."""
+        matcher = cls()
+        for one in sorted(known, key=lambda each: each.key):
+            comment = one.comment
+            if comment.id:
+                matcher.by_id[comment.id].append(one)
+            for author in _authors(comment):
+                for words in {wording(version.text) for version in one.versions}:
+                    matcher.by_words[author, words].append(one)
+                if comment.posted.is_exact:
+                    matcher.by_second[author, comment.posted].append(one)
+        return matcher
+
+    def pair(self, shown: list[Shown]) -> dict[int, KnownComment]:
+        """For each place in `shown` the known comment that it is; each is used once."""
+        pairs: dict[int, KnownComment] = {}
+        ways = (self._same_id_and_words, self._same_id, self._same_words, self._same_second)
+        for way in ways:
+            left = [place for place in range(len(shown)) if place not in pairs]
+            rivals = _by_author_and_second(shown[place][-1] for place in left)
+            for place in left:
+                comment = shown[place][-1]
+                if way == self._same_second and _crowded(comment, rivals):
+                    continue
+                found = way(comment)
+                if found:
+                    pairs[place] = found
+                    self.taken.add(found.key)
+        return pairs
+
+    def _free(self, candidates: Iterable[KnownComment]) -> list[KnownComment]:
+        return [one for one in candidates if one.key not in self.taken]
+
+    def _same_id_and_words(self, comment: Comment) -> KnownComment | None:
+        words = wording(comment.text)
+        for one in self._free(self.by_id.get(comment.id or "", ())):
+            if any(wording(version.text) == words for version in one.versions):
+                return one
+        return None
+
+    def _same_id(self, comment: Comment) -> KnownComment | None:
+        return next(iter(self._free(self.by_id.get(comment.id or "", ()))), None)
+
+    def _same_words(self, comment: Comment) -> KnownComment | None:
+        words = wording(comment.text)
+        fitting = {
+            one.key: one
+            for author in _authors(comment)
+            for one in self._free(self.by_words.get((author, words), ()))
+            if _can_be_one(one.comment, comment)
+        }
+        # The same time first, then the one that fewest others can be.
+        ranked = sorted(
+            fitting.values(),
+            key=lambda one: (
+                one.comment.posted != comment.posted,
+                one.comment.posted.latest,
+                one.key,
+            ),
+        )
+        return ranked[0] if ranked else None
+
+    def _same_second(self, comment: Comment) -> KnownComment | None:
+        fitting = {
+            one.key: one
+            for author in _authors(comment)
+            for one in self._free(self.by_second.get((author, comment.posted), ()))
+            if _can_be_one(one.comment, comment)
+        }
+        return next(iter(fitting.values())) if len(fitting) == 1 else None
+
+
+def _authors(comment: Comment) -> tuple[_Author, ...]:
+    """What an author is known by: the id, the name, or both; none where neither is told."""
+    name = name_of(comment.author)
+    named = ((("name", name),) if name else ()) or ()
+    return ((("id", comment.author_id), *named) if comment.author_id else named) or (("", ""),)
+
+
+def _can_be_one(known: Comment, comment: Comment) -> bool:
+    """Whether ids, author and time allow two comments with the same words to be one."""
+    if known.id and comment.id and known.id != comment.id:
+        return False
+    if known.author_id and comment.author_id and known.author_id != comment.author_id:
+        return False
+    return may_be_one_time(known.posted, comment.posted)
+
+
+def _by_author_and_second(comments: Iterable[Comment]) -> dict[tuple[_Author, object], int]:
+    counted: dict[tuple[_Author, object], int] = defaultdict(int)
+    for comment in comments:
+        for author in _authors(comment):
+            counted[author, comment.posted] += 1
+    return counted
+
+
+def _crowded(comment: Comment, rivals: dict[tuple[_Author, object], int]) -> bool:
+    """Whether the author's second does not tell which comment an edited one was."""
+    unnamed = _authors(comment) == (("", ""),)
+    return unnamed or any(rivals[author, comment.posted] > 1 for author in _authors(comment))
