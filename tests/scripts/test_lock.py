@@ -5,9 +5,9 @@ from __future__ import annotations
 import re
 import tomllib
 
+import lockfile
 import pytest
 
-from scripts import lockfile
 from tests.scripts.running import ROOT, run_script, sentences
 
 PROJECT = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))
