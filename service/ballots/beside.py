@@ -1,0 +1,116 @@
+"""What stands right before and right after a number, as far as it decides anything."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from service.ballots.scanning import DIGITS, END, QUOTE, SOFT, WORD
+from service.ballots.scene import Scene
+
+_SOFT_BEFORE = frozenset({":", "=", "-", ",", "*", "(", ">", "[", "/"})
+_CROSSED = frozenset({"page", "number", "choice_before", "lucky_before", "fillers"})
+
+
+@dataclass(slots=True)
+class Beside:
+    """One side of a number.
+
+    `group` is the deciding group of words, "" for none. `open`: nothing unknown stands there.
+    `page` and `number`: a page word or a number word cues it. `at` is the first token beyond
+    what was read, `phrase` the first token of the deciding phrase.
+    """
+
+    group: str = ""
+    open: bool = True
+    page: bool = False
+    number: bool = False
+    at: int = -1
+    phrase: int = -1
+    crossed: bool = False
+
+
+def read_before(scene: Scene, first: int) -> Beside:
+    """What stands right before token `first`."""
+    tokens, lexicon = scene.tokens, scene.lexicon
+    side = Beside(at=first - 1)
+    while side.at >= 0:
+        token = tokens[side.at]
+        if token.kind == WORD or (token.kind == END and token.text == "."):
+            if not _take_word_before(scene, side, first):
+                return side
+        elif token.kind == SOFT and token.text == "#":
+            side.number = True
+            side.at -= 1
+        elif token.kind == SOFT and token.text in _SOFT_BEFORE and not side.crossed:
+            side.crossed = True
+            side.at -= 1
+        elif token.kind == QUOTE:
+            side.at -= 1
+        else:
+            return side
+    _ = lexicon
+    return side
+
+
+def _take_word_before(scene: Scene, side: Beside, first: int) -> bool:
+    """Read the word at `side.at` into `side`; whether reading goes on before it."""
+    tokens = scene.tokens
+    group, count = scene.lexicon.before(tokens, side.at)
+    if tokens[side.at].kind == END and group not in {"page", "number"}:
+        # "p. 29": the full stop of an abbreviation ends no sentence.
+        inner, inner_count = scene.lexicon.before(tokens, side.at - 1) if side.at else ("", 0)
+        short = side.at > 0 and len(tokens[side.at - 1].text) <= 3
+        if inner not in {"page", "number"} or not short or not tokens[side.at].glued:
+            return False
+        group, count = inner, inner_count + 1
+    if side.crossed and group not in _CROSSED:
+        return False
+    if group == "page":
+        side.page = True
+    elif group == "number":
+        side.number = True
+    elif group != "fillers":
+        side.group = "" if group == "neutral_before" else group
+        side.open = bool(group) or side.at != first - 1
+        if group and group != "neutral_before":
+            side.phrase = side.at - count + 1
+            side.at -= count
+        return False
+    side.at -= count
+    return True
+
+
+def read_after(scene: Scene, after: int) -> Beside:
+    """What stands right after the token before `after`."""
+    tokens, lexicon = scene.tokens, scene.lexicon
+    side = Beside(at=after)
+    if (
+        after + 1 < len(tokens)
+        and tokens[after].text == "-"
+        and tokens[after].glued
+        and tokens[after + 1].glued
+    ):
+        side.at += 1
+    while side.at < len(tokens) and tokens[side.at].kind == QUOTE:
+        side.at += 1
+    if side.at >= len(tokens):
+        return side
+    token = tokens[side.at]
+    if token.kind == WORD or token.kind == "mixed":
+        group, count = lexicon.after(tokens, side.at)
+        if not group and lexicon.before(tokens, side.at)[0] == "page":
+            side.page = True
+            return side
+        side.group = "" if group == "neutral_after" else group
+        side.open = bool(group)
+        side.phrase = side.at
+        side.at += count
+    elif token.kind == SOFT and token.text in {",", "-", "("} and side.at + 1 < len(tokens):
+        group, _ = lexicon.after(tokens, side.at + 1)
+        if group in {"choice_after", "not_after", "roughly_after"}:
+            side.group = group
+            side.crossed = True
+            side.phrase = side.at + 1
+    elif token.kind == DIGITS:
+        side.open = True
+    return side

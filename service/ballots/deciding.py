@@ -1,0 +1,113 @@
+"""From weighed mentions to what the comment says."""
+
+from __future__ import annotations
+
+from service.ballots.choosing import order_of
+from service.ballots.mentions import Mention, Standing
+from service.ballots.reading import Evidence, NoneReason, Reading
+from service.ballots.relations import on_chart
+from service.ballots.scene import Scene
+
+
+def decide(scene: Scene, mentions: list[Mention]) -> Reading:
+    """The reading that the standings of all mentions give."""
+    live = [one for one in mentions if one.standing >= Standing.PLACED]
+    if not live:
+        return none_of(scene, mentions, "no-page", "no page of the chart is named")
+    chosen = _surest(live)
+    if not chosen:
+        return _look_at(scene, live, live[0].rule)
+    off = [one for one in chosen if _is_off(scene, one)]
+    on = [one for one in chosen if one not in off]
+    if off and not on:
+        doubtful = [one for one in live if one not in chosen and _pages(scene, one)]
+        if any(one.standing >= Standing.BARE for one in doubtful):
+            return _look_at(scene, live, "a choice that is not on the chart beside one that is")
+        if all(one.standing <= Standing.UNSURE for one in chosen):
+            return none_of(scene, chosen, "no-page", "no page of the chart is named")
+        return none_of(scene, chosen, "off-chart", "the chart has no such page")
+    if off:
+        return _look_at(scene, on, "a choice that is not on the chart beside one that is")
+    return _choose(scene, live, on)
+
+
+def _pages(scene: Scene, mention: Mention) -> tuple[int, ...]:
+    pages = mention.maybe or (() if mention.value is None else (mention.value,))
+    return on_chart(scene.question.chart, pages)
+
+
+def _is_off(scene: Scene, mention: Mention) -> bool:
+    value = mention.value
+    return value is not None and not 1 <= value <= scene.question.chart.page_count
+
+
+def _surest(live: list[Mention]) -> list[Mention]:
+    """The mentions that stand highest, those offered only as favourites behind the others."""
+    plain = [one for one in live if not one.lucky and one.standing >= Standing.BARE]
+    pool = plain or [one for one in live if one.standing >= Standing.BARE]
+    if pool:
+        best = max(one.standing for one in pool)
+        # A number alone in its clause is as plain a choice as one with a cue.
+        floor = min(best, Standing.ALONE) if best >= Standing.ALONE else best
+        return [one for one in pool if one.standing >= floor]
+    return []
+
+
+def _choose(scene: Scene, live: list[Mention], chosen: list[Mention]) -> Reading:
+    order = order_of(scene, chosen)
+    choices = scene.question.choices
+    competing = _competing(live, chosen)
+    if competing:
+        return _look_at(scene, chosen + competing, competing[0].rule)
+    if len(order.pages) <= 1:
+        same = [one for one in chosen if one.value == order.pages[0]]
+        if all(one.conditional for one in same):
+            return _look_at(scene, live, "only if something else holds")
+        return counts(scene, chosen, order.pages)
+    if order.ranked:
+        return counts(scene, chosen, order.pages[:choices])
+    if any(one.conditional for one in chosen):
+        return _look_at(scene, chosen, "only if something else holds")
+    if len(order.pages) <= choices:
+        return counts(scene, chosen, order.pages)
+    return _look_at(scene, chosen, "several pages, and none is preferred")
+
+
+def _competing(live: list[Mention], chosen: list[Mention]) -> list[Mention]:
+    """Votes of the writer's family told after the own one: both may be meant."""
+    last = max(one.first for one in chosen)
+    values = {one.value for one in chosen}
+    return [
+        one
+        for one in live
+        if one.family and one.reported and one.first > last and one.value not in values
+    ]
+
+
+def evidence_of(scene: Scene, mentions: list[Mention]) -> tuple[Evidence, ...]:
+    """The original words that these mentions were read from."""
+    found = []
+    for one in mentions:
+        tokens = scene.tokens[one.first : one.after]
+        start, end = scene.plain.original(tokens[0].start, tokens[-1].end)
+        pages = _pages(scene, one)
+        page = pages[0] if one.value is not None and pages else None
+        found.append(Evidence(start, end, scene.text[start:end], page, one.rule))
+    return tuple(found)
+
+
+def counts(scene: Scene, mentions: list[Mention], pages: tuple[int, ...]) -> Reading:
+    """A sure choice of these pages."""
+    meant = [one for one in mentions if one.value in pages]
+    why = f"chosen: {meant[0].rule}" if meant else "chosen"
+    return Reading("counts", pages, None, why, evidence_of(scene, meant))
+
+
+def _look_at(scene: Scene, mentions: list[Mention], why: str) -> Reading:
+    pages = tuple(dict.fromkeys(page for one in mentions for page in _pages(scene, one)))
+    return Reading("look", pages, None, why, evidence_of(scene, mentions))
+
+
+def none_of(scene: Scene, mentions: list[Mention], reason: NoneReason, why: str) -> Reading:
+    """No page of this chart is chosen."""
+    return Reading("none", (), reason, why, evidence_of(scene, mentions))

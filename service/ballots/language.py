@@ -1,0 +1,108 @@
+"""What the reader needs to know of a language: its words, grouped by what they tell of a number.
+
+A language is one data file beside the others in `languages/`. Its phrases are written as people
+write them, one a line or parted by `|`; accents and case may stand or fall.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from service.ballots.normal import plain_of
+from service.ballots.scanning import scan
+
+Phrase = tuple[str, ...]
+
+
+def phrases(block: str) -> tuple[Phrase, ...]:
+    """The phrases of a block, parted by `|` or line ends, each as its plain tokens."""
+    parts = (part.strip() for line in block.splitlines() for part in line.split("|"))
+    return tuple(
+        tuple(token.text for token in scan(plain_of(part).text)) for part in parts if part
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class Language:
+    """One language's words. `n` stands for the number that a phrase stands beside.
+
+    Fields ending in `_before` hold phrases that end right before n, `_after` those that begin
+    right after it. What a field decides is said with it.
+    """
+
+    code: str
+    #: Words that tell the language: articles, pronouns, everyday verbs, greetings.
+    everyday: tuple[Phrase, ...]
+    #: Number words, joined without spaces, hyphens or accents, by value; and ordinals.
+    numbers: Mapping[str, int]
+    ordinals: Mapping[str, int] = field(default_factory=dict)
+    #: "page", and words for a number of one ("no.", "number"), which cue a page.
+    page: tuple[Phrase, ...] = ()
+    number: tuple[Phrase, ...] = ()
+    #: Words that may stand between a cue and n without changing it ("the", "definitely").
+    fillers: tuple[Phrase, ...] = ()
+    #: n is chosen.
+    choice_before: tuple[Phrase, ...] = ()
+    choice_after: tuple[Phrase, ...] = ()
+    #: n is something else: ages, times, sizes, counts.
+    other_before: tuple[Phrase, ...] = ()
+    other_after: tuple[Phrase, ...] = ()
+    #: n is something else where nothing says that it is chosen.
+    weak_before: tuple[Phrase, ...] = ()
+    weak_after: tuple[Phrase, ...] = ()
+    #: n stands in the open: the words beside it say nothing of it.
+    neutral_before: tuple[Phrase, ...] = ()
+    neutral_after: tuple[Phrase, ...] = ()
+    #: n is a favourite, offered when nothing else is.
+    lucky_before: tuple[Phrase, ...] = ()
+    #: n is ruled out.
+    not_before: tuple[Phrase, ...] = ()
+    not_after: tuple[Phrase, ...] = ()
+    #: what came before is taken back, what follows stands.
+    correction: tuple[Phrase, ...] = ()
+    #: the same, but only right before n: elsewhere these are everyday words.
+    soft_correction: tuple[Phrase, ...] = ()
+    #: n and another page stand side by side, or the second stands in for the first.
+    either: tuple[Phrase, ...] = ()
+    also: tuple[Phrase, ...] = ()
+    second: tuple[Phrase, ...] = ()
+    #: n only if others have done something, or something unknown holds.
+    condition: tuple[Phrase, ...] = ()
+    #: n is somebody else's: the crowd's, an earlier round's; of a family member it may be meant.
+    reported_before: tuple[Phrase, ...] = ()
+    family_before: tuple[Phrase, ...] = ()
+    reported_after: tuple[Phrase, ...] = ()
+    #: a question about n, unless it suggests n.
+    asking: tuple[Phrase, ...] = ()
+    suggesting: tuple[Phrase, ...] = ()
+    #: number words that are ordinary words elsewhere: one alone does not say which is meant.
+    doubtful: tuple[Phrase, ...] = ()
+    #: n is near the page, not the page.
+    roughly_before: tuple[Phrase, ...] = ()
+    roughly_after: tuple[Phrase, ...] = ()
+    between: tuple[Phrase, ...] = ()
+    #: the page is told from n.
+    relative_before: tuple[Phrase, ...] = ()
+    above: tuple[Phrase, ...] = ()
+    below: tuple[Phrase, ...] = ()
+    later: tuple[Phrase, ...] = ()
+    earlier: tuple[Phrase, ...] = ()
+    #: the whole comment: taken back, no vote at all, said by pointing.
+    withdrawn: tuple[Phrase, ...] = ()
+    abstaining: tuple[Phrase, ...] = ()
+    pointing: tuple[Phrase, ...] = ()
+    agreeing: tuple[Phrase, ...] = ()
+    kinds: tuple[Phrase, ...] = ()
+    #: places
+    first: tuple[Phrase, ...] = ()
+    last: tuple[Phrase, ...] = ()
+    corner: tuple[Phrase, ...] = ()
+    top: tuple[Phrase, ...] = ()
+    bottom: tuple[Phrase, ...] = ()
+    left: tuple[Phrase, ...] = ()
+    right: tuple[Phrase, ...] = ()
+    middle: tuple[Phrase, ...] = ()
+    row: tuple[Phrase, ...] = ()
+    column: tuple[Phrase, ...] = ()
+    told_from_last: tuple[Phrase, ...] = ()

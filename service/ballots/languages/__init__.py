@@ -1,0 +1,8 @@
+"""The languages a round can switch on, one data file each."""
+
+from __future__ import annotations
+
+from service.ballots.language import Language
+from service.ballots.languages import en
+
+LANGUAGES: dict[str, Language] = {language.code: language for language in (en.LANGUAGE,)}

@@ -1,0 +1,173 @@
+"""The words of several languages, ready to be looked up beside a number."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, fields
+from functools import cache
+
+from service.ballots.language import Language, Phrase
+from service.ballots.languages import LANGUAGES
+from service.ballots.scanning import Token
+
+
+class Phrases:
+    """A set of phrases that can be matched forwards or backwards from a place in the tokens."""
+
+    __slots__ = ("_by_first", "_by_last", "firsts")
+
+    def __init__(self, phrases: Iterable[Phrase]) -> None:
+        by_first: dict[str, list[Phrase]] = defaultdict(list)
+        by_last: dict[str, list[Phrase]] = defaultdict(list)
+        for phrase in sorted(set(phrases), key=len, reverse=True):
+            by_first[phrase[0]].append(phrase)
+            by_last[phrase[-1]].append(phrase)
+        self._by_first = dict(by_first)
+        self._by_last = dict(by_last)
+        self.firsts = frozenset(by_first)
+
+    def after(self, tokens: Sequence[Token], at: int) -> int:
+        """How many tokens from `at` on the longest matching phrase has; 0 for none."""
+        if at >= len(tokens):
+            return 0
+        for phrase in self._by_first.get(tokens[at].text, ()):
+            end = at + len(phrase)
+            if end <= len(tokens) and all(
+                tokens[at + step].text == word for step, word in enumerate(phrase)
+            ):
+                return len(phrase)
+        return 0
+
+    def before(self, tokens: Sequence[Token], at: int) -> int:
+        """How many tokens up to and with `at` the longest matching phrase has; 0 for none."""
+        if at < 0:
+            return 0
+        for phrase in self._by_last.get(tokens[at].text, ()):
+            start = at - len(phrase) + 1
+            if start >= 0 and all(
+                tokens[start + step].text == word for step, word in enumerate(phrase)
+            ):
+                return len(phrase)
+        return 0
+
+    def anywhere(self, tokens: Sequence[Token], start: int = 0, end: int | None = None) -> int:
+        """The index of the first token in [start:end] where a phrase begins; -1 for none."""
+        stop = len(tokens) if end is None else end
+        for at in range(start, stop):
+            if tokens[at].text in self.firsts and self.after(tokens, at):
+                return at
+        return -1
+
+
+_WORD_GROUPS = tuple(
+    field.name for field in fields(Language) if field.name not in {"code", "numbers", "ordinals"}
+)
+
+#: What stands right before a number; of two phrases of one length the group named first decides.
+BEFORE = (
+    "not_before", "above", "below", "later", "earlier", "relative_before", "between",
+    "roughly_before", "lucky_before", "choice_before", "other_before", "page", "number",
+    "fillers", "weak_before", "reported_before", "family_before", "neutral_before",
+)  # fmt: skip
+#: What stands right after one.
+AFTER = (
+    "other_after", "roughly_after", "not_after", "reported_after", "choice_after",
+    "weak_after", "neutral_after",
+)  # fmt: skip
+
+Beside = dict[str, tuple[tuple[Phrase, str], ...]]
+
+
+@dataclass(frozen=True, slots=True)
+class Lexicon:
+    """The merged words of `codes`, the first of them the comment's own language."""
+
+    codes: tuple[str, ...]
+    numbers: dict[str, int]
+    ordinals: dict[str, int]
+    #: Words that people glue to a number: "pg42", "42please".
+    glue_before: frozenset[str]
+    glue_after: frozenset[str]
+    #: Single words that say nothing of a number in their clause.
+    plain_words: frozenset[str]
+    _before: Beside
+    _after: Beside
+    _groups: dict[str, Phrases]
+
+    def group(self, name: str) -> Phrases:
+        """The phrases of one group, named as in Language."""
+        return self._groups[name]
+
+    def before(self, tokens: Sequence[Token], at: int) -> tuple[str, int]:
+        """The group and token count of the longest phrase that ends at `at`; "" and 0 for none."""
+        for phrase, group in self._before.get(tokens[at].text, ()):
+            start = at - len(phrase) + 1
+            if start >= 0 and all(
+                tokens[start + step].text == word for step, word in enumerate(phrase)
+            ):
+                return group, len(phrase)
+        return "", 0
+
+    def after(self, tokens: Sequence[Token], at: int) -> tuple[str, int]:
+        """The group and token count of the longest phrase that begins at `at`."""
+        for phrase, group in self._after.get(tokens[at].text, ()):
+            end = at + len(phrase)
+            if end <= len(tokens) and all(
+                tokens[at + step].text == word for step, word in enumerate(phrase)
+            ):
+                return group, len(phrase)
+        return "", 0
+
+
+def _beside(languages: Sequence[Language], groups: Sequence[str], place: int) -> Beside:
+    """Phrases of several groups by the word nearest the number, longest and weightiest first."""
+    found: dict[str, dict[Phrase, str]] = defaultdict(dict)
+    for group in groups:
+        for language in languages:
+            for phrase in getattr(language, group):
+                found[phrase[place]].setdefault(phrase, group)
+    return {
+        word: tuple(
+            sorted(entries.items(), key=lambda item: (-len(item[0]), groups.index(item[1])))
+        )
+        for word, entries in found.items()
+    }
+
+
+def _singles(languages: Sequence[Language], *groups: str) -> frozenset[str]:
+    return frozenset(
+        phrase[0]
+        for language in languages
+        for group in groups
+        for phrase in getattr(language, group)
+        if len(phrase) == 1
+    )
+
+
+@cache
+def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
+    """The words of these languages; where two differ on a number word, the first one's holds."""
+    languages = [LANGUAGES[code] for code in codes if code in LANGUAGES]
+    numbers: dict[str, int] = {}
+    ordinals: dict[str, int] = {}
+    for language in reversed(languages):
+        numbers.update(language.numbers)
+        ordinals.update(language.ordinals)
+    return Lexicon(
+        codes=codes,
+        numbers=numbers,
+        ordinals=ordinals,
+        glue_before=_singles(languages, "page", "number"),
+        glue_after=_singles(languages, "choice_after"),
+        plain_words=_singles(
+            languages, "fillers", "neutral_before", "neutral_after", "choice_before",
+            "choice_after", "page", "number",
+        ),
+        _before=_beside(languages, BEFORE, -1),
+        _after=_beside(languages, AFTER, 0),
+        _groups={
+            name: Phrases(phrase for language in languages for phrase in getattr(language, name))
+            for name in _WORD_GROUPS
+        },
+    )

@@ -1,0 +1,194 @@
+"""Numbers in a comment, as mentions: which values a piece of it may name, before asking why.
+
+A mention covers one or more tokens. Its `shape` says how the number is written; a shape that can
+be no page (a time code, money) is known as something else from the start.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from enum import IntEnum
+
+from service.ballots.lexicon import Lexicon
+from service.ballots.scanning import DIGITS, WORD, Token
+
+
+class Standing(IntEnum):
+    """How surely a mention is a choice; higher is surer."""
+
+    STRUCK = -3  # ruled out, taken back, somebody else's words
+    OTHER = -2  # something else than a page
+    PLACED = -1  # tells a page by another one, a range, a sum: never counted
+    ASKED = 0  # asked about, foretold, reported: the host looks if nothing better stands
+    UNSURE = 1  # words beside it that the reader does not know
+    BARE = 2  # in the open, nothing says that it is something else
+    ALONE = 3  # a clause of its own
+    CUED = 4  # said to be the page or the choice
+
+
+@dataclass(slots=True)
+class Mention:
+    """A number in the comment: tokens [first:after], the values it may mean, how it stands.
+
+    `rule` says in words what decided. `value` is the page meant where it is one, `maybe` every
+    page it may mean where it is not sure.
+    """
+
+    first: int
+    after: int
+    value: int | None
+    shape: str
+    standing: Standing = Standing.UNSURE
+    rule: str = ""
+    maybe: tuple[int, ...] = ()
+    spelled: bool = False
+    cued_by_page: bool = False
+    #: Of these the host is shown the page, but it never counts by itself.
+    reported: bool = False
+    family: bool = False
+    lucky: bool = False
+    conditional: bool = False
+
+
+_ORDINAL = re.compile(r"\d+")
+_GLUED = re.compile(r"([a-z]*)(\d+)([a-z]*)$")
+_LOOKALIKE = str.maketrans({"o": "0", "l": "1", "i": "1", "s": "5"})
+_LOOKS_LIKE_DIGITS = re.compile(r"[oli]*\d+[oli\d]*$|\d*[oli]+\d+$")
+_SHAPES_OF_OTHER = frozenset({"link", "handle", "emoticon", "money", "percent", "clock", "date"})
+#: Letters that glue a cue to a number in any language: they are short for "page" or "number".
+_SHORT_CUES = frozenset({"p", "pg", "pge", "nr", "num", "number", "page", "s", "seite", "pagina",
+                         "sida", "side", "str", "stranica", "strona", "blz", "bladzijde"})  # fmt: skip
+_GLUED_COUNTS = frozenset(
+    "ct k m mm cm km kg g lb lbs oz ml l h hr hrs hrs min mins sec secs s pm am yo yr yrs yrold d "
+    "x px p th fps hd count st ft in w wk wks gb mb mph kph c f ish ies plus ply".split()
+)
+
+
+def find_mentions(tokens: Sequence[Token], lexicon: Lexicon) -> list[Mention]:
+    """Every number among the tokens, in order."""
+    mentions: list[Mention] = []
+    at = 0
+    while at < len(tokens):
+        token = tokens[at]
+        mention = None
+        if token.kind == DIGITS:
+            mention = _digits(tokens, at)
+        elif token.kind == WORD:
+            mention = _spelled(tokens, at, lexicon)
+        elif token.kind == "ordinal":
+            value = _whole(_ORDINAL.match(token.text).group())  # type: ignore[union-attr]
+            mention = Mention(at, at + 1, value, "ordinal")
+        elif token.kind == "mixed":
+            mention = _mixed(token, at, lexicon)
+        elif token.kind in _SHAPES_OF_OTHER:
+            if any(character.isdigit() for character in token.text):
+                mention = Mention(at, at + 1, None, token.kind, Standing.OTHER)
+        elif token.kind not in {"soft", "end", "quote", "other", "strike", "tag"}:
+            mention = _shaped(token, at)
+        elif token.kind == "tag":
+            mention = _tag(token, at)
+        if mention is not None:
+            mentions.append(mention)
+            at = mention.after
+        else:
+            at += 1
+    return mentions
+
+
+def _whole(digits: str) -> int:
+    """The value of a run of digits; beyond nine digits only its being too large matters."""
+    return int(digits) if len(digits) < 10 else 10**9
+
+
+def _digits(tokens: Sequence[Token], at: int) -> Mention:
+    token = tokens[at]
+    mention = Mention(at, at + 1, _whole(token.text), "digits")
+    before = tokens[at - 1] if at else None
+    minus = before is not None and before.text == "-" and token.glued and not before.glued
+    if minus and not (at > 1 and tokens[at - 2].text in {":", "-"}):
+        mention.value = -_whole(token.text)
+        mention.first = at - 1
+    return mention
+
+
+def _spelled(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention | None:
+    """The longest run of words from `at` that is one number, joined by spaces or hyphens."""
+    first = tokens[at].text
+    if first not in lexicon.numbers and first not in lexicon.ordinals:
+        return None
+    joined = ""
+    best: tuple[int, int, bool] | None = None
+    end = at
+    while end < len(tokens) and end - at < 9:
+        token = tokens[end]
+        if token.kind == WORD:
+            joined += token.text.replace("'", "")
+            if joined in lexicon.numbers:
+                best = (end + 1, lexicon.numbers[joined], False)
+            elif joined in lexicon.ordinals:
+                best = (end + 1, lexicon.ordinals[joined], True)
+        elif token.text != "-" or not joined:
+            break
+        end += 1
+    if best is None:
+        return None
+    after, value, ordinal = best
+    return Mention(at, after, value, "ordinal word" if ordinal else "word", spelled=True)
+
+
+def _mixed(token: Token, at: int, lexicon: Lexicon) -> Mention | None:
+    """Letters and digits in one: a cue glued on, a unit, or letters that look like digits."""
+    text = token.text
+    glued = _GLUED.match(text)
+    if glued:
+        head, digits, tail = glued.groups()
+        ends = not tail or tail in lexicon.glue_after or any(
+            tail.startswith(word) for word in lexicon.glue_after if len(word) > 2
+        )
+        if head in _SHORT_CUES or head in lexicon.glue_before:
+            if ends:
+                return Mention(at, at + 1, _whole(digits), "glued", Standing.CUED,
+                               "a page word glued to the number", cued_by_page=True)  # fmt: skip
+        elif head in {"no", "team"} and ends:
+            return Mention(at, at + 1, _whole(digits), "glued", Standing.ASKED,
+                           "letters glued to a number")  # fmt: skip
+        elif not head and tail in {"ish", "ies", "s", "th"} and digits.endswith("0") and tail == "s":
+            return Mention(at, at + 1, None, "kind", Standing.PLACED, "a kind of page, not one")
+        elif not head and tail == "ish":
+            return Mention(at, at + 1, _whole(digits), "rough", Standing.PLACED, "not an exact page")
+        elif not head and ends and tail:
+            return Mention(at, at + 1, _whole(digits), "digits")
+    if _LOOKS_LIKE_DIGITS.fullmatch(text) and (not glued or glued[3] not in _GLUED_COUNTS):
+        value = _whole(text.translate(_LOOKALIKE))
+        return Mention(at, at + 1, value, "lookalike", Standing.ASKED, "letters that look like digits")
+    return Mention(at, at + 1, None, "part of a word", Standing.OTHER)
+
+
+def _tag(token: Token, at: int) -> Mention | None:
+    """A tag with digits in it: `#team58` may be meant, `#wip2026` is not."""
+    found = re.fullmatch(r"#(?:team|page|pg|p|vote|number|no|nr)_?(\d{1,4})", token.text)
+    if found:
+        return Mention(at, at + 1, int(found[1]), "glued", Standing.ASKED, "a number inside a tag")
+    if re.search(r"\d", token.text):
+        return Mention(at, at + 1, None, "tag", Standing.OTHER)
+    return None
+
+
+def _numbers_in(text: str) -> tuple[int, ...]:
+    return tuple(_whole(digits) for digits in re.findall(r"\d+", text))
+
+
+def _shaped(token: Token, at: int) -> Mention:
+    """A number whose punctuation is part of it; what it means is judged with its neighbours."""
+    values = _numbers_in(token.text)
+    if token.kind == "grouped":
+        whole = _whole("".join(character for character in token.text if character.isdigit()))
+        return Mention(at, at + 1, whole, "grouped", Standing.OTHER)
+    if token.kind == "broken":
+        whole = _whole("".join(str(value) for value in values))
+        maybe = (*values, whole) if len(values) == 2 else (whole, *values)
+        return Mention(at, at + 1, None, "broken", Standing.PLACED,
+                       "digits parted by spaces", maybe)  # fmt: skip
+    return Mention(at, at + 1, None, token.kind, Standing.PLACED, maybe=values)

@@ -1,0 +1,103 @@
+"""A comment's text made plain for reading, each plain character knowing where it came from.
+
+Case, accents, character width, styled digits, invisible characters and HTML entities change
+nothing about what a comment says, so they are levelled here once. Evidence is shown in the words
+the writer wrote: every plain character keeps the offsets of the original it stands for.
+"""
+
+from __future__ import annotations
+
+import html
+import re
+import unicodedata
+from dataclasses import dataclass
+
+_ENTITY = re.compile(r"&(?:#\d{1,7}|#[xX][0-9a-fA-F]{1,6}|[A-Za-z]{2,31});")
+
+#: Letters that Unicode does not decompose, quotation marks and dashes of many scripts.
+_LEVELLED = {
+    "ø": "o", "ł": "l", "đ": "d", "ı": "i", "æ": "ae", "œ": "oe", "þ": "th", "ð": "d",
+    "“": '"', "”": '"', "„": '"', "‟": '"', "«": '"', "»": '"', "「": '"', "」": '"',
+    "『": '"', "』": '"', "‹": '"', "›": '"', "‘": "'", "’": "'", "‚": "'", "ʼ": "'", "´": "'",
+    "`": "'", "–": "-", "—": "-", "−": "-", "‑": "-", "‐": "-", "⁃": "-", "―": "-",
+    "。": ".", "、": ",", "，": ",", "؟": "?", "،": ",", "।": ".", "！": "!", "？": "?",
+    "：": ":", "；": ";", "⁄": "/", "×": "x", "✕": "x", "✖": "x", "🔟": "10", "\r": "\n",
+    "\u2028": "\n", "\u2029": "\n", "\u0085": "\n", "ー": "ー", "№": "no.",
+}  # fmt: skip
+
+#: Emoji presentation, the keycap's frame, and marks that only steer direction or shape.
+_INVISIBLE = frozenset({"\ufe0e", "\ufe0f", "\u20e3", "\u00ad", "\u034f", "\u180e"})
+
+
+def _level(character: str) -> str:
+    """One character of the original as the plain characters it is read as, perhaps none."""
+    if character in _LEVELLED:
+        return _LEVELLED[character]
+    category = unicodedata.category(character)
+    if character in _INVISIBLE or category == "Cf" or "\u0300" <= character <= "\u036f":
+        return ""
+    if category == "Nd":
+        return str(unicodedata.decimal(character))
+    plain = unicodedata.normalize("NFKC", character).casefold()
+    parts = unicodedata.normalize("NFKD", plain)
+    # Accents fall away in alphabets where writers drop them; elsewhere a mark is a letter.
+    if parts and parts[0] < "\u0530":
+        plain = "".join(
+            _LEVELLED.get(part, part) for part in parts if not "\u0300" <= part <= "\u036f"
+        )
+    return plain if plain != "\u00a0" else " "
+
+
+class _Levels(dict[str, str]):
+    """Each character is levelled once."""
+
+    def __missing__(self, character: str) -> str:
+        plain = self[character] = _level(character)
+        return plain
+
+
+_LEVELS = _Levels()
+
+
+@dataclass(frozen=True, slots=True)
+class Plain:
+    """Plain `text`; `starts[i]` and `ends[i]` bound what its character i stands for.
+
+    None where plain and original run alike, as in most English comments.
+    """
+
+    text: str
+    starts: tuple[int, ...] | None = None
+    ends: tuple[int, ...] | None = None
+
+    def original(self, start: int, end: int) -> tuple[int, int]:
+        """The span of the original text that the plain span [start:end] was made of."""
+        if self.starts is None or self.ends is None:
+            return start, end
+        if start >= end:
+            return (self.starts[start], self.starts[start]) if start < len(self.starts) else (0, 0)
+        return self.starts[start], self.ends[end - 1]
+
+
+def plain_of(text: str) -> Plain:
+    """The comment's text, levelled."""
+    if text.isascii() and "&" not in text and "\r" not in text and "`" not in text:
+        return Plain(text.lower())
+    pieces: list[str] = []
+    starts: list[int] = []
+    ends: list[int] = []
+    at = 0
+    while at < len(text):
+        end = at + 1
+        raw = text[at]
+        if raw == "&" and (entity := _ENTITY.match(text, at)):
+            end = entity.end()
+            raw = html.unescape(entity.group())
+        for character in raw:
+            plain = _LEVELS[character]
+            pieces.append(plain)
+            starts.extend([at] * len(plain))
+            ends.extend([end] * len(plain))
+        at = end
+    return Plain("".join(pieces), tuple(starts), tuple(ends))
+

@@ -1,0 +1,283 @@
+"""Places on the chart as mentions: first and last page, corners, the middle, rows and sides."""
+
+from __future__ import annotations
+
+import re
+
+from service.ballots.beside import read_after, read_before
+from service.ballots.judging import is_alone
+from service.ballots.mentions import Mention, Standing
+from service.ballots.relations import on_chart
+from service.ballots.scanning import WORD
+from service.ballots.scene import Scene
+from service.chart.grid import CORNERS, Cell, Chart, Corner, centre_pages, corner_page
+
+_SIDES = ("top", "bottom", "left", "right")
+_ROMAN = re.compile(r"(?=[mdclxvi])c{0,3}(xc|xl|l?x{0,3})(ix|iv|v?i{0,3})$")
+_ROMAN_VALUES = {"i": 1, "v": 5, "x": 10, "l": 50, "c": 100}
+
+
+def find_places(scene: Scene) -> list[Mention]:
+    """Every place the comment names, in order, judged."""
+    found: list[Mention] = []
+    at = 0
+    while at < len(scene.tokens):
+        mention = None
+        if scene.tokens[at].kind in {WORD, "ordinal"}:
+            mention = (
+                _told_from_last(scene, at)
+                or _row_or_column(scene, at)
+                or _corner(scene, at)
+                or _end(scene, at)
+                or _middle(scene, at)
+                or _roman(scene, at)
+            )
+        if mention is None:
+            at += 1
+        else:
+            found.append(mention)
+            at = max(mention.after, at + 1)
+    return found
+
+
+def _length(scene: Scene, group: str, at: int) -> int:
+    return scene.lexicon.group(group).after(scene.tokens, at)
+
+
+def _place(scene: Scene, mention: Mention, *, named: bool) -> Mention:
+    """Judge a place by the words around it; `named`: a page word is part of it."""
+    before = read_before(scene, mention.first)
+    after = read_after(scene, mention.after)
+    mention.cued_by_page = named
+    if before.group == "not_before" or after.group == "not_after":
+        mention.standing, mention.rule = Standing.STRUCK, "ruled out"
+    elif _of_something_else(scene, mention):
+        mention.standing, mention.rule = Standing.OTHER, "a place of something else"
+    elif (
+        before.group in {"choice_before", "roughly_before"}
+        or before.page
+        or after.group == "choice_after"
+    ):
+        mention.standing, mention.rule = Standing.CUED, "a place on the chart, chosen"
+    elif before.group in {"other_before", "weak_before"} and not is_alone(scene, mention):
+        mention.standing, mention.rule = Standing.UNSURE, "a place, perhaps only talked about"
+    elif is_alone(scene, mention) or (named and (before.open or before.group == "")):
+        standing = Standing.CUED if named else Standing.ALONE
+        mention.standing, mention.rule = standing, "a place on the chart"
+    else:
+        mention.standing, mention.rule = Standing.UNSURE, "a place, perhaps only talked about"
+    if mention.value is None and mention.standing > Standing.PLACED:
+        mention.standing = Standing.PLACED if mention.standing > Standing.UNSURE else Standing.OTHER
+    return mention
+
+
+def _of_something_else(scene: Scene, mention: Mention) -> bool:
+    """ "The corner of my chart", "the last page of the book" are of something else."""
+    tokens = scene.tokens
+    at = mention.after
+    if at >= len(tokens) or tokens[at].text != "of":
+        return False
+    rest = {token.text for token in tokens[at + 1 : at + 4]}
+    return not rest & {"chart", "it", "grid", "map", "pattern", "design", "all", "piece", "63"}
+
+
+def _with_corner_words(scene: Scene, at: int) -> tuple[int, bool]:
+    """The first token after optional "hand", "corner", "page", and whether a page was named."""
+    named = False
+    tokens = scene.tokens
+    while at < len(tokens):
+        step = _length(scene, "corner", at)
+        if step:
+            at += step
+        elif (step := _length(scene, "page", at)) or (tokens[at].text in {"one", "square"}):
+            at += step or 1
+            named = True
+        elif tokens[at].text in {"hand", "most", "-"} and at + 1 < len(tokens):
+            at += 1
+        else:
+            break
+    return at, named
+
+
+def _directions(scene: Scene, at: int) -> tuple[list[str], int]:
+    """The directions named from `at` on, such as top and left, and the token after them."""
+    names: list[str] = []
+    tokens = scene.tokens
+    end = at
+    while at < len(tokens) and len(names) < 2:
+        side = next((name for name in _SIDES if _length(scene, name, at)), None)
+        if side is not None:
+            names.append(side)
+            at += _length(scene, side, at)
+            end = at
+        elif names and tokens[at].text in _BETWEEN_DIRECTIONS:
+            at += 1
+        else:
+            break
+    return names, end
+
+
+_BETWEEN_DIRECTIONS = frozenset("- hand and the on in at a la y et e en de und most ,".split())
+
+
+def _corner(scene: Scene, at: int) -> Mention | None:
+    """ "top right", "bottom left corner page", "the corner at the top left", "any corner"."""
+    tokens = scene.tokens
+    start = at
+    corner_first = _length(scene, "corner", at)
+    if corner_first:
+        at += corner_first
+        while at < len(tokens) and tokens[at].text in _AFTER_CORNER:
+            at += 1
+    names, end = _directions(scene, at)
+    if not names and not corner_first:
+        return None
+    end, named = _with_corner_words(scene, end if names else start + corner_first)
+    said_corner = corner_first or any(
+        _length(scene, "corner", place) for place in range(start, end)
+    )
+    vertical = [name for name in names if name in {"top", "bottom"}]
+    sideways = [name for name in names if name in {"left", "right"}]
+    chart = scene.question.chart
+    if len(vertical) == 1 and len(sideways) == 1:
+        return _one_corner(scene, start, end, f"{vertical[0]} {sideways[0]}", named=named)
+    if not said_corner:
+        return None
+    pages = tuple(
+        page
+        for corner in CORNERS
+        if set(names) <= set(corner.split()) and (page := corner_page(chart, corner))
+    )
+    mention = Mention(start, end, None, "place", maybe=tuple(sorted(pages)))
+    return _place(scene, mention, named=True)
+
+
+_AFTER_CORNER = frozenset(
+    "at in on the of to de da do en a la abajo ist unten di del della dans".split()
+)
+
+
+def _one_corner(scene: Scene, start: int, end: int, name: str, *, named: bool) -> Mention | None:
+    corner: Corner = next(corner for corner in CORNERS if corner == name)
+    page = corner_page(scene.question.chart, corner)
+    mention = Mention(start, end, page, "place")
+    return _place(scene, mention, named=named)
+
+
+def _end(scene: Scene, at: int) -> Mention | None:
+    """ "first page", "the very last page", "last one please"."""
+    chart = scene.question.chart
+    for group, value in (("first", 1), ("last", chart.page_count)):
+        step = _length(scene, group, at)
+        if not step:
+            continue
+        page = _length(scene, "page", at + step)
+        if page:
+            return _place(scene, Mention(at, at + step + page, value, "place"), named=True)
+        before = read_before(scene, at)
+        if before.page:
+            return _place(scene, Mention(at, at + step, value, "place"), named=True)
+    return None
+
+
+def _middle(scene: Scene, at: int) -> Mention | None:
+    step = _length(scene, "middle", at)
+    if not step:
+        return None
+    end, named = _with_corner_words(scene, at + step)
+    row = any(_length(scene, group, end) for group in ("row", "column"))
+    pages = () if row else centre_pages(scene.question.chart)
+    value = pages[0] if len(pages) == 1 and not row else None
+    mention = Mention(at, end, value, "place", maybe=pages)
+    return _place(scene, mention, named=named)
+
+
+def _told_from_last(scene: Scene, at: int) -> Mention | None:
+    step = _length(scene, "told_from_last", at)
+    if not step:
+        return None
+    count = scene.question.chart.page_count
+    mention = Mention(at, at + step, None, "place", maybe=on_chart(scene.question.chart, (count - 1,)))
+    mention.standing = Standing.PLACED
+    mention.rule = "a page told from the last one"
+    return mention
+
+
+def _counted(scene: Scene, at: int) -> tuple[int, int]:
+    """An ordinal or an end ("second", "2nd", "bottom") at `at`: its value, -1 the last; length."""
+    token = scene.tokens[at]
+    if token.kind == "ordinal":
+        return int("".join(c for c in token.text if c.isdigit())[:4]), 1
+    if token.text in scene.lexicon.ordinals:
+        return scene.lexicon.ordinals[token.text], 1
+    for group, value in (("first", 1), ("top", 1), ("left", 1), ("last", -1), ("bottom", -1), ("right", -1)):
+        step = _length(scene, group, at)
+        if step:
+            return value, step
+    return 0, 0
+
+
+def _row_or_column(scene: Scene, at: int) -> Mention | None:
+    """ "third row, fourth column", "bottom row, second along", or a row alone."""
+    first, step = _counted(scene, at)
+    if not step:
+        return None
+    line = at + step
+    is_row = bool(_length(scene, "row", line))
+    if not is_row and not _length(scene, "column", line):
+        return None
+    end = line + 1
+    second, after = _second_coordinate(scene, end)
+    chart = scene.question.chart
+    row, column = (first, second) if is_row else (second, first)
+    pages = _page_at(chart, row, column) if second else ()
+    mention = Mention(at, after or end, None, "place", maybe=pages)
+    return _place(scene, mention, named=bool(second))
+
+
+def _second_coordinate(scene: Scene, at: int) -> tuple[int, int]:
+    for place in range(at, min(at + 4, len(scene.tokens))):
+        value, step = _counted(scene, place)
+        if step:
+            end = place + step
+            if end < len(scene.tokens) and scene.tokens[end].kind == WORD:
+                end += 1
+            return value, end
+    return 0, 0
+
+
+def _page_at(chart: Chart, row: int, column: int) -> tuple[int, ...]:
+    row = chart.rows if row == -1 else row
+    column = chart.columns if column == -1 else column
+    if not (1 <= row <= chart.rows and 1 <= column <= chart.columns):
+        return ()
+    page = chart.page_at(Cell(column, row))
+    return () if page is None else (page,)
+
+
+def _roman(scene: Scene, at: int) -> Mention | None:
+    """A roman numeral: sure after a page cue, to be looked at when it is all there is."""
+    token = scene.tokens[at]
+    if token.kind != WORD or not _ROMAN.fullmatch(token.text):
+        return None
+    value = _roman_value(token.text)
+    before = read_before(scene, at)
+    if before.page and not token.text == "i":
+        mention = Mention(at, at + 1, value, "roman", Standing.CUED, "a roman numeral after a page word")
+        mention.cued_by_page = True
+        return mention
+    start, end = scene.plain.original(token.start, token.end)
+    written = scene.text[start:end]
+    words = scene.word_count()
+    if len(written) > 1 and written.isupper() and (words == 1 or before.group == "choice_before"):
+        return Mention(at, at + 1, None, "roman", Standing.PLACED, "a bare roman numeral",
+                       on_chart(scene.question.chart, (value,)))  # fmt: skip
+    return None
+
+
+def _roman_value(text: str) -> int:
+    total = 0
+    for letter, following in zip(text, [*text[1:], "i"], strict=True):
+        value = _ROMAN_VALUES[letter]
+        total += -value if value < _ROMAN_VALUES[following] else value
+    return total

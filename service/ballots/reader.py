@@ -1,0 +1,80 @@
+"""One comment read as a vote, by the policy in reading-votes.md beside this module.
+
+The rule behind every rule: a comment counts for a page only when any fair reader would be sure
+that its writer chose that page. Where two fair readers could differ, the host looks.
+"""
+
+from __future__ import annotations
+
+import re
+
+from service.ballots.choosing import weigh
+from service.ballots.deciding import decide
+from service.ballots.judging import judge
+from service.ballots.lexicon import lexicon_of
+from service.ballots.mentions import Mention, Standing, find_mentions
+from service.ballots.normal import Plain, plain_of
+from service.ballots.places import find_places
+from service.ballots.reading import Question, Reading
+from service.ballots.scanning import Token, scan
+from service.ballots.scene import Scene
+from service.ballots.shapes import judge_shape
+from service.ballots.whole import read_whole
+
+_QUOTED_LINE = re.compile(r"^[ \t]*>.*$", re.MULTILINE)
+_STRUCK = re.compile(r"~~.+?~~|<(?:del|s|strike)>.*?</(?:del|s|strike)>", re.DOTALL)
+
+
+def read_vote(text: str, question: Question) -> Reading:
+    """What the comment says as a vote: its outcome, pages, reason, and the words that decided.
+
+    Never raises, whatever the text.
+    """
+    plain = plain_of(text)
+    own = _without_others(plain.text)
+    tokens = scan(own)
+    scene = _scene(text, plain, tokens, question)
+    mentions = find_mentions(tokens, scene.lexicon)
+    for mention in mentions:
+        if mention.standing == Standing.UNSURE:
+            judge(scene, mention)
+        elif mention.standing == Standing.PLACED:
+            judge_shape(scene, mention)
+    mentions = _with_places(mentions, find_places(scene))
+    weigh(scene, mentions)
+    return read_whole(scene, mentions) or decide(scene, mentions)
+
+
+def _without_others(plain: str) -> str:
+    """Quoted lines and struck-out text blanked, so that every offset stays where it was."""
+    if ">" not in plain and "~~" not in plain:
+        return plain
+    blank = lambda found: re.sub(r"[^\n]", " ", found.group())  # noqa: E731 - used twice below
+    return _STRUCK.sub(blank, _QUOTED_LINE.sub(blank, plain))
+
+
+def _scene(text: str, plain: Plain, tokens: list[Token], question: Question) -> Scene:
+    lexicon = lexicon_of(question.languages)
+    return Scene(text, plain, tokens, lexicon, question, _quoted(tokens))
+
+
+def _quoted(tokens: list[Token]) -> frozenset[int]:
+    """The tokens between a pair of quotation marks of one kind."""
+    inside: set[int] = set()
+    opened: int | None = None
+    for at, token in enumerate(tokens):
+        if token.kind != "quote":
+            continue
+        if opened is None:
+            opened = at
+        elif tokens[opened].text == token.text:
+            inside.update(range(opened + 1, at))
+            opened = None
+    return frozenset(inside)
+
+
+def _with_places(mentions: list[Mention], places: list[Mention]) -> list[Mention]:
+    """Numbers and places in the order they stand; where they overlap, the place holds."""
+    taken = {at for place in places for at in range(place.first, place.after)}
+    kept = [one for one in mentions if not taken & set(range(one.first, one.after))]
+    return sorted(kept + places, key=lambda one: one.first)

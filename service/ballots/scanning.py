@@ -1,0 +1,65 @@
+"""Plain text cut into tokens: words, numbers of every shape, and the marks between them.
+
+A number's shape already tells much: a time code, a size, an amount of money is no page.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+#: What a token is. `digits` is a plain whole number; the shapes after it are read by their shape.
+WORD, DIGITS, END, SOFT, QUOTE, OTHER = "word", "digits", "end", "soft", "quote", "other"
+
+_TOKEN = re.compile(
+    r"""
+      (?P<link>https?://\S+|www\.\S+|[\w.+-]+@[\w-]+\.[\w.]+)
+    | (?P<handle>(?<!\w)@[\w.\-]+)
+    | (?P<tag>\#(?=\w*[^\W\d_])\w+)
+    | (?P<emoticon></?3+(?!\d)|(?<![\w)])[:;=x][-'^o]?3+(?![\w%])|(?<![\w.])8-[)(dp](?!\w)
+        |(?<!\w)[;:=]-?[)(dpo0](?!\w))
+    | (?P<strike>~~.+?~~)
+    | (?P<money>[$£€¥₹₽]\s?\d[\d.,]*(?:[km]\b)?|\d[\d.,]*\s?[$£€¥₹₽])
+    | (?P<percent>\d[\d.,]*\s?%)
+    | (?P<clock>\d{1,2}[:]\d{2}(?::\d{2})?(?!\d)(?:\s?[ap]\.?m\b\.?)?|\d{1,2}h\d{2}(?!\w))
+    | (?P<date>\d{1,4}([./-])\d{1,2}\10\d{1,4}(?![\d]))
+    | (?P<broken>(?<![\w.,])\d(?:\s\d)+(?![\w%]|[.,:/]\d))
+    | (?P<size>\d+(?:[.,]\d+)?\s?[x*]\s?\d+(?:[.,]\d+)?(?:\s?[x*]\s?\d+)*(?![\d]))
+    | (?P<fraction>\d+/\d+(?:/\d+)*)
+    | (?P<sum>\d+\s?\+\s?\d+|\d+\s-\s\d+\s?=)
+    | (?P<grouped>\d{1,3}(?:[,.']\d{3})+(?![\d]))
+    | (?P<decimal>\d+[.,]\d+(?:[.,]\d+)*)
+    | (?P<range>\d+(?:st|nd|rd|th)?\s?(?:-|\.\.+|~)\s?\d+(?:st|nd|rd|th)?(?![\w%]))
+    | (?P<ordinal>(?<![a-z\d])\d+(?:st|nd|rd|th|eme|ieme|er|re|ste|de|e|º|ª|°|o|a)(?![a-z\d']))
+    | (?P<digits>(?<![a-z\d])\d+(?![a-z\d]))
+    | (?P<mixed>[a-z]*\d[a-z\d]*)
+    | (?P<word>[a-z]+(?:'[a-z]+)*|[^\W\d_a-z]+)
+    | (?P<end>[.!?;\n]+)
+    | (?P<quote>"|(?<!\w)'(?=\w)|(?<=\w)'(?!\w))
+    | (?P<soft>[,:()/&\-+=|\[\]{}*•>\#~^])
+    | (?P<other>\S)
+    """,
+    re.VERBOSE | re.DOTALL,
+)
+
+
+@dataclass(slots=True)
+class Token:
+    """A piece of plain text [start:end]; `glued`: no space stands before it."""
+
+    kind: str
+    text: str
+    start: int
+    end: int
+    glued: bool
+
+
+def scan(plain: str) -> list[Token]:
+    """The plain text's tokens, in order; spaces fall away."""
+    tokens: list[Token] = []
+    last = -1
+    for found in _TOKEN.finditer(plain):
+        start, end = found.span()
+        tokens.append(Token(found.lastgroup or OTHER, found.group(), start, end, start == last))
+        last = end
+    return tokens

@@ -1,0 +1,99 @@
+"""Numbers whose punctuation is part of them: ranges, fractions, sums, sizes, broken digits."""
+
+from __future__ import annotations
+
+from service.ballots.beside import read_after, read_before
+from service.ballots.judging import is_alone
+from service.ballots.mentions import Mention, Standing
+from service.ballots.scene import Scene
+
+
+def judge_shape(scene: Scene, mention: Mention) -> None:
+    """Set what a shaped number may mean, by its shape and the words beside it."""
+    before = read_before(scene, mention.first)
+    after = read_after(scene, mention.after)
+    cued = before.page or before.group == "choice_before" or after.group == "choice_after"
+    if after.group == "other_after" or (before.group == "other_before" and not before.page):
+        mention.standing, mention.rule = Standing.OTHER, "counts or measures something else"
+        mention.maybe = ()
+        return
+    judges = {
+        "range": _range, "fraction": _fraction, "sum": _sum, "size": _size,
+        "decimal": _decimal, "broken": _broken,
+    }  # fmt: skip
+    judge_one = judges.get(mention.shape)
+    if judge_one is not None:
+        judge_one(scene, mention, cued or before.number)
+
+
+def _other(mention: Mention, rule: str) -> None:
+    mention.standing, mention.rule, mention.maybe = Standing.OTHER, rule, ()
+
+
+def _placed(mention: Mention, rule: str, *pages: int) -> None:
+    mention.standing, mention.rule, mention.maybe = Standing.PLACED, rule, tuple(pages)
+
+
+def _range(scene: Scene, mention: Mention, cued: bool) -> None:
+    low, high = mention.maybe[0], mention.maybe[1]
+    if low <= 1 and high == scene.question.chart.page_count:
+        _other(mention, "the question's own numbers said back")
+    elif cued and low < 10 and high < 10 and (high < low or high == low + 1):
+        _placed(mention, "digits parted by a dash", low, high, low * 10 + high)
+    elif high - low == 2:
+        _placed(mention, "a range, not one page", low + 1)
+    else:
+        _placed(mention, "a range, not one page")
+
+
+def _fraction(scene: Scene, mention: Mention, cued: bool) -> None:
+    values = mention.maybe
+    top, bottom = values[0], values[1]
+    if len(values) > 2 and all(value <= 31 for value in values[:2]) and values[2] > 31:
+        _other(mention, "a date")
+    elif len(values) == 2 and (top == bottom or (top, bottom) == (24, 7) or top == 0):
+        _other(mention, "a score or a date")
+    elif len(values) == 2 and not cued and bottom in {2, 3, 4, 5, 8, 10, 100} and top < bottom:
+        _other(mention, "a fraction or a score")
+    elif len(values) == 2 and bottom == scene.question.chart.page_count:
+        _placed(mention, "out of all pages", top)
+    else:
+        _placed(mention, "several pages, and none is preferred", *values)
+
+
+def _sum(scene: Scene, mention: Mention, cued: bool) -> None:
+    if mention.maybe[:1] and (cued or scene.word_count() <= 4 or is_alone(scene, mention)):
+        _placed(mention, "a sum, not a page", sum(mention.maybe[:2]))
+    else:
+        _other(mention, "a sum of something else")
+
+
+def _size(scene: Scene, mention: Mention, cued: bool) -> None:
+    wide, high = mention.maybe[0], mention.maybe[1]
+    chart = scene.question.chart
+    product = wide * high
+    spoken = cued or scene.word_count() <= 3
+    if spoken and product <= chart.page_count and {wide, high} != {chart.columns, chart.rows}:
+        _placed(mention, "a sum, not a page", product)
+    else:
+        _other(mention, "a size")
+
+
+def _decimal(scene: Scene, mention: Mention, cued: bool) -> None:
+    values = mention.maybe
+    comma = "," in scene.tokens[mention.first].text
+    if comma and len(values) >= 2 and values[0] > 0 and (cued or is_alone(scene, mention)):
+        _placed(mention, "a decimal or several pages", *values)
+    elif cued:
+        mention.value, mention.standing = -1, Standing.CUED
+        mention.rule, mention.maybe = "a decimal is no page", ()
+    elif is_alone(scene, mention) and scene.word_count() == 0:
+        mention.value, mention.standing = -1, Standing.ALONE
+        mention.rule, mention.maybe = "a decimal is no page", ()
+    else:
+        _other(mention, "a size or a measure")
+
+
+def _broken(scene: Scene, mention: Mention, cued: bool) -> None:
+    if not cued and not is_alone(scene, mention):
+        _other(mention, "digits in other talk")

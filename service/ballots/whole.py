@@ -1,0 +1,113 @@
+"""What a comment says as a whole: a vote taken back, none at all, or one said by pointing."""
+
+from __future__ import annotations
+
+import re
+
+from service.ballots.deciding import none_of
+from service.ballots.mentions import Mention, Standing, find_mentions
+from service.ballots.normal import plain_of
+from service.ballots.reading import Evidence, Reading
+from service.ballots.relations import on_chart
+from service.ballots.scanning import WORD, scan
+from service.ballots.scene import Scene
+
+_QUOTED_LINE = re.compile(r"^[ \t]*>(.*)$", re.MULTILINE)
+
+
+def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
+    """The reading where the comment as a whole decides; None where its mentions do."""
+    taken_back = scene.lexicon.group("withdrawn").anywhere(scene.tokens)
+    if taken_back >= 0:
+        return _withdrawn(scene, mentions, taken_back)
+    live = [one for one in mentions if one.standing >= Standing.PLACED]
+    abstains = scene.lexicon.group("abstaining").anywhere(scene.tokens)
+    if abstains >= 0 and not any(one.standing >= Standing.ALONE for one in live):
+        return none_of(scene, live, "no-page", "says that it chooses none")
+    if live:
+        return _doubtful(scene, live)
+    return _agreeing(scene) or _boasting(scene) or _pointing(scene) or _kind(scene)
+
+
+def _withdrawn(scene: Scene, mentions: list[Mention], at: int) -> Reading | None:
+    """Strike what stood before it and what it names itself; a new choice may follow."""
+    step = scene.lexicon.group("withdrawn").after(scene.tokens, at)
+    for one in mentions:
+        if one.first < at + step + 3 and one.standing < Standing.CUED or one.first < at:
+            one.standing, one.rule = Standing.STRUCK, "taken back"
+        elif one.first <= at + step + 1:
+            one.standing, one.rule = Standing.STRUCK, "taken back"
+    if any(one.standing >= Standing.BARE for one in mentions):
+        return None
+    return none_of(scene, mentions, "withdrawn", "the writer takes the vote back")
+
+
+def _doubtful(scene: Scene, live: list[Mention]) -> Reading | None:
+    """A bare word that is a number in one language and something else in another."""
+    if len(live) != 1 or not live[0].spelled or scene.word_count() != live[0].after - live[0].first:
+        return None
+    words = {token.text for token in scene.tokens[live[0].first : live[0].after]}
+    doubtful = {phrase for phrase in words if scene.lexicon.group("doubtful").firsts & {phrase}}
+    if not doubtful:
+        return None
+    live[0].standing = Standing.PLACED
+    live[0].rule = "a bare word that is a number in one language only"
+    return None
+
+
+def _look(scene: Scene, first: int, after: int, pages: tuple[int, ...], why: str) -> Reading:
+    tokens = scene.tokens[first:after]
+    start, end = scene.plain.original(tokens[0].start, tokens[-1].end)
+    evidence = (Evidence(start, end, scene.text[start:end], None, why),)
+    return Reading("look", pages, None, why, evidence)
+
+
+def _agreeing(scene: Scene) -> Reading | None:
+    """A quoted vote with nothing but agreement under it."""
+    quoted = [found.group(1) for found in _QUOTED_LINE.finditer(plain_of(scene.text).text)]
+    if not quoted or not scene.tokens:
+        return None
+    at = scene.lexicon.group("agreeing").anywhere(scene.tokens)
+    if at < 0:
+        return None
+    numbers = find_mentions(scan("\n".join(quoted)), scene.lexicon)
+    pages = on_chart(
+        scene.question.chart, tuple(one.value for one in numbers if one.value is not None)
+    )
+    step = scene.lexicon.group("agreeing").after(scene.tokens, at)
+    return _look(scene, at, at + step, pages, "agrees with a vote it quotes")
+
+
+def _boasting(scene: Scene) -> Reading | None:
+    """ "First!": perhaps a boast of being the first to comment."""
+    at = next((i for i, token in enumerate(scene.tokens) if token.kind == WORD), -1)
+    if at < 0:
+        return None
+    step = scene.lexicon.group("first").after(scene.tokens, at)
+    end = at + step
+    if step and (end == len(scene.tokens) or scene.tokens[end].kind != WORD):
+        return _look(scene, at, end, (1,), "may boast of being the first to comment")
+    return None
+
+
+def _pointing(scene: Scene) -> Reading | None:
+    """ "Same as above", "my age": said by pointing at something."""
+    group = scene.lexicon.group("pointing")
+    at = group.anywhere(scene.tokens)
+    while at >= 0:
+        step = group.after(scene.tokens, at)
+        start, end = scene.sentence(at)
+        words = sum(token.kind == WORD for token in scene.tokens[start:end])
+        if words - step <= 2 or scene.word_count() <= 5:
+            return _look(scene, at, at + step, (), "points at something instead of a page")
+        at = group.anywhere(scene.tokens, at + 1)
+    return None
+
+
+def _kind(scene: Scene) -> Reading | None:
+    """ "Any even page", "top row somewhere": a kind of page, not one."""
+    group = scene.lexicon.group("kinds")
+    at = group.anywhere(scene.tokens)
+    if at < 0:
+        return None
+    return _look(scene, at, at + group.after(scene.tokens, at), (), "a kind of page, not one page")
