@@ -19,6 +19,7 @@ from service.ballots.reading import Question, Reading
 from service.ballots.scanning import Token, scan
 from service.ballots.scene import Scene
 from service.ballots.shapes import judge_shape
+from service.ballots.tongue import tongue_of
 from service.ballots.whole import read_whole
 
 _QUOTED_LINE = re.compile(r"^[ \t]*>.*$", re.MULTILINE)
@@ -54,7 +55,7 @@ def _without_others(plain: str) -> str:
 
 
 def _scene(text: str, plain: Plain, tokens: list[Token], question: Question) -> Scene:
-    lexicon = lexicon_of(question.languages)
+    lexicon = lexicon_of(tongue_of(tokens, question.languages))
     return Scene(text, plain, tokens, lexicon, question, _quoted(tokens))
 
 
