@@ -1,0 +1,155 @@
+"""Which column of a table holds what: by the headers' meaning, else by what stands in them."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from service.comments.column_content import Choosing, Column, by_content, is_header
+from service.comments.dates import Order, order_of
+from service.comments.formats import MEANINGS, Meaning, Source
+from service.comments.meanings import Known, meanings_of, spelled
+from service.errors import BadExport, NoTextColumn
+
+
+@dataclass(frozen=True, slots=True)
+class ColumnMap:
+    """For each meaning its column, counted from 0.
+
+    `names` are the headers, or "column 1" and so on where the table has none. `clock` is a column
+    with the time of day beside `posted`. `order` is what the dates show of day and month.
+    """
+
+    places: dict[Meaning, int]
+    names: tuple[str, ...]
+    has_header: bool
+    clock: int | None = None
+    order: Order | None = None
+    in_utc: bool = False
+
+    @property
+    def pairs(self) -> tuple[tuple[str, str], ...]:
+        """Meanings with the headers they are read from, for the host."""
+        told = {meaning: self.names[place] for meaning, place in self.places.items()}
+        if self.clock is not None and "posted" in told:
+            told["posted"] += f" + {self.names[self.clock]}"
+        return tuple((meaning, told[meaning]) for meaning in MEANINGS if meaning in told)
+
+    def fields(self, cells: Sequence[str]) -> dict[str, str]:
+        """A row's cells by their meanings; those that the row does not reach are left out."""
+        found: dict[str, str] = {
+            meaning: cells[place] for meaning, place in self.places.items() if place < len(cells)
+        }
+        if self.clock is not None and self.clock < len(cells) and found.get("posted"):
+            found["posted"] = f"{found['posted'].strip()} {cells[self.clock].strip()}".strip()
+        return found
+
+
+def header_hits(cells: Sequence[str]) -> int:
+    """How many of a first row's cells are names that headers of comments have."""
+    return sum(1 for cell in cells if len(cell) <= 40 and meanings_of(cell))
+
+
+def map_columns(rows: Sequence[Sequence[str]], source: Source) -> ColumnMap:
+    """The columns of a table from its first rows, at least one.
+
+    Raises NoTextColumn where none holds texts, BadExport where `source.columns` names one that
+    is not there.
+    """
+    named = dict(source.columns)
+    has_header = _has_header(rows, named)
+    width = len(rows[0]) if has_header else _usual_width(rows)
+    names = tuple(
+        rows[0][place].strip() if has_header else f"column {place + 1}" for place in range(width)
+    )
+    body = rows[1:] if has_header else rows
+    choosing = Choosing(
+        [
+            Column(place, tuple(row[place].strip() if place < len(row) else "" for row in body))
+            for place in range(width)
+        ]
+    )
+    for meaning, header in source.columns:
+        choosing.take(_meaning(meaning, source.name), _place_of(header, names, source.name))
+    if has_header:
+        _by_name(choosing, names)
+    clock = _clock(choosing, names) if has_header else None
+    by_content(choosing, has_header=has_header)
+    if "text" not in choosing.places:
+        raise NoTextColumn(source.name, names)
+    posted = choosing.places.get("posted")
+    return ColumnMap(
+        choosing.places,
+        names,
+        has_header,
+        clock,
+        order_of(list(choosing.columns[posted].values)) if posted is not None else None,
+        posted is not None and bool(re.search(r"\b(utc|gmt)\b", names[posted].casefold())),
+    )
+
+
+def _usual_width(rows: Sequence[Sequence[str]]) -> int:
+    widths = [len(row) for row in rows]
+    return max(set(widths), key=lambda width: (widths.count(width), width))
+
+
+def _has_header(rows: Sequence[Sequence[str]], named: dict[str, str]) -> bool:
+    if named and any(header in rows[0] for header in named.values()):
+        return True
+    if named and all(header.isdigit() for header in named.values()):
+        return header_hits(rows[0]) >= max(1, len(rows[0]) // 2)
+    return bool(named) or header_hits(rows[0]) > 0 or is_header(rows)
+
+
+def _meaning(meaning: str, name: str) -> Meaning:
+    for known in MEANINGS:
+        if meaning == known:
+            return known
+    raise BadExport(name, f"a column cannot mean {meaning!r}", f"name one of {', '.join(MEANINGS)}")
+
+
+def _place_of(header: str, names: Sequence[str], name: str) -> int:
+    """Which column the caller named: by its header, else by its number from 1."""
+    for alike in (str, str.casefold, spelled):
+        for place, each in enumerate(names):
+            if alike(each) == alike(header):
+                return place
+    if header.isascii() and header.isdigit() and 1 <= int(header[:9]) <= len(names):
+        return int(header) - 1
+    raise BadExport(
+        name,
+        f"there is no column {header!r}",
+        f"name one of these: {', '.join(names)}",
+    )
+
+
+def _by_name(choosing: Choosing, names: Sequence[str]) -> None:
+    claims = [meanings_of(each) for each in names]
+    for meaning in MEANINGS:
+        if meaning in choosing.places:
+            continue
+        ranked = sorted(
+            (claim[meaning], place)
+            for place, claim in enumerate(claims)
+            if meaning in claim and place not in choosing.not_free
+        )
+        if ranked:
+            choosing.take(meaning, ranked[0][1])
+    for place, claim in enumerate(claims):
+        # What has a name of its own is no text only because nothing better was found.
+        beside: Known = "other"
+        if beside in claim or (claim and "text" not in claim):
+            choosing.not_free.add(place)
+
+
+def _clock(choosing: Choosing, names: Sequence[str]) -> int | None:
+    """The column with the time of day, where dates and times stand apart."""
+    posted = choosing.places.get("posted")
+    for place, each in enumerate(names):
+        if place in choosing.places.values() or "clock" not in meanings_of(each):
+            continue
+        if posted is not None and choosing.columns[place].holds_clocks:
+            choosing.not_free.add(place)
+            return place
+    return None

@@ -1,0 +1,65 @@
+"""What goes into reading an export and what comes out of it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Literal, get_args
+
+from service.comments.comment import Comment
+from service.errors import BadTime
+
+Format = Literal["table", "json", "json lines", "activitystreams", "pasted"]
+FORMATS: tuple[Format, ...] = get_args(Format)
+
+#: What a column or field can mean.
+Meaning = Literal["text", "author", "author_id", "id", "posted", "edited", "reply_to"]
+MEANINGS: tuple[Meaning, ...] = get_args(Meaning)
+
+
+@dataclass(frozen=True, slots=True)
+class Source:
+    """Where an export comes from, and what it cannot say itself.
+
+    `name` is the file's, for messages and as a hint at the format. `zone` is the IANA zone of
+    times without one. `copied_at` (aware) is when the page was copied, for "3 days ago".
+    `columns` pairs meanings with headers or field names where the caller names them; a headerless
+    table's columns are named by their numbers from 1. `format` is None to find it by content.
+    """
+
+    name: str
+    zone: str
+    copied_at: datetime
+    columns: tuple[tuple[str, str], ...] = ()
+    format: Format | None = None
+
+    def __post_init__(self) -> None:
+        if self.copied_at.tzinfo is None:
+            raise BadTime(
+                self.copied_at.isoformat(),
+                "the time of copying has no zone",
+                "give it with its offset, as in 2026-03-01T18:00:00+01:00",
+            )
+
+
+@dataclass(frozen=True, slots=True)
+class Unreadable:
+    """What could not be read as a comment, or not be told apart: where, the words, and why."""
+
+    place: str
+    text: str
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class Export:
+    """What an export held. `mapping` pairs meanings with the headers they were read from.
+
+    `notes` are sentences for the host on how the export was read.
+    """
+
+    format: Format
+    comments: tuple[Comment, ...]
+    unreadable: tuple[Unreadable, ...]
+    mapping: tuple[tuple[str, str], ...]
+    notes: tuple[str, ...]

@@ -1,0 +1,149 @@
+"""What a header or a field's name means, in seven languages.
+
+Common practice, no source: names as tools and people write them over columns of comments.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from functools import lru_cache
+from typing import Literal
+
+from service.comments.formats import Meaning
+
+#: `clock` is a time of day beside a column of dates; `other` is known to be none of a comment's.
+Known = Literal[Meaning, "clock", "other"]
+
+# Best names first: where two columns mean the same, the earlier name is taken.
+_NAMES: dict[Known, str] = {
+    "text": (
+        "text, comment text, message text, raw text, plain text, original text, text original, "
+        "comment, comment body, comment content, message, body, content, "
+        "texte, commentaire, contenu, kommentar, kommentartext, nachricht, inhalt, beitrag, wortlaut, "
+        "texto, comentario, mensaje, contenido, testo, commento, messaggio, contenuto, "
+        "mensagem, conteudo, tekst, reactie, opmerking, bericht, inhoud, commentaar, "
+        "text display, display text, content text, comments, commentaires, kommentare, comentarios, commenti, "
+        "reacties, answer, antwort, reponse, respuesta, risposta, resposta, antwoord, vote, guess, what"
+    ),
+    "author": (
+        "author, author name, author display name, display name, author username, commenter, "
+        "comment author, auteur, autor, autorin, autora, autore, autrice, verfasser, verfasserin, "
+        "user name, username, user, nickname, nick, screen name, handle, posted by, written by, "
+        "nom d utilisateur, pseudo, utilisateur, benutzername, nutzername, benutzer, nutzer, "
+        "nombre de usuario, usuario, usuaria, nome utente, utente, nome de usuario, utilizador, "
+        "gebruikersnaam, gebruiker, schrijver, sender, absender, expediteur, remitente, mittente, "
+        "remetente, afzender, full name, name, nom, nombre, nome, naam, member, membre, mitglied, "
+        "viewer, person, poster, writer, from, by, who, wer, von, participant, account"
+    ),
+    "author_id": (
+        "author id, user id, uid, commenter id, member id, author user id, author account id, "
+        "account id, sender id, from id, author channel id, author uri, author url, user uri, "
+        "id auteur, id de l auteur, id utilisateur, autor id, autoren id, benutzer id, nutzer id, "
+        "id autor, id de autor, id del autor, id usuario, id de usuario, id autore, id utente, "
+        "id do autor, id do usuario, id do utilizador, auteur id, gebruiker id, gebruikers id"
+    ),
+    "id": (
+        "comment id, message id, id, comment uuid, uuid, guid, comment key, identifier, "
+        "id commentaire, id du commentaire, identifiant, kommentar id, kennung, id comentario, "
+        "id del comentario, identificador, id commento, id do comentario, reactie id, bericht id"
+    ),
+    "posted": (
+        "posted at, posted on, posted, published at, published, created at, created time, "
+        "created, comment date, comment time, date posted, post date, publish date, publish time, "
+        "publication date, submitted at, submitted, sent at, sent, written at, written, "
+        "timestamp, date time, date and time, date, time, when, added at, added, ago, "
+        "publie le, publie, date de publication, date et heure, horodatage, cree le, ecrit le, "
+        "envoye le, quand, heure, veroffentlicht am, veroffentlicht, erstellt am, erstellt, "
+        "geschrieben am, geschrieben, gepostet am, gepostet, zeitstempel, zeitpunkt, "
+        "datum und uhrzeit, datum uhrzeit, datum, zeit, uhrzeit, wann, gesendet, publicado el, publicado, "
+        "fecha y hora, fecha de publicacion, fecha, creado el, creado, escrito, enviado, marca de tiempo, "
+        "hora, cuando, pubblicato il, pubblicato, data e ora, data di pubblicazione, data, "
+        "creato il, creato, scritto, inviato, ora, quando, publicado em, data e hora, data hora, "
+        "data de publicacao, criado em, criado, enviado em, geplaatst op, geplaatst, "
+        "gepubliceerd op, gepubliceerd, aangemaakt op, aangemaakt, datum en tijd, tijdstip, "
+        "tijdstempel, tijd, wanneer, verzonden"
+    ),
+    "edited": (
+        "edited at, edited on, last edited at, last edited, last edit, edited, updated at, updated on, "
+        "updated, last updated, modified at, modified, last modified, changed at, changed, "
+        "is edited, was edited, edit time, modifie le, modifie, mis a jour le, mis a jour, "
+        "bearbeitet am, bearbeitet, geandert am, geandert, aktualisiert am, aktualisiert, "
+        "editado el, editado, modificado el, modificado, actualizado el, actualizado, "
+        "modificato il, modificato, aggiornato il, aggiornato, editado em, alterado em, alterado, "
+        "atualizado em, atualizado, modificado em, bewerkt op, bewerkt, gewijzigd op, gewijzigd, "
+        "bijgewerkt op, bijgewerkt"
+    ),
+    "reply_to": (
+        "reply to, reply to id, in reply to, in reply to id, parent comment id, parent id, parent, "
+        "parent comment, answer to, answers, replies to, reponse a, en reponse a, parent id, "
+        "antwort auf, antwort zu, eltern id, ubergeordnet, respuesta a, en respuesta a, padre, "
+        "id padre, risposta a, in risposta a, resposta a, em resposta a, antwoord op, reactie op"
+    ),
+    "clock": ("time, clock, time of day, heure, uhrzeit, zeit, hora, ora, ore, tijd, comment time"),
+    "other": (
+        "likes, like count, like, favorites, favourites, upvotes, downvotes, dislikes, score, votes, points, rank, "
+        "replies, reply count, replies count, number of replies, count, number, no, nr, row, index, #, "
+        "url, link, permalink, uri, href, avatar, picture, image, photo, email, e mail, mail, "
+        "language, lang, locale, platform, source, channel, channel id, video, video id, video title, title, "
+        "subject, post, post id, thread, thread id, page id, pinned, is pinned, is host, is owner, is reply, "
+        "deleted, is deleted, hidden, spam, status, state, type, kind, version, country, badge, role, "
+        "j aime, mentions j aime, reponses, nombre de reponses, lien, langue, titre, gefallt mir, antworten, anzahl antworten, "
+        "sprache, titel, me gusta, respuestas, enlace, idioma, titulo, mi piace, risposte, "
+        "collegamento, lingua, titolo, gostos, curtidas, respostas, ligacao, vind ik leuks, antwoorden, koppeling, "
+        "taal, views, reactions, reports, level, depth, position"
+    ),
+}
+
+
+def spelled(name: str) -> str:
+    """A header as names are compared: words in lower case without accents, one space between."""
+    name = re.sub(r"([a-z\d])([A-Z])", r"\1 \2", name)
+    bare = unicodedata.normalize("NFKD", name.casefold().replace("ß", "ss"))
+    bare = "".join(sign for sign in bare if not unicodedata.combining(sign))
+    return " ".join(re.sub(r"[^\w#]|_", " ", bare).split())
+
+
+@lru_cache(maxsize=1)
+def _ranks() -> dict[str, dict[Known, int]]:
+    """For each name, joined without spaces, what it may mean and how good a name it is."""
+    ranks: dict[str, dict[Known, int]] = {}
+    for meaning, names in _NAMES.items():
+        for rank, name in enumerate(names.split(",")):
+            ranks.setdefault(name.replace(" ", ""), {}).setdefault(meaning, rank)
+    return ranks
+
+
+#: Words that tell what a longer header means ("Your name", "Which comment?").
+_TELLING: dict[Known, frozenset[str]] = {
+    "author": frozenset(
+        {"name", "author", "user", "username", "nick", "nom", "auteur", "autor", "nombre"}
+        | {"usuario", "nome", "autore", "naam"}
+    ),
+    "text": frozenset(
+        {"comment", "message", "text", "kommentar", "nachricht", "commentaire", "comentario"}
+        | {"commento", "tekst"}
+    ),
+    "posted": frozenset(
+        {"date", "timestamp", "datum", "fecha", "data", "horodatage", "zeitstempel", "posted"}
+    ),
+}
+#: Words that say of a longer header that it counts or points at something.
+_COUNTING = frozenset(
+    {"id", "ids", "count", "counts", "number", "total", "url", "link", "likes", "likers", "anzahl"}
+    | {"numero", "language", "type", "status", "reply", "replies", "file"}
+)
+_UNSURE = 1000
+
+
+def meanings_of(name: str) -> dict[Known, int]:
+    """What a name may mean, with the rank of each: the lower, the surer. Empty: it says nothing."""
+    for each in (name, name.partition("(")[0]):  # "Date (UTC)", "Kommentar (Text)"
+        found = _ranks().get(spelled(each).replace(" ", ""))
+        if found:
+            return found
+    words = set(spelled(name).split())
+    told = [meaning for meaning, telling in _TELLING.items() if telling & words]
+    if len(told) != 1 or len(words) > 8 or _COUNTING & words:
+        return {}
+    return dict.fromkeys(told, _UNSURE)

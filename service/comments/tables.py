@@ -1,0 +1,124 @@
+"""Tables of comments: values separated by commas, semicolons, tabs or bars."""
+
+from __future__ import annotations
+
+import io
+import re
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from itertools import chain, islice
+
+from service.comments.columns import ColumnMap, header_hits, map_columns
+from service.comments.comment import Comment
+from service.comments.csv_records import Record, records_of
+from service.comments.entries import Times, comment_of, shortened
+from service.comments.formats import Export, Source, Unreadable
+
+_DELIMITERS = (",", ";", "\t", "|")
+_SAMPLE_LINES = 200
+#: How many rows tell which column holds what.
+_ROWS_LOOKED_AT = 500
+_SEPARATOR_LINE = re.compile(r"sep=(.)\s*", re.IGNORECASE)
+
+
+@dataclass(frozen=True, slots=True)
+class Layout:
+    """How a text looks as a table: delimiter, columns, headers known, and how even its rows are."""
+
+    delimiter: str
+    columns: int
+    hits: int
+    even: float
+
+
+def lines_of(text: str) -> list[str]:
+    """The lines of a text with their ends: CRLF, LF or CR, and no other sign ends a line."""
+    return list(io.StringIO(text, newline=""))
+
+
+def layout_of(lines: Sequence[str]) -> Layout:
+    """The table that the first lines make with the delimiter that fits best."""
+    sample = lines[:_SAMPLE_LINES]
+    named = _SEPARATOR_LINE.fullmatch(sample[0]) if sample else None
+    if named:
+        return _layout(sample[1:], named[1])
+    layouts = [_layout(sample, delimiter) for delimiter in _DELIMITERS]
+    return max(layouts, key=lambda one: (one.columns > 1, one.hits, one.even, one.columns))
+
+
+def _layout(sample: Sequence[str], delimiter: str) -> Layout:
+    rows = [record.cells for record in records_of(sample, delimiter) if record.cells]
+    if not rows:
+        return Layout(delimiter, 0, 0, 0.0)
+    widths = [len(row) for row in rows]
+    columns = max(set(widths), key=lambda width: (widths.count(width), width))
+    return Layout(delimiter, columns, header_hits(rows[0]), widths.count(columns) / len(widths))
+
+
+def read_table(text: str, source: Source) -> Export:
+    """The comments of a table. Raises NoTextColumn, and BadExport for a column not there.
+
+    Rows that cannot be read are among `unreadable`, with the line they begin on.
+    """
+    lines = lines_of(text)
+    delimiter = layout_of(lines).delimiter
+    skipped = 1 if lines and _SEPARATOR_LINE.fullmatch(lines[0]) else 0
+    if skipped:
+        lines[0] = "\n"
+    records = records_of(lines, delimiter)
+    first = list(islice(records, _ROWS_LOOKED_AT))
+    rows = [record.cells for record in first if record.cells]
+    columns = map_columns(rows or [("",)], source)
+    if columns.has_header:
+        head = next(record for record in first if record.cells)
+        first.remove(head)
+    times = Times(replace(source, zone="UTC") if columns.in_utc else source, columns.order)
+    found = list(_read(chain(first, records), columns, times, delimiter))
+    comments = tuple(one for one in found if isinstance(one, Comment))
+    unreadable = tuple(one for one in found if isinstance(one, Unreadable))
+    notes = (*_column_notes(columns), *times.notes())
+    return Export("table", comments, unreadable, columns.pairs, notes)
+
+
+def _read(
+    records: Iterable[Record], columns: ColumnMap, times: Times, delimiter: str
+) -> Iterator[Comment | Unreadable]:
+    for record in records:
+        place = f"line {record.line}"
+        cells = _fitted(record.cells, columns, delimiter)
+        if record.problem:
+            yield Unreadable(place, shortened(record.raw), record.problem)
+        elif cells is None:
+            why = (
+                f"the row has {len(record.cells)} columns where {len(columns.names)} were expected"
+            )
+            yield Unreadable(place, shortened(delimiter.join(record.cells)), why)
+        else:
+            yield comment_of(columns.fields(cells), place, times)
+
+
+def _fitted(cells: Sequence[str], columns: ColumnMap, delimiter: str) -> Sequence[str] | None:
+    """The row with as many cells as the table has, or None where it cannot be told how.
+
+    Empty cells at the end may be missing. Where the words stand last, what is too much was cut
+    off them by a delimiter in them that should have been quoted.
+    """
+    width, text = len(columns.names), columns.places["text"]
+    if len(cells) <= text:
+        return None
+    if len(cells) <= width:
+        return cells
+    if not any(cells[width:]):
+        return cells[:width]
+    if columns.has_header and text == width - 1:
+        return (*cells[:text], delimiter.join(cells[text:]))
+    return None
+
+
+def _column_notes(columns: ColumnMap) -> Iterator[str]:
+    if not columns.has_header:
+        yield "The table has no headers; its columns were told by what stands in them."
+    if columns.in_utc:
+        yield f"The header {columns.names[columns.places['posted']]!r} says that times are in UTC."
+    if "author" not in columns.places and "author_id" not in columns.places:
+        yield "No column tells the authors: every comment counts as a voter of its own."
