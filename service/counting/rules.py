@@ -37,6 +37,6 @@ def check_rules(rules: RoundRules, chart: Chart) -> None:
     if not rules.votable <= set(chart.pages):
         off = sorted(rules.votable - set(chart.pages))
         raise BadRules(
-            f"{pages_in_words(off)} cannot be voted for: not on the chart",
+            f"the votable pages hold {pages_in_words(off)}, not on the chart",
             f"name pages from 1 to {chart.page_count}",
         )

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from service.comments.spans import Span
 from service.counting.result import Ballot, TieStep
 from service.counting.round import RoundInput, TieBreak
-from service.counting.wording import how_many, listed, pages_in_words, sentence
+from service.counting.wording import how_many, pages_in_words, sentence
 from service.errors import BadRuling
 
 
@@ -144,7 +144,7 @@ def check_pick(page: int, reason: str, tied: tuple[int, ...]) -> None:
     if page not in tied:
         raise BadRuling(
             f"page {page} is not among the tied {pages_in_words(tied)}",
-            f"pick one of {listed(str(one) for one in tied)}",
+            "pick one of those",
         )
     if not reason.strip():
         raise BadRuling("the host's pick has no reason", "say in a few words why")

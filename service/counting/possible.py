@@ -1,0 +1,173 @@
+"""What one voter's vote may become once the open looks at their comments are settled."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from itertools import combinations, product
+
+from service.comments.spans import Span
+from service.counting.hearing import hear
+from service.counting.round import ReadComment, RoundInput, RoundRules
+from service.counting.rulings import meaning_of
+from service.counting.standing import Said, Stands, given_since, what_stands
+
+#: The size up to which every way to settle one voter's comments is tried. Beyond it anything is
+#: taken as possible.
+MOST_COMMENTS = 12
+MOST_WAYS = 3000
+
+
+@dataclass(frozen=True, slots=True)
+class Vote:
+    """What a voter's vote may be, as far as two pages go: since when given, None where not."""
+
+    first: Span | None
+    second: Span | None
+
+    @property
+    def lead(self) -> int:
+        """By how much it puts the second page ahead of the first: 1, 0 or -1."""
+        return (self.second is not None) - (self.first is not None)
+
+
+@dataclass(slots=True)
+class OpenVoter:
+    """A voter with at least one comment that needs a look.
+
+    `sure` are their comments that count in time as they were read or ruled. `maybe` are sure in
+    what they say but not in time: each is in time or not. `free` are comments whose meaning is
+    open: each may choose any votable pages, take back what came before, or choose nothing.
+    """
+
+    name: str
+    rules: RoundRules
+    sure: list[Said] = field(default_factory=list)
+    maybe: list[Said] = field(default_factory=list)
+    free: list[Said] = field(default_factory=list)
+    _known: dict[tuple[int, int], frozenset[Vote]] = field(default_factory=dict)
+
+    @property
+    def own(self) -> frozenset[int]:
+        """The pages that this voter's comments surely name."""
+        return frozenset(page for said in (*self.sure, *self.maybe) for page in said.pages)
+
+    def votes(self, first: int, second: int) -> frozenset[Vote]:
+        """All that the vote may be, as far as those two pages go; `second` 0 is no page.
+
+        Exact while there are few ways to settle the comments; beyond that, everything is taken
+        as possible.
+        """
+        # Pages that this voter never named are alike.
+        kind = (
+            first if first in self.own else -1,
+            second if second in self.own or not second else -2,
+        )
+        if kind not in self._known:
+            self._known[kind] = self._find_votes(first, second)
+        return self._known[kind]
+
+    def _find_votes(self, first: int, second: int) -> frozenset[Vote]:
+        if len(self.sure) + len(self.maybe) + len(self.free) > MOST_COMMENTS:
+            return self._anything()
+        found: set[Vote] = set()
+        ways = 0
+        for settled in self._settled(first, second):
+            for said, stands in _rulings_on_order(settled, self.rules):
+                ways += 1
+                if ways > MOST_WAYS:
+                    return self._anything()
+                if not stands.unclear:
+                    found.add(_vote(stands.ballot, said, self.rules, first, second))
+        return frozenset(found)
+
+    def _settled(self, first: int, second: int) -> Iterator[list[Said]]:
+        """Every way to settle what needs a look, as what the voter then said in time."""
+        chosen = list(self._choices(first, second)) if self.free else []
+        ways = [[None, said] for said in self.maybe]
+        ways += [
+            [None, *(Said(free.key, free.written, pages) for pages in chosen)] for free in self.free
+        ]
+        for settled in product(*ways):
+            yield self.sure + [said for said in settled if said is not None]
+
+    def _choices(self, first: int, second: int) -> Iterator[tuple[int, ...]]:
+        """What a comment may turn out to say; pages that nobody asks about are alike."""
+        named = (self.own | {first, second}) & self.rules.votable
+        unnamed = sorted(self.rules.votable - named)[:1]
+        yield ()
+        for many in range(1, self.rules.choices + 1):
+            yield from combinations([*sorted(named), *unnamed], many)
+
+    def _anything(self) -> frozenset[Vote]:
+        times = [said.written for said in (*self.sure, *self.maybe, *self.free)]
+        given = (
+            None,
+            Span(min(at.earliest for at in times), min(at.latest for at in times)),
+            Span(max(at.earliest for at in times), max(at.latest for at in times)),
+        )
+        return frozenset(
+            Vote(first, second)
+            for first, second in product(given, given)
+            if first is None or second is None or self.rules.choices > 1
+        )
+
+
+def open_voters(round_input: RoundInput, looks: frozenset[str]) -> list[OpenVoter]:
+    """The voters of the comments with those keys, with all that they said.
+
+    Raises:
+        BadRuling: a ruling that holds cannot be.
+    """
+    names = {one.voter for one in round_input.comments if one.key in looks}
+    voters = {name: OpenVoter(name, round_input.rules) for name in names}
+    for comment in round_input.comments:
+        if comment.voter in voters:
+            _add(voters[comment.voter], comment, round_input)
+    return list(voters.values())
+
+
+def _add(voter: OpenVoter, comment: ReadComment, round_input: RoundInput) -> None:
+    rules = round_input.rules
+    heard = hear(comment, rules, round_input.chart)
+    if heard.cause is None:
+        voter.sure.append(heard.said)
+        return
+    if heard.cause not in {"needs a look", "cannot tell when"}:
+        return
+    meaning = meaning_of(comment, rules, round_input.chart)
+    votable = tuple(page for page in meaning.pages if page in rules.votable)
+    if meaning.kind == "look":
+        voter.free.append(Said(comment.key, comment.written, ()))
+    elif meaning.kind == "withdraws" or (meaning.kind == "chooses" and votable):
+        voter.maybe.append(Said(comment.key, comment.written, votable))
+
+
+def _rulings_on_order(said: list[Said], rules: RoundRules) -> Iterator[tuple[list[Said], Stands]]:
+    """What stands of all that was said, and of what is left where the order cannot be told.
+
+    There the host rules that one comment after another chooses nothing, until it is clear.
+    """
+    seen: set[frozenset[str]] = set()
+    waiting = [said]
+    while waiting:
+        left = waiting.pop()
+        keys = frozenset(one.key for one in left)
+        if keys in seen:
+            continue
+        seen.add(keys)
+        stands = what_stands(left, rules.standing) if left else Stands(None)
+        yield left, stands
+        waiting += [[one for one in left if one is not unclear] for unclear in stands.unclear]
+
+
+def _vote(
+    ballot: Said | None, said: list[Said], rules: RoundRules, first: int, second: int
+) -> Vote:
+    given = [
+        given_since(page, said, rules.standing)
+        if ballot is not None and page in ballot.pages
+        else None
+        for page in (first, second)
+    ]
+    return Vote(given[0], given[1])
