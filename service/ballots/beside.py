@@ -31,7 +31,7 @@ class Beside:
 
 def read_before(scene: Scene, first: int) -> Beside:
     """What stands right before token `first`."""
-    tokens, lexicon = scene.tokens, scene.lexicon
+    tokens = scene.tokens
     side = Beside(at=first - 1)
     while side.at >= 0:
         token = tokens[side.at]
@@ -48,7 +48,6 @@ def read_before(scene: Scene, first: int) -> Beside:
             side.at -= 1
         else:
             return side
-    _ = lexicon
     return side
 
 
@@ -98,8 +97,12 @@ def read_after(scene: Scene, after: int) -> Beside:
     token = tokens[side.at]
     if token.kind == WORD or token.kind == "mixed":
         group, count = lexicon.after(tokens, side.at)
-        if not group and lexicon.before(tokens, side.at)[0] == "page":
+        step = lexicon.group("page").after(tokens, side.at)
+        if step:
+            # An ordinal is cued by the page word behind it: "42nd page".
             side.page = True
+            side.at += step - 1
+            side.group = group
             return side
         side.group = "" if group == "neutral_after" else group
         side.open = bool(group)

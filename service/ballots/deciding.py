@@ -11,7 +11,7 @@ from service.ballots.scene import Scene
 
 def decide(scene: Scene, mentions: list[Mention]) -> Reading:
     """The reading that the standings of all mentions give."""
-    live = [one for one in mentions if one.standing >= Standing.PLACED]
+    live = [one for one in mentions if _may_mean_a_page(scene, one)]
     if not live:
         return none_of(scene, mentions, "no-page", "no page of the chart is named")
     chosen = _surest(live)
@@ -29,6 +29,13 @@ def decide(scene: Scene, mentions: list[Mention]) -> Reading:
     if off:
         return _look_at(scene, on, "a choice that is not on the chart beside one that is")
     return _choose(scene, live, on)
+
+
+def _may_mean_a_page(scene: Scene, mention: Mention) -> bool:
+    """A range or a kind may; a doubtful number that the chart has not may not."""
+    if mention.standing <= Standing.PLACED or mention.standing >= Standing.BARE:
+        return mention.standing >= Standing.PLACED
+    return bool(_pages(scene, mention))
 
 
 def _pages(scene: Scene, mention: Mention) -> tuple[int, ...]:
@@ -56,10 +63,15 @@ def _surest(live: list[Mention]) -> list[Mention]:
 def _choose(scene: Scene, live: list[Mention], chosen: list[Mention]) -> Reading:
     order = order_of(scene, chosen)
     choices = scene.question.choices
-    competing = _competing(live, chosen)
+    competing = _competing(scene, live, chosen)
     if competing:
         return _look_at(scene, chosen + competing, competing[0].rule)
-    if len(order.pages) <= 1:
+    hanging = [one for one in live if one.depends and one not in chosen]
+    if hanging:
+        return _look_at(scene, live, hanging[0].rule)
+    if not order.pages:
+        return _look_at(scene, live, live[0].rule)
+    if len(order.pages) == 1:
         same = [one for one in chosen if one.value == order.pages[0]]
         if all(one.conditional for one in same):
             return _look_at(scene, live, "only if something else holds")
@@ -73,15 +85,22 @@ def _choose(scene: Scene, live: list[Mention], chosen: list[Mention]) -> Reading
     return _look_at(scene, chosen, "several pages, and none is preferred")
 
 
-def _competing(live: list[Mention], chosen: list[Mention]) -> list[Mention]:
-    """Votes of the writer's family told after the own one: both may be meant."""
+def _competing(scene: Scene, live: list[Mention], chosen: list[Mention]) -> list[Mention]:
+    """Votes of the writer's family beside the own one, unless set against it: both may be meant."""
     last = max(one.first for one in chosen)
+    first = min(one.first for one in chosen)
     values = {one.value for one in chosen}
-    return [
-        one
-        for one in live
-        if one.family and one.reported and one.first > last and one.value not in values
-    ]
+    found = []
+    for one in live:
+        if not (one.family and one.reported) or one.value in values:
+            continue
+        between = scene.tokens[one.after : first]
+        joined = one.first < first and any(
+            scene.lexicon.group("also").firsts & {token.text} for token in between[:2]
+        )
+        if one.first > last or joined:
+            found.append(one)
+    return found
 
 
 def evidence_of(scene: Scene, mentions: list[Mention]) -> tuple[Evidence, ...]:

@@ -1,247 +1,354 @@
-"""Each number judged by the words beside it: a choice, something else, or not to be told."""
+"""Each number judged by the words beside it: a choice, something else, or not to be told.
+
+The rules are tried in order; the first that says something decides.
+"""
 
 from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
 
 from service.ballots.beside import Beside, read_after, read_before
 from service.ballots.mentions import Mention, Standing
 from service.ballots.relations import told_from
 from service.ballots.scanning import WORD
 from service.ballots.scene import Scene
+from service.ballots.surroundings import (
+    counts_what_follows,
+    is_alone,
+    is_fabric,
+    is_in_brackets,
+    is_of_own_piece,
+    says_where_the_writer_is,
+    word_at,
+)
 
 _TOLD_FROM = frozenset({"above", "below", "later", "earlier", "relative_before"})
+_SMALL = 11
+
+
+@dataclass(slots=True)
+class Case:
+    """A number with what stands on either side of it."""
+
+    scene: Scene
+    mention: Mention
+    before: Beside
+    after: Beside
+
+    @property
+    def value(self) -> int:
+        """The number itself; 0 where the mention has none."""
+        return self.mention.value or 0
+
+    @property
+    def cued(self) -> bool:
+        """Whether a page word or a number word stands before it."""
+        return self.before.page or self.before.number
+
+    @property
+    def is_small_word(self) -> bool:
+        """Number words up to ten are part of much other talk."""
+        return self.mention.spelled and self.value < _SMALL
+
+
+Verdict = tuple[Standing, str] | None
+Rule = Callable[[Case], Verdict]
 
 
 def judge(scene: Scene, mention: Mention) -> None:
     """Set the mention's standing and the rule that decided."""
     before = read_before(scene, mention.first)
     after = read_after(scene, mention.after)
-    if before.number and before.page is False and mention.shape == "ordinal word":
-        before.number = False
-    if "ordinal" in mention.shape:
-        _judge_ordinal(scene, mention, before, after)
-    else:
-        _judge_number(scene, mention, before, after)
-
-
-def _set(mention: Mention, standing: Standing, rule: str) -> None:
-    mention.standing = standing
-    mention.rule = rule
-
-
-def _judge_number(scene: Scene, mention: Mention, before: Beside, after: Beside) -> None:
-    value = mention.value if mention.value is not None else 0
-    cued = before.page or (before.number and mention.shape != "word")
-    if before.group == "not_before" or after.group == "not_after":
-        _set(mention, Standing.STRUCK, "ruled out")
-    elif after.group == "other_after" and not before.page:
-        _set(mention, Standing.OTHER, "counts or measures something else")
-    elif not before.page and (value > 999 or (1900 <= value < 2100)):
-        _set(mention, Standing.OTHER, "too large for a page, a year or a count")
-    elif before.group in _TOLD_FROM and not after.open:
-        _set(mention, Standing.OTHER, "part of other talk")
-    elif before.group in _TOLD_FROM:
-        mention.maybe = told_from(scene.question.chart, value, before.group)
-        _set(mention, Standing.PLACED, "told from another page")
-    elif before.group == "roughly_before" or after.group == "roughly_after":
-        mention.maybe = (value,)
-        _set(mention, Standing.PLACED, "about there, not an exact page")
-    elif before.group == "lucky_before" and not cued:
-        mention.lucky = True
-        _set(mention, Standing.BARE, "a favourite or lucky number")
-    elif before.group == "choice_before":
-        _judge_chosen(scene, mention, before, after)
-    elif before.group == "other_before":
-        _set(mention, Standing.OTHER, "belongs to the words before it")
-    elif before.group in {"reported_before", "family_before"}:
-        mention.reported = True
-        mention.family = before.group == "family_before"
-        _set(mention, Standing.ASKED, "somebody else's")
-    elif cued:
-        _judge_cued(scene, mention, before, after)
-    elif before.group == "weak_before":
-        _judge_weak_before(scene, mention, before, after)
-    else:
-        _judge_after(scene, mention, before, after)
-
-
-def _judge_chosen(scene: Scene, mention: Mention, before: Beside, after: Beside) -> None:
-    """After words of choice: chosen, unless what follows says it measures something."""
-    tokens = scene.tokens
-    value = mention.value or 0
-    next_word = tokens[after.at].text if not after.open and after.at < len(tokens) else ""
-    if after.group == "weak_after" and _is_fabric(scene, mention):
-        _set(mention, Standing.OTHER, "fabric and thread")
-    elif after.group == "weak_after" and value == 1 and mention.spelled:
-        _set(mention, Standing.OTHER, "the word, not the number")
-    elif mention.spelled and value == 1 and not before.page and after.open and (
-        after.phrase >= 0 and after.group != "choice_after"
-    ):
-        _set(mention, Standing.OTHER, "the word, not the number")
-    elif next_word and not before.page and (value != 1 and next_word.endswith("s")):
-        _set(mention, Standing.UNSURE, "may count what follows")
-    elif next_word and not before.page and mention.spelled and value < 11:
-        _set(mention, Standing.OTHER, "counts what follows")
-    elif next_word and not before.page:
-        _set(mention, Standing.UNSURE, "may count what follows")
-    else:
-        _set(mention, Standing.CUED, "words of choice before it")
+    case = Case(scene, mention, before, after)
     mention.cued_by_page = before.page
+    rules = _ORDINAL_RULES if "ordinal" in mention.shape else _RULES
+    for rule in rules:
+        verdict = rule(case)
+        if verdict is not None:
+            mention.standing, mention.rule = verdict
+            break
+    if mention.value is None and mention.standing > Standing.UNSURE:
+        mention.standing = Standing.PLACED
 
 
-def _is_fabric(scene: Scene, mention: Mention) -> bool:
-    """ "2 over 1": so many threads of the fabric to a stitch."""
-    after = mention.after
-    tokens = scene.tokens
-    return (
-        after + 1 < len(tokens)
-        and tokens[after].text == "over"
-        and tokens[after + 1].text in {"1", "2", "3", "4", "one", "two"}
-        and (mention.value or 9) <= 4
-    )
+def _ruled_out(case: Case) -> Verdict:
+    if case.before.group == "not_before" or case.after.group == "not_after":
+        return Standing.STRUCK, "ruled out"
+    return None
 
 
-def _judge_cued(scene: Scene, mention: Mention, before: Beside, after: Beside) -> None:
-    """After "page" or "number": a choice, unless of the writer's own piece or a rank."""
-    value = mention.value or 0
-    mention.cued_by_page = before.page
-    own = before.group == "weak_before"
-    if before.page and (own or _is_own(scene, mention)):
-        if after.group == "choice_after" and not _is_own(scene, mention):
-            _set(mention, Standing.CUED, "a page word before it")
-        elif _is_own(scene, mention) or _says_where_i_am(scene, before):
-            _set(mention, Standing.OTHER, "a page of the writer's own piece")
-        else:
-            _set(mention, Standing.UNSURE, "a page, perhaps only talked about")
-    elif not before.page and not after.open:
-        standing = Standing.OTHER if value == 1 else Standing.UNSURE
-        _set(mention, standing, "may be the number of something else")
-    elif after.group in {"reported_after"}:
-        mention.reported = True
-        _set(mention, Standing.ASKED, "foretold or reported, perhaps not chosen")
-    else:
-        _set(mention, Standing.CUED, "a page or number word before it")
+def _misheard(case: Case) -> Verdict:
+    """ "Forty to please": voice typing may have hidden a second digit."""
+    scene, value = case.scene, case.value
+    if not case.mention.spelled or not 20 <= value < 100 or value % 10:
+        return None
+    hidden = scene.lexicon.homophones.get(word_at(scene, case.mention.after))
+    if hidden is None:
+        return None
+    beyond = read_after(scene, case.mention.after + 1)
+    if beyond.group not in {"", "choice_after"} or beyond.phrase >= 0 and not beyond.group:
+        return None
+    case.mention.maybe = (value, value + hidden)
+    return Standing.PLACED, "a word that sounds like a number may belong to it"
 
 
-def _is_own(scene: Scene, mention: Mention) -> bool:
-    """Whether "of my", "of mine", "of the chart I am doing" follows."""
-    words = [token.text for token in scene.tokens[mention.after : mention.after + 3]]
-    return words[:1] == ["of"] and len(words) > 1 and words[1] in {"my", "mine", "the", "our", "a"}
+def _tallied(case: Case) -> Verdict:
+    """ "6 votes for 12": how many voted for it, not a vote for it."""
+    scene = case.scene
+    first = case.before.phrase
+    if case.before.group not in {"tally_before", "choice_before"}:
+        if word_at(scene, case.mention.first - 1) != "for":
+            return None
+        first = case.mention.first - 1
+    counted = scene.tokens[first - 1].text if first > 0 else ""
+    several = counted.isdigit() and counted != "1"
+    if several or (counted in scene.lexicon.numbers and scene.lexicon.numbers[counted] > 1):
+        case.mention.reported = True
+        return Standing.ASKED, "how others voted"
+    return None
 
 
-def _says_where_i_am(scene: Scene, before: Beside) -> bool:
-    words = {token.text for token in scene.tokens[max(before.at - 3, 0) : before.at + 1]}
-    return bool(words & {"i'm", "im", "am", "still", "stuck", "currently", "halfway", "up", "got",
-                         "we're", "finally", "was", "only", "already", "he's", "she's", "is"})  # fmt: skip
+def _measured(case: Case) -> Verdict:
+    if case.before.page:
+        return None
+    if case.after.group == "other_after":
+        return Standing.OTHER, "counts or measures something else"
+    if is_fabric(case.scene, case.mention):
+        return Standing.OTHER, "fabric and thread"
+    return None
 
 
-def _judge_weak_before(scene: Scene, mention: Mention, before: Beside, after: Beside) -> None:
+def _too_large(case: Case) -> Verdict:
+    """Years, likes and stitches run beyond any chart's pages."""
+    bare = not case.before.page and case.before.group != "choice_before"
+    if bare and (case.value > 999 or 1900 <= case.value < 2100):
+        return Standing.OTHER, "too large for a page: a year or a count"
+    return None
+
+
+def _told_from_another(case: Case) -> Verdict:
+    group = case.before.group if case.before.group in _TOLD_FROM else ""
+    if not group and case.after.group == "relative_after":
+        group = "relative_before"
+        case.mention.maybe = ()
+        return Standing.PLACED, "told from a place, not named"
+    if not group:
+        return None
+    if not case.after.open:
+        return Standing.OTHER, "part of other talk"
+    chart = case.scene.question.chart
+    case.mention.maybe = told_from(chart, case.value, group)
+    return Standing.PLACED, "told from another page"
+
+
+def _rough(case: Case) -> Verdict:
+    if case.before.group == "roughly_before" or case.after.group == "roughly_after":
+        if case.before.group and case.before.at + 2 < case.mention.first and not case.cued:
+            # "about the 28th" tells of something, "about 28" tells a page.
+            if word_at(case.scene, case.mention.first - 1) in {"the", "my", "your"}:
+                return Standing.OTHER, "what something is about"
+        case.mention.maybe = (case.value,)
+        return Standing.PLACED, "about there, not an exact page"
+    return None
+
+
+def _lucky(case: Case) -> Verdict:
+    if case.before.group == "lucky_before" and not case.before.page:
+        case.mention.lucky = True
+        return Standing.BARE, "a favourite or lucky number"
+    return None
+
+
+def _chosen(case: Case) -> Verdict:
+    """After words of choice: chosen, unless what follows says it counts something."""
+    if case.before.group != "choice_before":
+        return None
+    if case.after.group == "reported_after":
+        case.mention.reported = True
+        return Standing.ASKED, "foretold or reported, perhaps not chosen"
+    if case.value == 1 and case.mention.spelled and not case.cued and not _is_a_number(case):
+        return Standing.OTHER, "the word, not the number"
+    if case.before.page or case.after.open:
+        if _is_a_time(case):
+            return Standing.UNSURE, "may be a time of day"
+        return Standing.CUED, "words of choice before it"
+    if case.is_small_word and not case.cued:
+        return Standing.OTHER, "counts what follows"
+    if counts_what_follows(case.scene, case.after):
+        return Standing.OTHER if case.scene.word_count() > 12 else Standing.UNSURE, (
+            "may count what follows"
+        )
+    return Standing.UNSURE, "may count what follows"
+
+
+def _is_a_time(case: Case) -> bool:
+    """ "Please start at 9, the children are asleep by then"."""
+    last = word_at(case.scene, case.mention.first - 1)
+    return last == "at" and case.value <= 12 and not case.cued and case.scene.word_count() > 6
+
+
+def _is_a_number(case: Case) -> bool:
+    """Whether a spelled "one" is the number: right behind its cue, nothing behind it."""
+    scene = case.scene
+    direct = case.before.at + 1 + (case.before.phrase >= 0) <= case.mention.first
+    previous = word_at(scene, case.mention.first - 1)
+    group = scene.lexicon.before(scene.tokens, case.mention.first - 1)[0] if previous else ""
+    follows = case.after.group == "choice_after" or case.after.phrase < 0
+    return direct and group in {"", "page", "number", "choice_before"} and follows and case.after.open
+
+
+def _belongs(case: Case) -> Verdict:
+    if case.before.group == "other_before":
+        return Standing.OTHER, "belongs to the words before it"
+    return None
+
+
+def _somebody_elses(case: Case) -> Verdict:
+    group = case.before.group
+    if group not in {"reported_before", "family_before"}:
+        return None
+    if group == "family_before" and not case.cued:
+        return Standing.OTHER, "somebody's age, or how many they are"
+    case.mention.reported = True
+    case.mention.family = group == "family_before"
+    return Standing.ASKED, "somebody else's"
+
+
+def _in_brackets(case: Case) -> Verdict:
+    if is_in_brackets(case.scene, case.mention) and not case.cued:
+        return Standing.OTHER, "told in passing, such as an age"
+    return None
+
+
+def _page_said(case: Case) -> Verdict:
+    """After "page": a choice, unless it is a page of the writer's own piece."""
+    if not case.before.page:
+        return None
+    own = is_of_own_piece(case.scene, case.mention)
+    possessed = word_at(case.scene, case.before.at).endswith("'s")
+    here = case.before.group == "weak_before"
+    if own or possessed or (here and says_where_the_writer_is(case.scene, case.before)):
+        return Standing.OTHER, "a page of the writer's own piece"
+    if case.after.group == "reported_after":
+        case.mention.reported = True
+        return Standing.ASKED, "foretold or reported, perhaps not chosen"
+    if here and case.after.group != "choice_after":
+        return Standing.UNSURE, "a page, perhaps only talked about"
+    return Standing.CUED, "a page word before it"
+
+
+def _number_said(case: Case) -> Verdict:
+    """After "number" or "#": a choice, unless it is a rank or the number of something."""
+    if not case.before.number:
+        return None
+    if not case.after.open:
+        standing = Standing.OTHER if case.value == 1 else Standing.UNSURE
+        return standing, "may be the number of something else"
+    if case.before.group == "weak_before" and case.after.group != "choice_after":
+        here = says_where_the_writer_is(case.scene, case.before)
+        return Standing.OTHER if here else Standing.UNSURE, "may be the number of something else"
+    if case.after.group == "reported_after":
+        case.mention.reported = True
+        return Standing.ASKED, "foretold or reported, perhaps not chosen"
+    if case.after.group == "weak_after":
+        return Standing.OTHER, "the number of something else"
+    return Standing.CUED, "a number word before it"
+
+
+def _weak_before(case: Case) -> Verdict:
     """After a bare preposition or "have": mostly something else, a choice if said so."""
-    word = scene.tokens[before.phrase].text
-    value = mention.value or 0
-    if after.group == "choice_after":
-        _set(mention, Standing.UNSURE, "may be a choice")
-    elif not after.open or after.group == "weak_after" or mention.spelled and value < 11:
-        _set(mention, Standing.OTHER, "counts or names something else")
-    elif word == "at" and value <= 12:
-        _set(mention, Standing.OTHER, "a time of day")
-    else:
-        _set(mention, Standing.UNSURE, "may belong to the words before it")
+    if case.before.group != "weak_before":
+        return None
+    if case.after.group == "choice_after":
+        return Standing.UNSURE, "may be a choice"
+    if not case.after.open or case.after.group == "weak_after" or case.is_small_word:
+        return Standing.OTHER, "counts or names something else"
+    return Standing.UNSURE, "may belong to the words before it"
 
 
-def _judge_after(scene: Scene, mention: Mention, before: Beside, after: Beside) -> None:
-    """Nothing decides before it: what follows does, or it stands in the open."""
-    if after.group == "weak_after":
-        _judge_weak_after(scene, mention, before)
-    elif after.group == "choice_after" and _fits_small(scene, mention, before):
-        _set(mention, Standing.CUED, "words of choice after it")
-    elif after.group == "reported_after":
-        mention.reported = True
-        _set(mention, Standing.ASKED, "foretold or reported, perhaps not chosen")
-    elif before.open and after.open:
-        _judge_open(scene, mention, before, after)
-    elif before.open and _counts_things(scene, mention, after):
-        _set(mention, Standing.OTHER, "counts what follows")
-    elif mention.spelled and (mention.value or 0) < 11:
-        _set(mention, Standing.OTHER, "a small number inside other talk")
-    else:
-        _set(mention, Standing.UNSURE, "beside words that say nothing the reader knows")
+def _weak_after(case: Case) -> Verdict:
+    if case.after.group != "weak_after":
+        return None
+    word = word_at(case.scene, case.mention.after)
+    if case.before.open and word in {"page", "vote", "part", "point", "to", "over"}:
+        if not case.is_small_word:
+            return Standing.UNSURE, "may be a choice"
+    return Standing.OTHER, "counts something else"
 
 
-def _fits_small(scene: Scene, mention: Mention, before: Beside) -> bool:
-    """A small number word in the middle of talk is no number even before "please"."""
-    return before.open or not mention.spelled or (mention.value or 0) > 10
+def _chosen_after(case: Case) -> Verdict:
+    if case.after.group == "reported_after":
+        case.mention.reported = True
+        return Standing.ASKED, "foretold or reported, perhaps not chosen"
+    if case.after.group != "choice_after":
+        return None
+    if case.mention.spelled and case.value == 1 and not _is_a_number(case):
+        return Standing.OTHER, "the word, not the number"
+    # A small number word in the middle of talk is no number even before "please".
+    if case.before.open or not case.is_small_word:
+        return Standing.CUED, "words of choice after it"
+    return None
 
 
-def _judge_weak_after(scene: Scene, mention: Mention, before: Beside) -> None:
-    word = scene.tokens[mention.after].text
-    spelled_small = mention.spelled and (mention.value or 0) < 11
-    if spelled_small or _is_fabric(scene, mention):
-        _set(mention, Standing.OTHER, "counts something else")
-    elif word in {"page", "vote", "part", "point", "all", "to", "over"} and before.open:
-        _set(mention, Standing.UNSURE, "may be a choice")
-    else:
-        _set(mention, Standing.OTHER, "counts something else")
+def _in_the_open(case: Case) -> Verdict:
+    if not (case.before.open and case.after.open):
+        return None
+    if case.mention.spelled and case.value == 1 and not _is_a_number(case):
+        return Standing.OTHER, "the word, not the number"
+    if is_alone(case.scene, case.mention):
+        return Standing.ALONE, "stands by itself"
+    if not case.is_small_word:
+        return Standing.BARE, "nothing says that it is something else"
+    if case.before.at < 0 or case.scene.tokens[case.before.at].kind != WORD:
+        return Standing.BARE, "begins what is said"
+    return Standing.UNSURE, "a small number inside other talk"
 
 
-def _counts_things(scene: Scene, mention: Mention, after: Beside) -> bool:
-    """Whether the unknown word after it looks like the plural of a thing."""
-    if after.at >= len(scene.tokens):
-        return False
-    word = scene.tokens[after.at].text
-    return mention.value != 1 and len(word) > 3 and word.endswith("s") and not word.endswith("ss")
+def _unknown_beside(case: Case) -> Verdict:
+    if case.is_small_word:
+        return Standing.OTHER, "a small number inside other talk"
+    if counts_what_follows(case.scene, case.after) and case.value != 1:
+        return Standing.OTHER, "counts what follows"
+    return Standing.UNSURE, "beside words that say nothing the reader knows"
 
 
-def _judge_open(scene: Scene, mention: Mention, before: Beside, after: Beside) -> None:
-    alone = is_alone(scene, mention)
-    small = mention.spelled and (mention.value or 0) < 11
-    if alone:
-        _set(mention, Standing.ALONE, "stands by itself")
-    elif not small:
-        _set(mention, Standing.BARE, "nothing says that it is something else")
-    elif mention.value == 1:
-        _set(mention, Standing.OTHER, "the word, not the number")
-    elif before.at < 0 or scene.tokens[before.at].kind != WORD:
-        _set(mention, Standing.BARE, "begins what is said")
-    else:
-        _set(mention, Standing.UNSURE, "a small number inside other talk")
+def _ordinal_page(case: Case) -> Verdict:
+    if not (case.after.page or case.before.page):
+        return None
+    if case.after.page:
+        case.mention.after = max(case.mention.after, case.after.at + 1)
+        case.mention.cued_by_page = True
+    own = case.before.group in {"weak_before", "other_before"}
+    if own or is_of_own_piece(case.scene, case.mention):
+        return Standing.OTHER, "a page of the writer's own piece"
+    return Standing.CUED, "an ordinal with a page word"
 
 
-def is_alone(scene: Scene, mention: Mention) -> bool:
-    """Whether its clause holds nothing but it and words that say nothing of a number."""
-    start, end = scene.clause(mention.first, mention.after)
-    plain = scene.lexicon.plain_words
-    for at in (*range(start, mention.first), *range(mention.after, end)):
-        token = scene.tokens[at]
-        if token.kind == WORD and token.text not in plain:
-            return False
-        if token.kind not in {WORD, "soft", "quote", "other", "emoticon"}:
-            return False
-    return True
+def _ordinal_word(case: Case) -> Verdict:
+    if case.mention.shape != "ordinal word":
+        return None
+    chosen = "choice_before" == case.before.group or case.after.group == "choice_after"
+    if case.value > 3 and (chosen or is_alone(case.scene, case.mention)):
+        case.mention.maybe = (case.value,)
+        return Standing.ASKED, "an ordinal without a page word"
+    return Standing.OTHER, "an ordinal without a page word"
 
 
-def _judge_ordinal(scene: Scene, mention: Mention, before: Beside, after: Beside) -> None:
-    value = mention.value or 0
-    if before.group == "not_before":
-        _set(mention, Standing.STRUCK, "ruled out")
-    elif after.page or before.page:
-        mention.cued_by_page = True
-        mention.after = max(mention.after, after.at + 1) if after.page else mention.after
-        own = before.group in {"weak_before", "other_before"} or _is_own(scene, mention)
-        if own:
-            _set(mention, Standing.OTHER, "a page of the writer's own piece")
-        else:
-            _set(mention, Standing.CUED, "an ordinal with a page word")
-    elif mention.shape == "ordinal word":
-        chosen = before.group == "choice_before" or after.group == "choice_after"
-        placed = chosen or is_alone(scene, mention)
-        if placed and value > 3:
-            mention.maybe = (value,)
-            _set(mention, Standing.ASKED, "an ordinal without a page word")
-        else:
-            _set(mention, Standing.OTHER, "an ordinal without a page word")
-    elif before.group in {"weak_before", "other_before"} or not after.open:
-        _set(mention, Standing.OTHER, "a date, a rank or a turn")
-    elif value < 4 and not is_alone(scene, mention):
-        _set(mention, Standing.OTHER, "a rank or a turn")
-    else:
-        _judge_number(scene, mention, before, after)
+def _ordinal_elsewhere(case: Case) -> Verdict:
+    beside = case.before.group in {"weak_before", "other_before", "roughly_before"}
+    if beside or not case.after.open:
+        return Standing.OTHER, "a date, a rank or a turn"
+    if case.value <= 3 and not is_alone(case.scene, case.mention):
+        return Standing.OTHER, "a rank or a turn"
+    return None
+
+
+_RULES: tuple[Rule, ...] = (
+    _ruled_out, _misheard, _tallied, _measured, _too_large, _told_from_another, _rough, _lucky,
+    _chosen, _belongs, _somebody_elses, _in_brackets, _page_said, _number_said, _weak_before,
+    _weak_after, _chosen_after, _in_the_open, _unknown_beside,
+)  # fmt: skip
+_ORDINAL_RULES: tuple[Rule, ...] = (
+    _ruled_out, _ordinal_page, _ordinal_word, _ordinal_elsewhere, *_RULES,
+)  # fmt: skip

@@ -25,7 +25,8 @@ def phrases(block: str) -> tuple[Phrase, ...]:
 
 @dataclass(frozen=True, slots=True)
 class Language:
-    """One language's words. `n` stands for the number that a phrase stands beside.
+    """One language's words. `n` stands for the number that a phrase stands beside,
+    `*` in a phrase for any one word.
 
     Fields ending in `_before` hold phrases that end right before n, `_after` those that begin
     right after it. What a field decides is said with it.
@@ -37,6 +38,10 @@ class Language:
     #: Number words, joined without spaces, hyphens or accents, by value; and ordinals.
     numbers: Mapping[str, int]
     ordinals: Mapping[str, int] = field(default_factory=dict)
+    #: Endings that make digits an ordinal: "42nd".
+    ordinal_endings: frozenset[str] = frozenset()
+    #: Words that voice typing writes for a small number ("forty to"), with its value.
+    homophones: Mapping[str, int] = field(default_factory=dict)
     #: "page", and words for a number of one ("no.", "number"), which cue a page.
     page: tuple[Phrase, ...] = ()
     number: tuple[Phrase, ...] = ()
@@ -69,6 +74,15 @@ class Language:
     second: tuple[Phrase, ...] = ()
     #: n only if others have done something, or something unknown holds.
     condition: tuple[Phrase, ...] = ()
+    depends: tuple[Phrase, ...] = ()
+    #: the pages stand in the writer's order.
+    ranked: tuple[Phrase, ...] = ()
+    #: n is a page that others' votes are counted for.
+    tally_before: tuple[Phrase, ...] = ()
+    #: talk of numbers that are no pages: questions about them are no questions about a page.
+    topics: tuple[Phrase, ...] = ()
+    #: n is an age or a birthday, told instead of a page.
+    ages: tuple[Phrase, ...] = ()
     #: n is somebody else's: the crowd's, an earlier round's; of a family member it may be meant.
     reported_before: tuple[Phrase, ...] = ()
     family_before: tuple[Phrase, ...] = ()
@@ -82,8 +96,16 @@ class Language:
     roughly_before: tuple[Phrase, ...] = ()
     roughly_after: tuple[Phrase, ...] = ()
     between: tuple[Phrase, ...] = ()
+    through: tuple[Phrase, ...] = ()
+    #: n is the number of pages, said back.
+    question_before: tuple[Phrase, ...] = ()
+    #: more is said of n than a choice needs.
+    goes_on: tuple[Phrase, ...] = ()
+    #: somebody speaks: quoted words beside it are theirs.
+    saying: tuple[Phrase, ...] = ()
     #: the page is told from n.
     relative_before: tuple[Phrase, ...] = ()
+    relative_after: tuple[Phrase, ...] = ()
     above: tuple[Phrase, ...] = ()
     below: tuple[Phrase, ...] = ()
     later: tuple[Phrase, ...] = ()

@@ -9,7 +9,16 @@ from functools import cache
 
 from service.ballots.language import Language, Phrase
 from service.ballots.languages import LANGUAGES
-from service.ballots.scanning import Token
+from service.ballots.scanning import WORD, Token
+
+
+def _matches(phrase: Phrase, tokens: Sequence[Token], start: int) -> bool:
+    """Whether the phrase stands at `start`; `*` in it is any one word."""
+    for step, word in enumerate(phrase):
+        token = tokens[start + step]
+        if token.text != word and not (word == "*" and token.kind == WORD):
+            return False
+    return True
 
 
 class Phrases:
@@ -33,9 +42,7 @@ class Phrases:
             return 0
         for phrase in self._by_first.get(tokens[at].text, ()):
             end = at + len(phrase)
-            if end <= len(tokens) and all(
-                tokens[at + step].text == word for step, word in enumerate(phrase)
-            ):
+            if end <= len(tokens) and _matches(phrase, tokens, at):
                 return len(phrase)
         return 0
 
@@ -45,9 +52,7 @@ class Phrases:
             return 0
         for phrase in self._by_last.get(tokens[at].text, ()):
             start = at - len(phrase) + 1
-            if start >= 0 and all(
-                tokens[start + step].text == word for step, word in enumerate(phrase)
-            ):
+            if start >= 0 and _matches(phrase, tokens, start):
                 return len(phrase)
         return 0
 
@@ -61,18 +66,18 @@ class Phrases:
 
 
 _WORD_GROUPS = tuple(
-    field.name for field in fields(Language) if field.name not in {"code", "numbers", "ordinals"}
+    field.name for field in fields(Language) if field.type == "tuple[Phrase, ...]"
 )
 
 #: What stands right before a number; of two phrases of one length the group named first decides.
 BEFORE = (
     "not_before", "above", "below", "later", "earlier", "relative_before", "between",
-    "roughly_before", "lucky_before", "choice_before", "other_before", "page", "number",
+    "tally_before", "roughly_before", "lucky_before", "choice_before", "other_before", "page", "number",
     "fillers", "weak_before", "reported_before", "family_before", "neutral_before",
 )  # fmt: skip
 #: What stands right after one.
 AFTER = (
-    "other_after", "roughly_after", "not_after", "reported_after", "choice_after",
+    "other_after", "relative_after", "roughly_after", "not_after", "reported_after", "choice_after",
     "weak_after", "neutral_after",
 )  # fmt: skip
 
@@ -86,6 +91,8 @@ class Lexicon:
     codes: tuple[str, ...]
     numbers: dict[str, int]
     ordinals: dict[str, int]
+    ordinal_endings: frozenset[str]
+    homophones: dict[str, int]
     #: Words that people glue to a number: "pg42", "42please".
     glue_before: frozenset[str]
     glue_after: frozenset[str]
@@ -103,9 +110,7 @@ class Lexicon:
         """The group and token count of the longest phrase that ends at `at`; "" and 0 for none."""
         for phrase, group in self._before.get(tokens[at].text, ()):
             start = at - len(phrase) + 1
-            if start >= 0 and all(
-                tokens[start + step].text == word for step, word in enumerate(phrase)
-            ):
+            if start >= 0 and _matches(phrase, tokens, start):
                 return group, len(phrase)
         return "", 0
 
@@ -113,9 +118,7 @@ class Lexicon:
         """The group and token count of the longest phrase that begins at `at`."""
         for phrase, group in self._after.get(tokens[at].text, ()):
             end = at + len(phrase)
-            if end <= len(tokens) and all(
-                tokens[at + step].text == word for step, word in enumerate(phrase)
-            ):
+            if end <= len(tokens) and _matches(phrase, tokens, at):
                 return group, len(phrase)
         return "", 0
 
@@ -158,6 +161,8 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
         codes=codes,
         numbers=numbers,
         ordinals=ordinals,
+        ordinal_endings=frozenset(end for one in languages for end in one.ordinal_endings),
+        homophones={word: n for one in languages for word, n in one.homophones.items()},
         glue_before=_singles(languages, "page", "number"),
         glue_after=_singles(languages, "choice_after"),
         plain_words=_singles(

@@ -50,12 +50,15 @@ class Mention:
     family: bool = False
     lucky: bool = False
     conditional: bool = False
+    #: The condition is about the page itself or unknown: no order follows from it.
+    depends: bool = False
 
 
-_ORDINAL = re.compile(r"\d+")
+_ORDINAL = re.compile(r"(\d+)(\D*)")
 _GLUED = re.compile(r"([a-z]*)(\d+)([a-z]*)$")
 _LOOKALIKE = str.maketrans({"o": "0", "l": "1", "i": "1", "s": "5"})
 _LOOKS_LIKE_DIGITS = re.compile(r"[oli]*\d+[oli\d]*$|\d*[oli]+\d+$")
+_VAGUE = frozenset({"dozen"})
 _SHAPES_OF_OTHER = frozenset({"link", "handle", "emoticon", "money", "percent", "clock", "date"})
 #: Letters that glue a cue to a number in any language: they are short for "page" or "number".
 _SHORT_CUES = frozenset({"p", "pg", "pge", "nr", "num", "number", "page", "s", "seite", "pagina",
@@ -78,8 +81,7 @@ def find_mentions(tokens: Sequence[Token], lexicon: Lexicon) -> list[Mention]:
         elif token.kind == WORD:
             mention = _spelled(tokens, at, lexicon)
         elif token.kind == "ordinal":
-            value = _whole(_ORDINAL.match(token.text).group())  # type: ignore[union-attr]
-            mention = Mention(at, at + 1, value, "ordinal")
+            mention = _ordinal(token, at, lexicon)
         elif token.kind == "mixed":
             mention = _mixed(token, at, lexicon)
         elif token.kind in _SHAPES_OF_OTHER:
@@ -113,6 +115,14 @@ def _digits(tokens: Sequence[Token], at: int) -> Mention:
     return mention
 
 
+def _ordinal(token: Token, at: int, lexicon: Lexicon) -> Mention | None:
+    """Digits with an ordinal's ending; with another letter they are read as mixed."""
+    digits, ending = _ORDINAL.fullmatch(token.text).groups()  # type: ignore[union-attr]
+    if ending.isalpha() and ending.isascii() and ending not in lexicon.ordinal_endings:
+        return _mixed(token, at, lexicon)
+    return Mention(at, at + 1, _whole(digits), "ordinal")
+
+
 def _spelled(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention | None:
     """The longest run of words from `at` that is one number, joined by spaces or hyphens."""
     first = tokens[at].text
@@ -135,6 +145,9 @@ def _spelled(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention | No
     if best is None:
         return None
     after, value, ordinal = best
+    if tokens[at].text in _VAGUE:
+        # Nobody numbers pages by the dozen: sure of the number, not of the choice.
+        return Mention(at, after, None, "vague", Standing.UNSURE, maybe=(value,), spelled=True)
     return Mention(at, after, value, "ordinal word" if ordinal else "word", spelled=True)
 
 

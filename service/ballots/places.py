@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from service.ballots.beside import read_after, read_before
-from service.ballots.judging import is_alone
+from service.ballots.surroundings import is_alone
 from service.ballots.mentions import Mention, Standing
 from service.ballots.relations import on_chart
 from service.ballots.scanning import WORD
@@ -37,6 +37,8 @@ def find_places(scene: Scene) -> list[Mention]:
         else:
             found.append(mention)
             at = max(mention.after, at + 1)
+    if any(one.value is not None and one.standing > Standing.OTHER for one in found):
+        return [one for one in found if one.value is not None or len(one.maybe) != 4]
     return found
 
 
@@ -149,7 +151,7 @@ def _corner(scene: Scene, at: int) -> Mention | None:
         if set(names) <= set(corner.split()) and (page := corner_page(chart, corner))
     )
     mention = Mention(start, end, None, "place", maybe=tuple(sorted(pages)))
-    return _place(scene, mention, named=True)
+    return _place(scene, mention, named=False)
 
 
 _AFTER_CORNER = frozenset(
@@ -172,9 +174,11 @@ def _end(scene: Scene, at: int) -> Mention | None:
         if not step:
             continue
         page = _length(scene, "page", at + step)
+        before = read_before(scene, at)
+        if not page and before.group == "not_before" and scene.tokens[at + step : at + step + 1]:
+            page = int(scene.tokens[at + step].text in {"one", "1"})
         if page:
             return _place(scene, Mention(at, at + step + page, value, "place"), named=True)
-        before = read_before(scene, at)
         if before.page:
             return _place(scene, Mention(at, at + step, value, "place"), named=True)
     return None

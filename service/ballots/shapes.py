@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.ballots.beside import read_after, read_before
-from service.ballots.judging import is_alone
+from service.ballots.surroundings import is_alone
 from service.ballots.mentions import Mention, Standing
 from service.ballots.scene import Scene
 

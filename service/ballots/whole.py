@@ -25,8 +25,11 @@ def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
     if abstains >= 0 and not any(one.standing >= Standing.ALONE for one in live):
         return none_of(scene, live, "no-page", "says that it chooses none")
     if live:
-        return _doubtful(scene, live)
-    return _agreeing(scene) or _boasting(scene) or _pointing(scene) or _kind(scene)
+        _make_doubtful(scene, live)
+        return None
+    return (
+        _agreeing(scene) or _boasting(scene) or _pointing(scene) or _kind(scene) or _row(scene)
+    )
 
 
 def _withdrawn(scene: Scene, mentions: list[Mention], at: int) -> Reading | None:
@@ -42,17 +45,15 @@ def _withdrawn(scene: Scene, mentions: list[Mention], at: int) -> Reading | None
     return none_of(scene, mentions, "withdrawn", "the writer takes the vote back")
 
 
-def _doubtful(scene: Scene, live: list[Mention]) -> Reading | None:
+def _make_doubtful(scene: Scene, live: list[Mention]) -> None:
     """A bare word that is a number in one language and something else in another."""
-    if len(live) != 1 or not live[0].spelled or scene.word_count() != live[0].after - live[0].first:
-        return None
-    words = {token.text for token in scene.tokens[live[0].first : live[0].after]}
-    doubtful = {phrase for phrase in words if scene.lexicon.group("doubtful").firsts & {phrase}}
-    if not doubtful:
-        return None
-    live[0].standing = Standing.PLACED
-    live[0].rule = "a bare word that is a number in one language only"
-    return None
+    one = live[0]
+    if len(live) != 1 or not one.spelled or scene.word_count() != one.after - one.first:
+        return
+    words = {token.text for token in scene.tokens[one.first : one.after]}
+    if words & scene.lexicon.group("doubtful").firsts and one.value is not None:
+        one.standing, one.maybe = Standing.PLACED, (one.value,)
+        one.rule = "a bare word that is a number in one language only"
 
 
 def _look(scene: Scene, first: int, after: int, pages: tuple[int, ...], why: str) -> Reading:
@@ -111,3 +112,16 @@ def _kind(scene: Scene) -> Reading | None:
     if at < 0:
         return None
     return _look(scene, at, at + group.after(scene.tokens, at), (), "a kind of page, not one page")
+
+
+def _row(scene: Scene) -> Reading | None:
+    """ "The row along the top please": rows and columns are chosen, pages are not named."""
+    for group in ("row", "column"):
+        at = scene.lexicon.group(group).anywhere(scene.tokens)
+        if at < 0:
+            continue
+        start, end = scene.sentence(at)
+        chosen = scene.has("choice_before", start, end) or scene.has("choice_after", at, end)
+        if chosen or scene.word_count() <= 4:
+            return _look(scene, at, at + 1, (), "a row or a column, not one page")
+    return None

@@ -40,7 +40,7 @@ def _below_hundred() -> dict[str, int]:
 def _numbers() -> dict[str, int]:
     """Number words to 999, joined as people write them, with and without "and"."""
     small = _below_hundred()
-    found = dict(small) | {"hundred": 100, "ahundred": 100, "nought": 0}
+    found = dict(small) | {"hundred": 100, "ahundred": 100, "nought": 0, "dozen": 12}
     exact = {word: value for word, value in small.items() if value and word not in _SLIPS}
     hundreds = {"onehundred": 100, "ahundred": 100, "hundred": 100}
     hundreds |= {_UNITS[times] + "hundred": 100 * times for times in range(2, 10)}
@@ -85,6 +85,8 @@ LANGUAGE = Language(
     ),
     numbers=_numbers(),
     ordinals=_ordinals(),
+    ordinal_endings=frozenset({"st", "nd", "rd", "th"}),
+    homophones={"to": 2, "too": 2, "for": 4, "won": 1, "ate": 8, "fore": 4, "tree": 3},
     page=phrases("page | pages | pg | pge | pag | pgs | page number | page no | page num | page nr"),
     number=phrases("number | num | nr | no. | numero | nbr | numbr | nummer"),
     fillers=phrases(
@@ -103,7 +105,7 @@ LANGUAGE = Language(
         pick | picks | picking | picked | pick is | picking out | choose | chose | choosing |
         choose is | choice is | choice | choice would be | choices | selection | selecting |
         select | go | go with | go for | going | going with | going for | going to go with |
-        gonna go with | gonna go for | goes to | goes with | went with | went for | gone for |
+        gonna go with | gonna go for | goes to | goes with | went with | went for | gone for | put me on | put me at | stick me on | stick me down for | put us on | i'm going to say | going to say | gonna say | gut is shouting | is shouting | shouting | is screaming | screaming | is telling me | telling me | i mean | i meant | let's be having | why not | vote is on | voting on | i put | whispers | says to me |
         start | start on | start at | start with | start from | started on | starting on |
         starting at | starting with | start off on | start off with | begin | begin with |
         begin on | begin at | beginning with | kick off with | kick off on | guess is | guess |
@@ -147,10 +149,10 @@ LANGUAGE = Language(
         is my pick | my pick | is my guess | my guess | is my final answer | final answer |
         all the way | would be | would be nice | would be lovely | would be great | would be good |
         would be my | will do | for sure | all day | all day long | is the one | is mine | mine |
-        has to be | must be | gotta be | is what you're getting | sounds | sounds good | looks good |
-        feels right | seems | looks | is calling | calls to me | is calling me | speaks to me |
+        has to be | must be | gotta be | is what you're getting | is what i'd pick | sounds | sounds good | looks good |
+        feels right | seems | looks | is calling | calls to me | is calling me | speaks to me | ta | ta very much | thank you please | then thanks |
         is where | first please | to start | to start with | to begin | to begin with | kindly |
-        thanks please | por favor | i choose you | i say | i reckon | i think | here |
+        thanks please | por favor | i choose you | i say | i reckon | i think |
         for the first page | as the first page | for a start | for starters | then please |
         definitely | deserves | needs | is a good | is a nice | is the best | is best | it shall be
         """
@@ -195,7 +197,7 @@ LANGUAGE = Language(
     correction=phrases(
         """
         no wait | wait no | oh wait | hang on | hold on | i meant | i mean | meant |
-        scratch that | strike that | scrap that | jk | j/k | just kidding | kidding | only joking |
+        scratch that | strike that | scrap that | jk | j/k | there aren't | there isn't | there is no | there's no | only goes to | only goes up to | isn't a | just kidding | kidding | only joking |
         joking | haha no | lol no | ha no | hmm no | um no | er no | nope | nah | no no |
         edit | correction | corrected | changed my mind | change my mind | changing my mind |
         change that to | change to | change it to | on second thought | on second thoughts |
@@ -210,6 +212,33 @@ LANGUAGE = Language(
     soft_correction=phrases(
         "actually | rather | instead | fine | ok fine | better | this time | no | oh no | wait | "
         "sorry | update | final answer | or no | well no | hmm | make it | now | go on then | fine then"
+    ),
+    relative_after=phrases(
+        "from the end | from the top | from the bottom | from the left | from the right | "
+        "from the start | along | rows down | rows up | from last | from the last"
+    ),
+    tally_before=phrases("votes for | votes on | people for | said | votes to"),
+    topics=phrases(
+        """
+        size | needle | needles | count | dmc | thread | threads | floss | colour | colours | color |
+        colors | strand | strands | fabric | aida | linen | evenweave | hoop | lamp | oven | bus |
+        train | ferry | boat | minutes | hours | price | cost | degrees | gauge | stitches | skeins |
+        bobbin | magnifier | glasses | battery | volts | watts | lumen | mm | cm | inch | inches |
+        episode | season | chapter | song | film | movie | album | recipe | tv | score | kg | litres
+        """
+    ),
+    ages=phrases(
+        """
+        my age | year i was born | day i was born | birth year | year of my birth | how old i am |
+        age i am | age i turned | i was born in | i was born on | my birth date | my birthday | my bday
+        """
+    ),
+    depends=phrases(
+        "whichever's | whichever has | whichever is | whichever one | depending on | depends | "
+        "unless | provided | providing | whichever"
+    ),
+    ranked=phrases(
+        "in that order | in this order | in order | order of preference | in order of preference"
     ),
     either=phrases("or | or maybe | or perhaps | or else | either | and or"),
     also=phrases("and | & | plus | and also | and maybe | and then | as well as | also"),
@@ -228,13 +257,15 @@ LANGUAGE = Language(
         if it's available | if available | if still available | if it's still available |
         if it's not taken | if its not taken | if not taken | if it isn't taken | if it's not gone |
         if nobody | if no one | if noone | if nobody's | if no one's | if someone | if somebody |
+        if somebody's | if someone's | if somebody's beaten | if anyone's | if i'm not too late for |
         if anyone | if everyone | if everybody | if others | if enough | if it's not been |
-        if it hasn't been | if it hasnt been | if that's free | if that's still free | unless |
+        if it hasn't been | if it hasnt been | if that's free | if that's still free |
         if that's not taken | if it's taken | if it's gone | if that's taken | if it's winning |
+        if somebody's | if someone has | if somebody has |
         if it's already | as long as nobody | as long as no one | provided nobody | only if |
-        depending on | depends | if my sister | if my husband | if my friend | if you think |
+        if my sister | if my husband | if my friend | if you think |
         if there's | if there is | if it has | if it's got | if that's the | if that one |
-        if it's the | whichever's got | whichever has | as long as
+        if it's the | as long as
         """
     ),
     reported_before=phrases(
@@ -242,8 +273,8 @@ LANGUAGE = Language(
         everyone | everybody | everyone's | everybody's | people | others | somebody | someone |
         someone's | somebody's | anyone | anybody | nobody | no one | folks | all saying | all say |
         y'all | lot | most of you | many of you | some of you | all of you | crowd | majority |
-        looks like | seems like | surprised | was going to say | was gonna say | going to say |
-        gonna say | was going to pick | was going to vote | was going to go with | nearly picked |
+        looks like | seems like | surprised | was going to say | was gonna say | were going to say |
+        vote was | choice was | pick was | guess was | was going to pick | was going to vote | was going to go with | nearly picked |
         was going to vote for | was going to choose | nearly said | almost said | nearly voted |
         almost went with | nearly went with | tempted by | thought about | considered |
         would have said | would've said | was tempted by | last time | last round | i see | bet |
@@ -292,11 +323,18 @@ LANGUAGE = Language(
         around | about | roughly | approximately | near | nearish | close to | somewhere near |
         somewhere around | somewhere about | approx | circa | almost | nearly | ish | towards |
         something like | in the region of | just after | just before | just past | not far from |
-        somewhere after | somewhere before
+        somewhere after | somewhere before | somewhere over | somewhere above | somewhere under | higher than | lower than
         """
     ),
     roughly_after=phrases("ish | or so | or thereabouts | or around there | give or take | or nearby"),
     between=phrases("between | in between | from | anything from | anywhere from | somewhere between"),
+    through=phrases("to | through | thru | till | until"),
+    question_before=phrases("out of | of | to | goes to | up to | all | only | just | are | for all"),
+    goes_on=phrases("is | looks | seems | would | was | too | also | could"),
+    saying=phrases(
+        "says | said | say | saying | told | tells | goes | went | yelled | shouted | shouts | asked | "
+        "asks | writes | wrote | reckons | announced | insists | demands | replied | answered | yells"
+    ),
     relative_before=phrases(
         "next to | beside | besides | diagonal to | diagonal from | diagonally from | adjacent to | "
         "opposite | next door to | across from | neighbour of | touching | near to | kitty corner to"
@@ -311,7 +349,7 @@ LANGUAGE = Language(
         "to the left of | left of | the one before | one before | page before | just before | "
         "right before | preceding | number before"
     ),
-    doubtful=phrases("six | seven eleven"),
+    doubtful=phrases("six | due | elf | once"),
     withdrawn=phrases(
         """
         ignore my | ignore my vote | ignore my number | ignore my comment | ignore my last |
@@ -321,8 +359,8 @@ LANGUAGE = Language(
         delete my | forget my | don't count my | dont count my | do not count my | don't count me |
         dont count me | discount my | please don't count | please dont count | please ignore |
         no vote from me after all | scrap that no vote | strike my | i take back my | i take it back |
-        i take that back | my vote doesn't count | i change my vote to none | unvote | i'm out |
-        void my | i'd like to withdraw | want to withdraw | pull my vote | scrap that | leave me out
+        i take that back | my vote doesn't count | i change my vote to none | unvote |
+        void my | i'd like to withdraw | withdraw it | withdraw that | please withdraw | withdraw mine | cancel it | cancel mine | scrap mine | take it off | take mine off | ignore mine | remove it | want to withdraw | pull my vote
         """
     ),
     abstaining=phrases(
@@ -336,9 +374,10 @@ LANGUAGE = Language(
     ),
     pointing=phrases(
         """
-        same | same here | same as above | same as | same again | ditto | as above | me too |
+        same | same as the * | what * said | what * says | what * * said | what * wrote | with * on this |
+        same here | same as above | same as | same again | ditto | as above | me too |
         what she said | what he said | what they said | what she says | seconded | i second that |
-        second that | this | same page | same number | same one | same vote | my age | my birthday |
+        second that | same page | same number | same one | same vote | my age | my birthday |
         my house number | my birth month | my lucky number | +1 | the above | see above | likewise |
         my shoe size | my wedding date | my birth date | my date of birth | copying | my birth year |
         same for me | same as last time | same vote as | same as before | the one above
@@ -354,7 +393,7 @@ LANGUAGE = Language(
     ),
     kinds=phrases(
         """
-        even page | even number | odd page | odd number | prime number | any even | any odd | an even |
+        even page | even number | even numbers | odd numbers | prime numbers | primes | even pages | odd pages | one of the corners | anywhere in the * | somewhere in the * | anything in the * | something in the * | row along | along the top | along the bottom | row at the | somewhere over | somewhere above | anything over | anything above | anything under | the higher the | odd page | odd number | prime number | any even | any odd | an even |
         an odd | a prime | double digits | single digit | double digit | even one | odd one |
         multiple of | divisible by | high number | low number | lower half | upper half | top half |
         bottom half | left half | right half | a border | edge page | an edge | teens | top row |
@@ -373,7 +412,7 @@ LANGUAGE = Language(
     bottom=phrases("bottom | lower | bottommost"),
     left=phrases("left | left hand | lefthand"),
     right=phrases("right | right hand | righthand"),
-    middle=phrases("middle | centre | center | central | dead centre | dead center | exact middle"),
+    middle=phrases("middle | centre | center | central | dead centre | dead center | exact middle | in the middle | smack in the middle | bang in the middle | slap bang in the middle | right in the middle | dead in the middle | very middle | in the very middle | dead middle | in the centre | in the center | in the dead centre | the middle bit"),
     row=phrases("row"),
     column=phrases("column | col"),
     told_from_last=phrases(

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 OTHER_BEFORE = """
+force | you'll be | i'll be | she'll be | he'll be | be nearly | was | were | there are | there were | there's |
+there is | finished | completed | reading | oven's at | at | copy's | worst | gale | living at | live at |
 i'm | im | i am | he's | she's | she is | he is | they're | we're | you're | who's | aged |
-age | ages | turned | turning | turn | turns | just turned | is now | nearly | almost | over |
-under | since | since i was | when i was | until | till | til | size | a size | day | week |
+age | ages | turned | turning | turn | turns | just turned | is now | nearly | almost | since | since i was | when i was | until | till | til | size | a size | day | week |
 month | year | years | the year | part | episode | ep | chapter | season | series | video |
 vid | vlog | row | column | level | line | step | stage | round | covid | highway | route |
 bus | tram | channel | dmc | thread | floss | colour | color | shade | skein | anchor | used |
@@ -31,7 +32,7 @@ out of | one of | as of | instead of the | march | april | may | june | july | a
 september | october | november | december | january | february | jan | feb | mar | apr | jun |
 jul | aug | sept | sep | oct | nov | dec | summer of | winter of | back in | way back in |
 the whole | whole | entire | these past | number one | rank | ranked | position | place |
-came | finished in | at least | at most | more than | less than | fewer than | maximum |
+came | finished in | at least | at most | less than | fewer than | maximum |
 minimum | max | limit | around age | population | pop | chapters | pages | squared | times |
 divided by | equals | highest | lowest | best | worst | studio | club | district | sector |
 sub | model | type | type no | class | phase | league | division | game | match | lap |
@@ -39,6 +40,8 @@ heat no | hole | set | inning | quarter | jersey | shirt | squad | player
 """
 
 OTHER_AFTER = """
+bus | tram | train | car | lumen | lumens | watts | volts | frame | bobbin | lamp | colour chart | kph | knots | club sandwich | a day |
+a week | a month | a year | a night | an hour | a page | a go | a piece | apiece | each way | o'clock ferry | pages long |
 year | years | yr | yrs | yo | y/o | yo's | year old | years old | yearold | day | days |
 week | weeks | wks | wk | month | months | mths | hour | hours | hr | hrs | minute | minutes |
 min | mins | seconds | sec | secs | am | pm | a.m | p.m | oclock | o'clock | times | count |
@@ -94,6 +97,7 @@ anything | something | whatever | however | therefore | hence | thus | either | 
 """
 
 NEUTRAL_AFTER = """
+here | hasn't | isn't | doesn't | won't | wouldn't | shouldn't | innit' | unless | otherwise | whatever | forever | ta |
 because | cause | cos | coz | cuz | bc | 'cause | since | as | for | and | but | or | if | so | it | it's |
 its | please | x | xx | xxx | xxxx | lol | haha | hehe | ha | omg | yay | woo | woohoo | wohoo | hurray |
 hooray | obviously | definitely | always | is | was | looks | feels | seems | sounds | just | i | i'm |
@@ -112,8 +116,8 @@ happy | greetings | regards | hugs | kisses | said | says | number | page | in |
 
 #: These say something else only where nothing says that n is chosen.
 WEAK_BEFORE = """
-at | on | in | with | of | have | got | had | by | my | own | having | been | than | some | plus |
-every | half | is now | was | am | only | near | like
+on | in | with | of | have | got | had | by | my | own | having | been | than | some | plus |
+every | half | is now | am | only | near | like | has | had
 """
 
 WEAK_AFTER = """

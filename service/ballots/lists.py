@@ -1,0 +1,127 @@
+"""Numbers side by side: ranges, lists, and what is said of one that holds for the other."""
+
+from __future__ import annotations
+
+from service.ballots.mentions import Mention, Standing
+from service.ballots.scanning import END
+from service.ballots.scene import Scene
+
+_LIST_MARKS = frozenset({",", "/", "&", "-", "\n", "|", "+", "•", "(", ".", ". ", "=", "*"})
+_OPEN_ENDED = frozenset({"digits", "word", "ordinal"})
+
+
+def gap_words(scene: Scene, left: Mention, right: Mention) -> list[str]:
+    """The texts of the tokens between two mentions."""
+    return [token.text for token in scene.tokens[left.after : right.first]]
+
+
+def join_ranges(scene: Scene, mentions: list[Mention]) -> None:
+    """ "Between 30 and 40": two numbers that bound a range are no choice of either."""
+    for left, right in zip(mentions, mentions[1:], strict=False):
+        if left.value is None or right.value is None or not _bound_a_range(scene, left, right):
+            continue
+        left.standing = right.standing = Standing.OTHER
+        left.rule = right.rule = "the question's own numbers said back"
+        if right.value >= scene.question.chart.page_count and left.value <= 1:
+            continue
+        left.standing = Standing.PLACED
+        left.rule, right.rule = "a range, not one page", "the end of a range"
+        left.maybe = (left.value + 1,) if right.value - left.value == 2 else ()
+
+
+def _bound_a_range(scene: Scene, left: Mention, right: Mention) -> bool:
+    words = [
+        word
+        for word in gap_words(scene, left, right)
+        if scene.lexicon.group("page").firsts.isdisjoint({word})
+    ]
+    if len(words) != 1 or (left.value or 0) >= (right.value or 0):
+        return False
+    started = scene.has("between", left.first - 3, left.first)
+    word = words[0]
+    through = word in scene.lexicon.group("through").firsts
+    joined = through or word == "-" or word in scene.lexicon.group("also").firsts
+    return joined and (started or (through and not _is_told_apart(left, right)))
+
+
+def _is_told_apart(left: Mention, right: Mention) -> bool:
+    """A cue of its own on both sides makes two choices, not a range."""
+    return left.cued_by_page and right.cued_by_page
+
+
+def back_to_the_question(scene: Scene, mentions: list[Mention]) -> None:
+    """ "Out of 63", "it only goes to 63": the number of pages said back."""
+    for mention in mentions:
+        if (
+            mention.value == scene.question.chart.page_count
+            and Standing.UNSURE <= mention.standing <= Standing.ALONE
+            and mention.first > 0
+            and scene.has("question_before", mention.first - 2, mention.first)
+        ):
+            mention.standing, mention.rule = Standing.OTHER, "the number of pages said back"
+
+
+def is_link(scene: Scene, left: Mention, right: Mention) -> str:
+    """How two mentions are joined: "or", "and", "," for list marks, "" for not at all."""
+    tokens = scene.tokens
+    at, how = left.after, "," if left.after == right.first else ""
+    while at < right.first:
+        token = tokens[at]
+        either = scene.lexicon.group("either").after(tokens, at)
+        also = scene.lexicon.group("also").after(tokens, at)
+        if either or also:
+            how = "or" if either else "and"
+            at += either or also
+            continue
+        group = scene.lexicon.before(tokens, at)[0]
+        if token.text in _LIST_MARKS or (token.kind == END and token.text.startswith("\n")):
+            stop = token.kind == END and not token.text.startswith("\n")
+            if stop and not scene.lexicon.group("either").after(tokens, at + 1):
+                return ""
+            how = how or ","
+        elif token.kind not in {"quote", "other"} and group not in {"page", "number", "fillers"}:
+            return ""
+        at += 1
+    return how
+
+
+def link_lists(scene: Scene, mentions: list[Mention]) -> None:
+    """Numbers in one list share what is said of the first or the last of them."""
+    pairs = [
+        (left, right, how)
+        for left, right in zip(mentions, mentions[1:], strict=False)
+        if (how := is_link(scene, left, right))
+    ]
+    for left, right, how in reversed(pairs):
+        if right.standing == Standing.OTHER and right.value is not None and how != ",":
+            _share_other(left, right)
+    for left, right, how in pairs:
+        if left.standing == Standing.OTHER and right.standing <= Standing.BARE:
+            unknown = how == "," and right.standing == Standing.UNSURE
+            if how != "," or unknown:
+                _share_other(right, left)
+        elif left.standing == Standing.STRUCK and left.rule == "ruled out":
+            if how in {"or", "and"} and right.standing < Standing.CUED:
+                right.standing, right.rule = Standing.STRUCK, "ruled out"
+        else:
+            _share_choice(left, right)
+
+
+def _share_other(one: Mention, other: Mention) -> None:
+    """ "14 or 16 count": what the one counts, the other counts too."""
+    plain = one.shape in _OPEN_ENDED and not one.cued_by_page and other.value is not None
+    if plain and Standing.OTHER < one.standing <= Standing.ALONE:
+        one.standing, one.rule = Standing.OTHER, other.rule
+
+
+def _share_choice(left: Mention, right: Mention) -> None:
+    both = (left, right)
+    if any(one.standing < Standing.ASKED or one.value is None for one in both):
+        return
+    if left.lucky:
+        right.lucky = True
+    if left.reported or right.reported:
+        left.reported = right.reported = True
+        left.standing = right.standing = min(left.standing, right.standing)
+    elif min(left.standing, right.standing) > Standing.ASKED:
+        left.standing = right.standing = max(left.standing, right.standing)

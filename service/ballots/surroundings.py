@@ -1,0 +1,96 @@
+"""Small questions about the words around a number, shared by the rules that judge it."""
+
+from __future__ import annotations
+
+from service.ballots.beside import Beside
+from service.ballots.mentions import Mention
+from service.ballots.scanning import DIGITS, WORD
+from service.ballots.scene import Scene
+
+#: Words that may stand between a number and the things it counts ("12 lovely skeins").
+_DESCRIBING = frozenset(
+    "lovely good great little long whole happy beautiful old new different other more full big "
+    "small solid straight extra gorgeous tiny huge wonderful red blue green white black".split()
+)
+_HERE = frozenset(
+    "i'm im am still stuck currently halfway up got we're finally was only already he's she's is "
+    "live lives living".split()
+)
+
+
+def word_at(scene: Scene, at: int) -> str:
+    """The word at this place, "" where another kind of token or nothing stands."""
+    if 0 <= at < len(scene.tokens) and scene.tokens[at].kind == WORD:
+        return scene.tokens[at].text
+    return ""
+
+
+def is_fabric(scene: Scene, mention: Mention) -> bool:
+    """ "2 over 1": so many threads over so many of the fabric."""
+    after = mention.after
+    return (
+        (mention.value or 9) <= 4
+        and word_at(scene, after) == "over"
+        and after + 1 < len(scene.tokens)
+        and scene.tokens[after + 1].text in {"1", "2", "3", "4", "one", "two"}
+    )
+
+
+def is_in_brackets(scene: Scene, mention: Mention) -> bool:
+    """ "My mum (86)": a number alone in brackets behind a word."""
+    tokens = scene.tokens
+    first, after = mention.first, mention.after
+    return (
+        first >= 2
+        and after < len(tokens)
+        and tokens[first - 1].text == "("
+        and tokens[after].text == ")"
+        and tokens[first - 2].kind == WORD
+        and scene.lexicon.before(tokens, first - 2)[0]
+        not in {"page", "number", "choice_before", "lucky_before"}
+    )
+
+
+def is_of_own_piece(scene: Scene, mention: Mention) -> bool:
+    """Whether "of my", "of mine", "of the chart I am doing" follows."""
+    words = [token.text for token in scene.tokens[mention.after : mention.after + 3]]
+    return words[:1] == ["of"] and words[1:2] != [] and words[1] in {"my", "mine", "the", "our", "a"}
+
+
+def says_where_the_writer_is(scene: Scene, before: Beside) -> bool:
+    """ "I'm on page 11", "still at number 9"."""
+    words = {token.text for token in scene.tokens[max(before.at - 3, 0) : before.at + 1]}
+    return bool(words & _HERE)
+
+
+def counts_what_follows(scene: Scene, after: Beside) -> bool:
+    """Whether the words after a number end in a thing it may count ("99 red balloons")."""
+    at = after.at if not after.open else after.phrase
+    for step in range(3):
+        word = word_at(scene, at + step)
+        if not word:
+            return False
+        group, _ = scene.lexicon.after(scene.tokens, at + step)
+        if group == "other_after":
+            return True
+        known = group not in {"", "weak_after"} and word not in _DESCRIBING
+        if known:
+            return False
+        if len(word) > 3 and word.endswith("s") and not word.endswith("ss"):
+            return True
+    return False
+
+
+def is_alone(scene: Scene, mention: Mention) -> bool:
+    """Whether its clause holds nothing but numbers and words that say nothing of a number."""
+    start, end = scene.clause(mention.first, mention.after)
+    plain = scene.lexicon.plain_words
+    numbers = scene.lexicon.numbers
+    for at in (*range(start, mention.first), *range(mention.after, end)):
+        token = scene.tokens[at]
+        if token.kind == WORD:
+            if token.text not in plain and token.text not in numbers:
+                return False
+        elif token.kind not in {"soft", "quote", "other", "emoticon", DIGITS}:
+            return False
+    return True

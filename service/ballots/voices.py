@@ -1,0 +1,139 @@
+"""Whose number it is, and how it is meant: asked about, reported, quoted, on a condition, an age."""
+
+from __future__ import annotations
+
+from service.ballots.mentions import Mention, Standing
+from service.ballots.scanning import END, SOFT, WORD
+from service.ballots.scene import Scene
+from service.ballots.surroundings import word_at
+
+#: Words by which the writer begins to speak of an own choice.
+_OWN = frozenset("i i'm i'll i'd i've im ill id so but we we'll we'd me".split())
+_AGE_REACH = 8
+
+
+def read_voices(scene: Scene, mentions: list[Mention]) -> None:
+    """Lower the mentions that are not plainly the writer's own choice."""
+    for at, mention in enumerate(mentions):
+        if mention.standing < Standing.UNSURE:
+            continue
+        start, end = scene.sentence(mention.first)
+        if _is_quoted_for_another(scene, mention):
+            _lower(mention, Standing.STRUCK, "words given to somebody else")
+        elif _is_asked(scene, mention, start):
+            other = scene.has("topics", start, end) and not mention.cued_by_page
+            standing = Standing.OTHER if other else Standing.ASKED
+            _lower(mention, standing, "asked about, not chosen")
+        elif _is_reported(scene, mention, start):
+            mention.reported = True
+            _lower(mention, Standing.ASKED, "somebody else's, or an earlier vote")
+        elif _is_an_age(scene, mention):
+            _lower(mention, Standing.ASKED, "an age or a birthday, perhaps not a page")
+        else:
+            following = mentions[at + 1].first if at + 1 < len(mentions) else end
+            _read_condition(scene, mention, min(end, max(following, mention.after)))
+
+
+def _lower(mention: Mention, standing: Standing, rule: str) -> None:
+    mention.standing, mention.rule = standing, rule
+
+
+def _read_condition(scene: Scene, mention: Mention, end: int) -> None:
+    """ "If nobody has it", "unless": what follows a page makes it hang on something else."""
+    if scene.has("depends", mention.after, end):
+        mention.conditional = mention.depends = True
+    elif scene.has("condition", mention.after, end):
+        mention.conditional = True
+    elif word_at(scene, mention.first - 1) in {"if", "unless"}:
+        mention.conditional = True
+    if mention.conditional:
+        mention.rule = "only if something else holds"
+        mention.standing = max(mention.standing, Standing.BARE)
+
+
+def _is_quoted_for_another(scene: Scene, mention: Mention) -> bool:
+    """A number in quotation marks with somebody else's name or voice beside them."""
+    if mention.first not in scene.quoted:
+        return False
+    tokens = scene.tokens
+    last = mention.after
+    while last < len(tokens) and last in scene.quoted:
+        last += 1
+    first = mention.first
+    while first > 0 and first - 1 in scene.quoted:
+        first -= 1
+    near = (max(first - 6, 0), first), (last, min(last + 7, len(tokens)))
+    words = {token.text for start, end in near for token in tokens[start:end]}
+    if words & _SPEAKERS_SELF:
+        return False
+    return any(
+        scene.has(group, start, end) for group in ("saying", "family_before") for start, end in near
+    )
+
+
+_SPEAKERS_SELF = frozenset("i we i'm ich je yo io eu ik".split())
+
+
+def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
+    """Whether its sentence asks about it ("is 42 taken?") rather than proposes it."""
+    if mention.lucky:
+        return False
+    tokens = scene.tokens
+    head = start
+    while head < mention.first and tokens[head].kind != WORD:
+        head += 1
+    asking = scene.lexicon.group("asking")
+    clause_start, _ = scene.clause(mention.first, mention.after)
+    openings = {head, head + 1, clause_start}
+    if not any(asking.after(tokens, place) for place in openings if place < mention.first):
+        return False
+    if scene.has("suggesting", start, mention.first):
+        return False
+    if scene.is_question(mention.first):
+        return True
+    return mention.standing < Standing.CUED and tokens[head].text in {
+        "has", "is", "hasn't", "isn't", "anyone", "why",
+    }  # fmt: skip
+
+
+def _is_reported(scene: Scene, mention: Mention, start: int) -> bool:
+    """Whether a subject other than the writer stands close before it, or an earlier round."""
+    near = max(start, mention.first - 6)
+    for at in range(mention.first - 1, near - 1, -1):
+        token = scene.tokens[at]
+        if token.text in _OWN and not _begins_report(scene, at):
+            near = at + 1
+            break
+    for group in ("reported_before", "family_before"):
+        at = scene.lexicon.group(group).anywhere(scene.tokens, near, mention.first)
+        if at >= 0 and not _is_spoken_to(scene, group, at, mention.first):
+            mention.family = group == "family_before"
+            return True
+    return False
+
+
+def _begins_report(scene: Scene, at: int) -> bool:
+    """ "I was going to say": the writer's own, but no choice."""
+    return any(
+        scene.lexicon.group("reported_before").after(scene.tokens, place) for place in (at, at + 1)
+    )
+
+
+def _is_spoken_to(scene: Scene, group: str, at: int, end: int) -> bool:
+    """ "Hello everyone, 42 please": spoken to, not of."""
+    beyond = at + scene.lexicon.group(group).after(scene.tokens, at)
+    return beyond < end and scene.tokens[beyond].kind in {SOFT, END, "other"}
+
+
+def _is_an_age(scene: Scene, mention: Mention) -> bool:
+    """A bare number with "my age" or "the year I was born" beside it."""
+    if mention.standing >= Standing.CUED or mention.shape == "place":
+        return False
+    tokens, ages = scene.tokens, scene.lexicon.group("ages")
+    behind = ages.anywhere(tokens, mention.after, min(mention.after + _AGE_REACH, len(tokens)))
+    if behind >= 0:
+        return True
+    ahead = ages.anywhere(tokens, max(mention.first - 6, 0), mention.first)
+    return ahead >= 0 and not mention.lucky and "is" not in {
+        token.text for token in tokens[ahead : mention.first]
+    }
