@@ -1,0 +1,46 @@
+"""The engine: how this service speaks to SQLite and to PostgreSQL."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from sqlalchemy import Connection, Engine, event
+from sqlmodel import create_engine
+
+from service.settings import Settings
+
+#: Set on a connection that only reads: on SQLite it then takes no write lock.
+READING = "loopstart_reading"
+
+
+def make_engine(settings: Settings) -> Engine:
+    """An engine for the settings' database; nothing is opened or made yet."""
+    # The values of a statement may be a sealed answer: they must not reach a log.
+    common: dict[str, Any] = {"hide_parameters": True}
+    if settings.database.get_backend_name() == "sqlite":
+        common["connect_args"] = {"timeout": settings.database_wait}
+    else:
+        wait = int(settings.database_wait * 1000)
+        common["connect_args"] = {
+            "connect_timeout": max(2, int(settings.database_wait)),
+            "options": f"-c lock_timeout={wait}",
+        }
+        common["pool_pre_ping"] = True
+    engine = create_engine(settings.database, **common)
+    if engine.dialect.name == "sqlite":
+        event.listen(engine, "connect", _prepare_sqlite)
+        event.listen(engine, "begin", _begin_sqlite)
+    return engine
+
+
+def _prepare_sqlite(connection: Any, record: object) -> None:
+    del record
+    # The driver must not begin transactions by itself: it would begin them too late.
+    connection.isolation_level = None
+    for pragma in ("journal_mode=WAL", "foreign_keys=ON", "synchronous=NORMAL"):
+        connection.execute(f"PRAGMA {pragma}").close()
+
+
+def _begin_sqlite(connection: Connection) -> None:
+    reading = connection.get_execution_options().get(READING, False)
+    connection.exec_driver_sql("BEGIN" if reading else "BEGIN IMMEDIATE")

@@ -1,0 +1,101 @@
+"""Bringing a database to the tables of this version: an explicit step, never done by serving."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from alembic import command
+from alembic.config import Config
+from alembic.runtime.migration import MigrationContext
+from alembic.script import ScriptDirectory
+from sqlalchemy import Connection, Engine, text
+from sqlalchemy.exc import OperationalError
+
+from service.errors import BadSetting
+from service.settings import Settings
+from service.store.engine import make_engine
+
+_MIGRATIONS = Path(__file__).with_name("migrations")
+# Any number will do, so long as every upgrade takes the same one.
+_UPGRADE_LOCK = 7_205_311
+
+
+def alembic_config(connection: Connection | None = None) -> Config:
+    """Alembic's configuration, made here so that it does not depend on where one stands."""
+    config = Config()
+    # A per cent sign in the path would be taken for a placeholder.
+    config.set_main_option("script_location", str(_MIGRATIONS).replace("%", "%%"))
+    config.attributes["connection"] = connection
+    return config
+
+
+def upgrade(settings: Settings) -> None:
+    """Bring the settings' database to the newest tables, all or nothing.
+
+    Makes the data folder where the database is a file in it.
+
+    Raises:
+        BadSetting: the database cannot be opened, or a newer version of the service made it.
+    """
+    if settings.database.get_backend_name() == "sqlite":
+        _make_folder(settings)
+    engine = make_engine(settings)
+    try:
+        upgrade_engine(engine)
+    except OperationalError as error:
+        reason = str(error.orig).strip().splitlines()[0]
+        raise BadSetting(
+            "DATABASE_URL",
+            f"the database {settings.database_shown} cannot be opened ({reason})",
+            "check that it runs, that it exists and that this user may write to it",
+        ) from error
+    finally:
+        engine.dispose()
+
+
+def upgrade_engine(engine: Engine) -> None:
+    """Bring the engine's database to the newest tables, all or nothing.
+
+    Raises:
+        BadSetting: a newer version of the service made the database.
+    """
+    with engine.begin() as connection:
+        if connection.dialect.name == "postgresql":
+            # Two services that start at once upgrade one after the other.
+            connection.execute(text("SELECT pg_advisory_xact_lock(:lock)"), {"lock": _UPGRADE_LOCK})
+        config = alembic_config(connection)
+        known = {step.revision for step in ScriptDirectory.from_config(config).walk_revisions()}
+        found = MigrationContext.configure(connection).get_current_revision()
+        if found is not None and found not in known:
+            raise BadSetting(
+                "DATABASE_URL",
+                f"a newer version of this service made the database (its tables are {found})",
+                "start that version, or name another database",
+            )
+        command.upgrade(config, "head")
+
+
+def is_upgraded(engine: Engine) -> bool:
+    """Whether the database has the newest tables."""
+    newest = ScriptDirectory.from_config(alembic_config()).get_current_head()
+    with engine.connect() as connection:
+        return MigrationContext.configure(connection).get_current_revision() == newest
+
+
+def _make_folder(settings: Settings) -> None:
+    file = settings.database.database
+    if not file or file == ":memory:":
+        raise BadSetting(
+            "DATABASE_URL",
+            "it names no file for SQLite",
+            "give one, such as sqlite:///games.sqlite3",
+        )
+    folder = Path(file).parent
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise BadSetting(
+            "DATABASE_URL",
+            f"the folder {folder} cannot be made ({error.strerror})",
+            "name one that this user may write to",
+        ) from error
