@@ -1,0 +1,218 @@
+"""Rounds: drafted, opened, closed. Each change of state happens once, whoever asks twice."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime
+from typing import Any
+
+from sqlmodel import Session, col, func, select, update
+
+from service.chart.votable import Votable, votable_pages
+from service.errors import BadRules, NotFound, WrongState
+from service.store.columns import id_of
+from service.store.games import chart_of, page_states, take_game
+from service.store.round_rules import DraftRules, check_draft, check_times
+from service.store.tables import GameRow, RoundRow
+
+
+def draft_round(session: Session, game: GameRow, rules: DraftRules, now: datetime) -> RoundRow:
+    """Draft the game's next round.
+
+    Raises:
+        BadRules, ClosesBeforeOpening, PageNotOnChart: the rules cannot be.
+        WrongState: there is a draft already.
+    """
+    check_draft(rules, chart_of(game))
+    take_game(session, game)
+    for other in all_rounds(session, game):
+        if other.state == "draft":
+            raise WrongState(
+                name_of(other), "a draft", "followed by another draft", "change it, or open it"
+            )
+    newest = session.exec(
+        select(func.max(RoundRow.number)).where(RoundRow.game_id == id_of(game))
+    ).one()
+    row = RoundRow(game_id=id_of(game), number=(newest or 0) + 1, created=now, **_kept(rules))
+    session.add(row)
+    session.flush()
+    return row
+
+
+def change_draft(session: Session, game: GameRow, row: RoundRow, rules: DraftRules) -> None:
+    """Give a draft other rules.
+
+    Raises:
+        BadRules, ClosesBeforeOpening, PageNotOnChart: the rules cannot be.
+        WrongState: the round has been opened, and its rules are frozen.
+    """
+    check_draft(rules, chart_of(game))
+    if not _move(session, row, "draft", "draft", **_kept(rules)):
+        raise WrongState(
+            name_of(row), row.state, "changed", "its rules were frozen when it was opened"
+        )
+
+
+def rules_of(row: RoundRow) -> DraftRules:
+    """The rules that a row keeps."""
+    return DraftRules(
+        opens=row.opens,
+        closes=row.closes,
+        choices=row.choices,
+        standing=row.standing,  # type: ignore[arg-type]  # checked when it was kept
+        tie_breaks=tuple(row.tie_breaks),  # type: ignore[arg-type]  # the same
+        previous=row.given_previous,
+    )
+
+
+def round_numbered(session: Session, game: GameRow, number: int) -> RoundRow:
+    """The game's round of that number.
+
+    Raises:
+        NotFound: there is none.
+    """
+    of_game = select(RoundRow).where(RoundRow.game_id == id_of(game))
+    row = session.exec(of_game.where(RoundRow.number == number)).first()
+    if row is None:
+        raise no_such_round(game, number)
+    return row
+
+
+def no_such_round(game: GameRow, number: int) -> NotFound:
+    """The error for a round that is not there."""
+    return NotFound("round", f"{game.slug} {number}", "check its number, or draft and open it")
+
+
+def all_rounds(session: Session, game: GameRow) -> Sequence[RoundRow]:
+    """The game's rounds by their numbers."""
+    of_game = select(RoundRow).where(RoundRow.game_id == id_of(game))
+    return session.exec(of_game.order_by(col(RoundRow.number))).all()
+
+
+def name_of(row: RoundRow) -> str:
+    """The round as a sentence names it."""
+    return f"round {row.number}"
+
+
+def take_round(session: Session, row: RoundRow) -> None:
+    """Have the round for this transaction alone: another one that takes it waits."""
+    changes = col(RoundRow.changes)
+    session.exec(update(RoundRow).where(col(RoundRow.id) == id_of(row)).values(changes=changes + 1))
+    session.refresh(row)
+
+
+def chosen_last(session: Session, game: GameRow) -> int | None:
+    """The page chosen last: the one put in hand last, else the last announced winner."""
+    in_hand = page_states(session, game).in_hand
+    if in_hand:
+        return in_hand[-1]
+    winners = [row.result["winner"] for row in all_rounds(session, game) if row.result]
+    return next((winner for winner in reversed(winners) if winner is not None), None)
+
+
+def votable_now(session: Session, game: GameRow, row: RoundRow) -> tuple[Votable, int | None]:
+    """The pages that the draft would let voters choose if it opened now, and the page before."""
+    previous = row.given_previous
+    if previous is None:
+        previous = chosen_last(session, game)
+    taken = page_states(session, game).taken
+    votable = votable_pages(chart_of(game), taken, game.next_from, previous)  # type: ignore[arg-type]
+    return votable, previous
+
+
+def open_round(session: Session, game: GameRow, row: RoundRow, now: datetime) -> None:
+    """Open a draft: its rules, votable pages and the game's languages are frozen.
+
+    Raises:
+        WrongState: it is no draft, another round is not announced yet, or no page is left.
+        ClosesBeforeOpening: its closing has passed.
+    """
+    take_game(session, game)
+    session.refresh(row)
+    if row.state != "draft":
+        raise WrongState(name_of(row), row.state, "opened", "a round is opened once")
+    for other in all_rounds(session, game):
+        if other.state in ("open", "closed"):
+            raise WrongState(
+                name_of(other), other.state, "followed by another round", "announce it first"
+            )
+    opens = row.opens or now
+    check_times(opens, row.closes)
+    votable, previous = votable_now(session, game, row)
+    if not votable.pages:
+        raise WrongState(name_of(row), "a draft", "opened", _lower(votable.why))
+    moved = _move(
+        session,
+        row,
+        "draft",
+        "open",
+        opens=opens,
+        opened=now,
+        previous=previous,
+        votable=sorted(votable.pages),
+        stitched=sorted(page_states(session, game).taken),
+        languages=list(game.languages),
+        widened=votable.widened,
+        why=votable.why,
+    )
+    if not moved:
+        raise WrongState(name_of(row), row.state, "opened", "a round is opened once")
+
+
+def close_round(session: Session, row: RoundRow, at: datetime | None, now: datetime) -> None:
+    """Close an open round at its announced time, or, without one, at `at` or now.
+
+    Raises:
+        WrongState: it is not open, or its announced closing is still to come or another one.
+        BadRules: `at` is still to come.
+        ClosesBeforeOpening: `at` is not after the opening.
+    """
+    closes = _closing(row, at, now)
+    if not _move(session, row, "open", "closed", closes=closes, closed=now):
+        raise WrongState(name_of(row), row.state, "closed", "only an open round can be closed")
+
+
+def _closing(row: RoundRow, at: datetime | None, now: datetime) -> datetime:
+    """When the voting ended."""
+    if row.state != "open" or row.opens is None:
+        raise WrongState(name_of(row), row.state, "closed", "only an open round can be closed")
+    if row.closes is not None:
+        announced = row.closes.isoformat().replace("+00:00", "Z")
+        if at not in (None, row.closes):
+            todo = f"its closing was announced as {announced} and stays"
+            raise WrongState(name_of(row), "open", "closed at another time", todo)
+        if now < row.closes:
+            raise WrongState(name_of(row), "open", "closed yet", f"it closes at {announced}")
+        return row.closes
+    closes = now if at is None else at
+    if closes > now:
+        raise BadRules("the closing is still to come", "close the round at a time that has passed")
+    check_times(row.opens, closes)
+    return closes
+
+
+def _move(session: Session, row: RoundRow, state: str, to: str, **values: Any) -> bool:
+    """Change the row only if it still is in `state`; say whether it was, and read it anew."""
+    changed = session.exec(
+        update(RoundRow)
+        .where(col(RoundRow.id) == id_of(row), col(RoundRow.state) == state)
+        .values(state=to, changes=col(RoundRow.changes) + 1, **values)
+    )
+    session.refresh(row)
+    return changed.rowcount == 1
+
+
+def _kept(rules: DraftRules) -> dict[str, Any]:
+    """The rules as a row keeps them."""
+    return {
+        "opens": rules.opens,
+        "closes": rules.closes,
+        "choices": rules.choices,
+        "standing": rules.standing,
+        "tie_breaks": list(rules.tie_breaks),
+        "given_previous": rules.previous,
+    }
+
+
+def _lower(sentence: str) -> str:
+    return sentence[:1].lower() + sentence[1:].rstrip(".")
