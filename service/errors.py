@@ -14,6 +14,7 @@ Each error holds its data and says in one sentence what is wrong, where, and wha
     │   └── BadExport            an export that cannot be read
     │       ├── EmptyExport
     │       ├── BinaryExport
+    │       ├── ExportTooLarge   more bytes than the service takes
     │       └── NoTextColumn
     ├── WrongState               right request, wrong moment (a round opened twice)
     ├── NotFound                 no game, round, comment of that name
@@ -110,6 +111,18 @@ class BinaryExport(BadExport):
             name,
             f"this is {kind}, not a table, JSON or pasted text",
             "export the comments as CSV or JSON, or paste them as text",
+        )
+
+
+class ExportTooLarge(BadExport):
+    """The export is larger than the service takes: `limit` is in megabytes."""
+
+    def __init__(self, limit: int, name: str = "what was handed in") -> None:
+        self.limit = limit
+        super().__init__(
+            name,
+            f"it is larger than {limit} MB",
+            "hand it in in parts, or raise the setting LOOPSTART_UPLOAD_LIMIT",
         )
 
 

@@ -1,0 +1,105 @@
+"""Routes for the host's work on comments: see how each was read, and rule."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from fastapi import APIRouter, Query
+
+from service.api.comment_models import (
+    CommentOut,
+    Filter,
+    ReadingOut,
+    RulingIn,
+    RulingOut,
+)
+from service.api.places import InRound
+from service.api.problem_models import problems
+from service.api.shapes import SpanOut
+from service.api.wiring import Now, Reading, Writing, host_only
+from service.counting.result import Ballot, SetAside
+from service.store.counting import count_stored
+from service.store.readings import Counted
+from service.store.rulings import rule_on_comment
+
+router = APIRouter(
+    prefix="/api/games/{game}/rounds/{number}/comments",
+    tags=["comments"],
+    dependencies=[host_only],
+    responses=problems(401, 403, 404, 409, 422),
+)
+
+_Limit = Annotated[int, Query(ge=1, le=100_000, description="How many to answer at most.")]
+_Offset = Annotated[int, Query(ge=0, le=1_000_000_000, description="How many to leave out.")]
+
+
+@router.get("", summary="A round's comments and how each was read")
+def get_comments(
+    place: InRound,
+    session: Reading,
+    wanted: Annotated[Filter | None, Query(alias="filter")] = None,
+    limit: _Limit = 100_000,
+    offset: _Offset = 0,
+) -> list[CommentOut]:
+    """All comments, or those that need a look, are set aside, or count; oldest first."""
+    game, row = place.found(session)
+    counted = count_stored(session, game, row)
+    outcomes = [one for one in _outcomes(counted) if _fits(one, wanted)]
+    return _comments_out(counted, outcomes[offset : offset + limit])
+
+
+@router.post("/{key}/rulings", summary="Rule on a comment", status_code=201)
+def post_ruling(
+    place: InRound, key: str, ruling: RulingIn, session: Writing, now: Now
+) -> CommentOut:
+    """Adds a ruling with its reason. Earlier rulings stay on record; the last one holds."""
+    game, row = place.found(session)
+    rule_on_comment(session, game, row, key, ruling.to_ruling(now))
+    counted = count_stored(session, game, row)
+    return _comments_out(counted, [one for one in _outcomes(counted) if one.key == key])[0]
+
+
+def _outcomes(counted: Counted) -> list[Ballot | SetAside]:
+    """Every comment once as a ballot or set aside, oldest first."""
+    outcomes: dict[str, Ballot | SetAside] = {}
+    outcomes |= {ballot.key: ballot for ballot in counted.result.ballots}
+    outcomes |= {aside.key: aside for aside in counted.result.set_aside}
+    written = sorted(
+        counted.round_input.comments,
+        key=lambda one: (one.written.earliest, one.written.latest, one.key),
+    )
+    return [outcomes[one.key] for one in written]
+
+
+def _fits(outcome: Ballot | SetAside, wanted: Filter | None) -> bool:
+    if wanted is None:
+        return True
+    if isinstance(outcome, Ballot):
+        return wanted == "counts"
+    # What needs a look is set aside too, but the host sees it once, where she can act.
+    return wanted == ("look" if outcome.needs_look else "set-aside")
+
+
+def _comments_out(counted: Counted, shown: list[Ballot | SetAside]) -> list[CommentOut]:
+    comments = {one.key: one for one in counted.round_input.comments}
+    out = []
+    for outcome in shown:
+        comment = comments[outcome.key]
+        aside = outcome if isinstance(outcome, SetAside) else None
+        out.append(
+            CommentOut(
+                key=comment.key,
+                author=comment.author,
+                text=counted.texts[comment.key],
+                written=SpanOut.of(comment.written),
+                is_host=comment.is_host,
+                reading=ReadingOut.of(comment.reading),
+                rulings=[RulingOut.of(ruling) for ruling in comment.rulings],
+                counts=aside is None,
+                needs_look=aside is not None and aside.needs_look,
+                cause=aside and aside.cause,
+                why=comment.reading.why if aside is None else aside.why,
+                pages=list(outcome.pages),
+            )
+        )
+    return out

@@ -1,0 +1,107 @@
+"""A count made into JSON for the host: one way for stored rounds and for what is not stored."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from service.api.chart_models import ChartOut
+from service.api.shapes import SpanOut
+from service.api.tally_models import (
+    BallotOut,
+    EvidenceOut,
+    RulesOut,
+    SetAsideOut,
+    StepOut,
+    TallyOut,
+    UnreadableOut,
+    VotesOut,
+)
+from service.counting.result import Ballot, SetAside
+from service.counting.round import ReadComment, RoundRules
+from service.store.readings import Counted
+
+
+@dataclass(frozen=True, slots=True)
+class Intake:
+    """How the comments came in: the format, the columns found, and what could not be read."""
+
+    format: str | None
+    mapping: Mapping[str, str]
+    notes: tuple[str, ...]
+    unreadable: tuple[UnreadableOut, ...]
+
+
+def tally_out(
+    counted: Counted, intake: Intake, announcement: str, stored: tuple[str, int] | None = None
+) -> TallyOut:
+    """The count for JSON; `stored` names the game and round where it is a stored one's."""
+    result = counted.result
+    comments = {comment.key: comment for comment in counted.round_input.comments}
+    set_aside = {
+        aside.key: _set_aside(aside, comments[aside.key], counted.texts[aside.key])
+        for aside in result.set_aside
+    }
+    return TallyOut(
+        game=stored[0] if stored else None,
+        round=stored[1] if stored else None,
+        chart=ChartOut.of(counted.round_input.chart),
+        rules=_rules(counted.round_input.rules),
+        format=intake.format,
+        mapping=dict(intake.mapping),
+        notes=list(intake.notes),
+        unreadable=list(intake.unreadable),
+        comments=len(comments),
+        ballots=[_ballot(ballot, counted.texts[ballot.key]) for ballot in result.ballots],
+        tally=votes_out(counted),
+        set_aside=list(set_aside.values()),
+        looks=[set_aside[look.key] for look in result.looks],
+        steps=[StepOut.of(step) for step in result.steps],
+        winner=result.winner,
+        undecided=list(result.undecided),
+        why=result.why,
+        can_change=counted.change.possible,
+        can_change_why=counted.change.why,
+        announcement=announcement,
+    )
+
+
+def votes_out(counted: Counted) -> list[VotesOut]:
+    """The tally, most votes first."""
+    return [VotesOut(page=page, votes=votes) for page, votes in counted.result.tally]
+
+
+def _rules(rules: RoundRules) -> RulesOut:
+    return RulesOut(
+        opens=rules.opens,
+        closes=rules.closes,
+        choices=rules.choices,
+        standing=rules.standing,
+        tie_breaks=list(rules.tie_breaks),
+        votable=sorted(rules.votable),
+        stitched=sorted(rules.stitched),
+    )
+
+
+def _ballot(ballot: Ballot, text: str) -> BallotOut:
+    return BallotOut(
+        key=ballot.key,
+        author=ballot.author,
+        text=text,
+        pages=list(ballot.pages),
+        written=SpanOut.of(ballot.written),
+        ruled=ballot.ruled,
+    )
+
+
+def _set_aside(aside: SetAside, comment: ReadComment, text: str) -> SetAsideOut:
+    return SetAsideOut(
+        key=aside.key,
+        author=aside.author,
+        text=text,
+        cause=aside.cause,
+        why=aside.why,
+        pages=list(aside.pages),
+        written=SpanOut.of(comment.written),
+        evidence=[EvidenceOut.of(evidence) for evidence in comment.reading.evidence],
+    )

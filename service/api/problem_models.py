@@ -1,0 +1,76 @@
+"""Problem details in JSON, and how each route declares those it may answer."""
+
+from __future__ import annotations
+
+from http import HTTPStatus
+from typing import Any
+
+from pydantic import ConfigDict
+
+from service.api.problems import MEDIA_TYPE
+from service.api.shapes import Out, example
+
+
+class ProblemPlaceOut(Out):
+    """What is wrong with one place of the request."""
+
+    detail: str
+    pointer: str | None = None
+    parameter: str | None = None
+
+
+class ProblemOut(Out):
+    """Problem details (RFC 9457): `detail` says what is wrong, where, and what to do.
+
+    Further members hold the problem's data, such as `page` and `page_count`.
+    """
+
+    model_config = ConfigDict(extra="allow") | example(
+        {
+            "type": "/api/problems/page-not-on-chart",
+            "title": "Page not on chart",
+            "status": 422,
+            "detail": "page 99 is not on the chart: name a page from 1 to 63.",
+            "instance": "/api/games/windy-island/pages/99",
+            "page": 99,
+            "page_count": 63,
+        }
+    )
+
+    type: str
+    title: str
+    status: int
+    detail: str
+    instance: str
+    errors: list[ProblemPlaceOut] | None = None
+
+
+class ProblemKindOut(Out):
+    """A kind of problem: what its `type` means."""
+
+    model_config = example(
+        {
+            "type": "/api/problems/wrong-state",
+            "title": "Wrong state",
+            "status": 409,
+            "meaning": "`thing` is `state`, so `wish` cannot be; `todo` says what can.",
+        }
+    )
+
+    type: str
+    title: str
+    status: int
+    meaning: str
+
+
+def problems(*statuses: int) -> dict[int | str, dict[str, Any]]:
+    """The declaration of the problems that a route may answer, by status."""
+    schema = {"$ref": "#/components/schemas/ProblemOut"}
+    return {
+        status: {
+            "model": ProblemOut,
+            "description": HTTPStatus(status).phrase,
+            "content": {MEDIA_TYPE: {"schema": schema}},
+        }
+        for status in statuses
+    }

@@ -1,0 +1,186 @@
+"""Every refusal as problem details (RFC 9457): one shape, one table of statuses, one sentence.
+
+Sources: RFC 9457 (July 2023) sections 3 and 3.1 for the members, section 3's second example for
+`errors` with JSON Pointers (RFC 6901).
+"""
+
+from __future__ import annotations
+
+import json
+import re
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from http import HTTPStatus
+from typing import Any
+from urllib.parse import quote
+
+from fastapi import Request
+from fastapi.exceptions import RequestValidationError
+from fastapi.responses import Response
+from sqlalchemy.exc import OperationalError
+from starlette.exceptions import HTTPException
+
+from service.errors import (
+    AccessRefused,
+    AlreadyThere,
+    BadInput,
+    BadSetting,
+    ExportTooLarge,
+    LoopstartError,
+    NotFound,
+    ProblemAnswered,
+    ServerUnreachable,
+    TokenTooWeak,
+    WrongState,
+)
+
+MEDIA_TYPE = "application/problem+json"
+TYPES = "/api/problems"
+
+#: The nearest parent in the tree decides.
+STATUSES: Mapping[type[LoopstartError], int] = {
+    LoopstartError: 500,
+    BadInput: 422,
+    ExportTooLarge: 413,
+    WrongState: 409,
+    NotFound: 404,
+    AlreadyThere: 409,
+    AccessRefused: 401,
+    TokenTooWeak: 403,
+    BadSetting: 503,
+    ServerUnreachable: 502,
+    ProblemAnswered: 502,
+}
+
+_NOT_OWN = {"type", "title", "status", "detail", "instance", "errors"}
+
+#: What pydantic says that a host would not understand, said otherwise.
+_PLAINER = {
+    "missing": "this is missing",
+    "extra_forbidden": "there is no such name here",
+    "json_invalid": "this is no JSON",
+    "string_pattern_mismatch": "this does not have the form it must have",
+    "model_attributes_type": "this must be an object of names and values",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Problem:
+    """One refusal: its status, its sentence, its kind and title, and its further members."""
+
+    status: int
+    detail: str
+    kind: str = "about:blank"
+    title: str = ""
+    more: Mapping[str, Any] = field(default_factory=dict)
+
+
+class ProblemAnswer(Response):
+    """A problem as `application/problem+json`."""
+
+    media_type = MEDIA_TYPE
+
+    def __init__(
+        self, request: Request, problem: Problem, headers: Mapping[str, str] | None = None
+    ) -> None:
+        content = {
+            "type": problem.kind,
+            "title": problem.title or HTTPStatus(problem.status).phrase,
+            "status": problem.status,
+            "detail": problem.detail,
+            "instance": quote(request.url.path, errors="replace"),
+            **problem.more,
+        }
+        # Plain ASCII: what was sent and is told back may hold half a surrogate pair.
+        super().__init__(json.dumps(content), problem.status, headers)
+
+
+def status_of(kind: type[LoopstartError]) -> int:
+    """The HTTP status of that error."""
+    return next(STATUSES[parent] for parent in kind.__mro__ if parent in STATUSES)
+
+
+def title_of(kind: type[LoopstartError]) -> str:
+    """The error's name in words: PageNotOnChart is "Page not on chart"."""
+    return " ".join(re.findall(r"[A-Z][a-z]*", kind.__name__)).capitalize()
+
+
+def address_of(kind: type[LoopstartError]) -> str:
+    """Where this service explains the error, as the member `type` gives it."""
+    return f"{TYPES}/{title_of(kind).lower().replace(' ', '-')}"
+
+
+def problem_of(error: LoopstartError) -> Problem:
+    """The error as a problem, with the data it holds."""
+    kind = type(error)
+    more = {name: held for name, held in vars(error).items() if name not in _NOT_OWN}
+    return Problem(status_of(kind), str(error), address_of(kind), title_of(kind), more)
+
+
+def _answer_own(request: Request, error: LoopstartError) -> Response:
+    refused = isinstance(error, AccessRefused) and status_of(type(error)) == 401
+    headers = {"WWW-Authenticate": "Bearer"} if refused else None
+    return ProblemAnswer(request, problem_of(error), headers)
+
+
+def _answer_invalid(request: Request, error: RequestValidationError) -> Response:
+    errors = [_place_of(one) | {"detail": _plain(one)} for one in error.errors()]
+    first = errors[0]
+    where = first.get("pointer") or first.get("parameter") or "the request"
+    others = f" (and {len(errors) - 1} more)" if len(errors) > 1 else ""
+    detail = f"the request is not valid at {where}: {first['detail']}{others}: see /docs."
+    return ProblemAnswer(request, Problem(422, detail, more={"errors": errors}))
+
+
+def _place_of(one: Mapping[str, Any]) -> dict[str, str]:
+    """Where in the request it is: a JSON Pointer into the body, or a parameter's name."""
+    source, *steps = [str(step) for step in one["loc"]]
+    if source != "body":
+        return {"parameter": "/".join(steps)}
+    if one["type"] == "json_invalid":
+        return {"pointer": "#"}
+    escaped = [quote(step.replace("~", "~0").replace("/", "~1")) for step in steps]
+    return {"pointer": "#" + "".join(f"/{step}" for step in escaped)}
+
+
+def _plain(one: Mapping[str, Any]) -> str:
+    told = _PLAINER.get(one["type"], str(one["msg"]).removeprefix("Value error, "))
+    return told[:1].lower() + told[1:]
+
+
+def _answer_framework(request: Request, error: HTTPException) -> Response:
+    if isinstance(error.__cause__, LoopstartError):
+        return _answer_own(request, error.__cause__)
+    if error.status_code == 404:
+        detail = "there is nothing at this address: see /docs for those there are."
+    elif error.status_code == 405:
+        allowed = (error.headers or {}).get("Allow", "another method")
+        detail = f"{request.method} cannot be used at this address: use {allowed}."
+    elif error.status_code == 400:
+        detail = "the request's body cannot be read: check that it was sent whole, as /docs says."
+    else:
+        detail = error.detail
+    return ProblemAnswer(request, Problem(error.status_code, detail), error.headers)
+
+
+def _answer_database(request: Request, error: Exception) -> Response:
+    del error
+    detail = "the database does not answer or is busy: try again in a moment; nothing was changed."
+    return ProblemAnswer(request, Problem(503, detail))
+
+
+def _answer_failure(request: Request, error: Exception) -> Response:
+    """A defect of this service; what it was is in the server's log and told to nobody else."""
+    del error
+    detail = "this service failed and changed nothing: try again; the server's log says why."
+    return ProblemAnswer(request, Problem(500, detail))
+
+
+#: For the app: every error is answered as problem details.
+PROBLEM_HANDLERS: dict[int | type[Exception], Callable[[Request, Any], Response]] = {
+    LoopstartError: _answer_own,
+    RequestValidationError: _answer_invalid,
+    HTTPException: _answer_framework,
+    OperationalError: _answer_database,
+    Exception: _answer_failure,
+}

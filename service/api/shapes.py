@@ -1,0 +1,78 @@
+"""What all shapes of the API share: what comes in, what goes out, times and words."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Annotated, Any
+from zoneinfo import ZoneInfo
+
+from pydantic import AfterValidator, BaseModel, ConfigDict, Field
+
+from service.comments.spans import Span
+from service.comments.times import read_moment
+
+
+def _without_nul(words: str) -> str:
+    if "\x00" in words:
+        raise ValueError("a NUL character cannot be kept; leave it out")
+    return words
+
+
+#: Words of the host: a name, a reason. A NUL is refused because PostgreSQL cannot keep it.
+Words = Annotated[
+    str, Field(min_length=1, max_length=500, pattern=r"\S"), AfterValidator(_without_nul)
+]
+
+#: A language that number words may be in, by its code.
+Language = Annotated[str, Field(pattern=r"^[a-z]{2,3}$", examples=["en"])]
+
+#: An instant as its sender wrote it; read with the game's zone at hand.
+MomentIn = Annotated[
+    str,
+    Field(
+        max_length=40,
+        description="RFC 3339 with an offset, or a local time of the game's zone such as "
+        "2026-03-01T18:00.",
+        examples=["2026-03-01T18:00", "2026-03-01T18:00:00Z"],
+    ),
+]
+
+Page = Annotated[int, Field(description="A page's number on the chart.", examples=[12])]
+
+
+class In(BaseModel):
+    """What a caller sends. A name that is not known is refused, lest a slip be ignored."""
+
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+
+class Out(BaseModel):
+    """What is answered."""
+
+    model_config = ConfigDict(frozen=True)
+
+
+class SpanOut(Out):
+    """A time as exact as its source: it happened from `earliest` to `latest`, both included."""
+
+    earliest: datetime
+    latest: datetime
+
+    @classmethod
+    def of(cls, span: Span) -> SpanOut:
+        """The span for JSON."""
+        return cls(earliest=span.earliest, latest=span.latest)
+
+
+def example(shown: dict[str, Any]) -> ConfigDict:
+    """The configuration of a shape that shows `shown` as its example."""
+    return ConfigDict(json_schema_extra={"examples": [shown]})
+
+
+def moment_or_none(text: str | None, zone: ZoneInfo) -> datetime | None:
+    """The instant that a caller wrote, in UTC; None where it was left out.
+
+    Raises:
+        BadTime: it is no time, or one that the zone's clocks show twice or never.
+    """
+    return None if text is None else read_moment(text, zone)

@@ -1,0 +1,125 @@
+"""What a route is handed: the app's own parts, a transaction, the time, who is calling."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Annotated
+
+from fastapi import Depends, Request, Security
+from fastapi.security import HTTPAuthorizationCredentials, HTTPBearer
+from sqlmodel import Session
+
+from service.errors import TokenMissing, TokenTooWeak, TokenWrong
+from service.settings import Settings
+from service.store.database import Database
+from service.store.tokens import is_same_token, known_token
+
+
+@dataclass(frozen=True, slots=True)
+class Wiring:
+    """The parts of one app. `local_token` opens it to the process that made it, as the host."""
+
+    settings: Settings
+    database: Database
+    clock: Callable[[], datetime]
+    local_token: str | None
+
+
+@dataclass(frozen=True, slots=True)
+class Caller:
+    """Who sent the request: the name of the token and its role."""
+
+    name: str
+    role: str
+
+
+def _wiring(request: Request) -> Wiring:
+    wiring = getattr(request.app.state, "wiring", None)
+    if not isinstance(wiring, Wiring):
+        raise TypeError("the app has not been started: run its lifespan")
+    return wiring
+
+
+Parts = Annotated[Wiring, Depends(_wiring)]
+
+
+def _now(parts: Parts) -> datetime:
+    return parts.clock()
+
+
+def _reading(parts: Parts) -> Iterator[Session]:
+    with parts.database.reading() as session:
+        yield session
+
+
+def _writing(parts: Parts) -> Iterator[Session]:
+    with parts.database.writing() as session:
+        yield session
+
+
+Now = Annotated[datetime, Depends(_now)]
+# "function": the transaction ends before the answer is sent, so that no caller is told of
+# something that then was not kept.
+Reading = Annotated[Session, Depends(_reading, scope="function")]
+Writing = Annotated[Session, Depends(_writing, scope="function")]
+
+_bearer = HTTPBearer(
+    auto_error=False,
+    scheme_name="token",
+    description="A token of this service: the host may do everything, a collector hands in "
+    "batches of comments.",
+)
+
+
+def _caller(
+    parts: Parts, sent: Annotated[HTTPAuthorizationCredentials | None, Security(_bearer)]
+) -> Caller | None:
+    """Who calls; None without a token.
+
+    Raises:
+        TokenWrong: the token is not known.
+    """
+    if sent is None or not sent.credentials:
+        return None
+    token = sent.credentials
+    if parts.local_token is not None and is_same_token(token, parts.local_token):
+        return Caller("this machine", "host")
+    with parts.database.reading() as session:
+        known = known_token(session, token)
+        if known is None:
+            raise TokenWrong
+        return Caller(known.name, known.role)
+
+
+AnyCaller = Annotated[Caller | None, Depends(_caller)]
+
+
+def _collector(caller: AnyCaller) -> Caller:
+    """The host or a collector.
+
+    Raises:
+        TokenMissing, TokenWrong.
+    """
+    if caller is None:
+        raise TokenMissing
+    return caller
+
+
+def _host(caller: Annotated[Caller, Depends(_collector)]) -> Caller:
+    """The host.
+
+    Raises:
+        TokenMissing, TokenWrong.
+        TokenTooWeak: a collector calls.
+    """
+    if caller.role != "host":
+        raise TokenTooWeak(caller.role, "host")
+    return caller
+
+
+HostOrCollector = Annotated[Caller, Depends(_collector)]
+Host = Annotated[Caller, Depends(_host)]
+#: For a route whose answer does not depend on the caller, beyond its being the host.
+host_only = Depends(_host)

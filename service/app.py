@@ -1,0 +1,90 @@
+"""The app: settings in, a service out. The only place where its parts are put together."""
+
+from __future__ import annotations
+
+import tomllib
+import zoneinfo
+from collections.abc import AsyncIterator, Callable
+from contextlib import asynccontextmanager
+from datetime import UTC, datetime
+from pathlib import Path
+
+from fastapi import FastAPI
+from fastapi_offline import FastAPIOffline
+
+from service.api import (
+    batch_routes,
+    comment_routes,
+    reading_routes,
+    round_routes,
+    service_routes,
+    tally_routes,
+    token_routes,
+)
+from service.api.own_host import OwnHostOnly
+from service.api.problems import PROBLEM_HANDLERS
+from service.api.upload_limit import UploadLimit
+from service.api.wiring import Wiring
+from service.settings import Settings
+from service.store.database import Database
+
+_PROJECT = Path(__file__).parent.parent / "pyproject.toml"
+_ROUTERS = (
+    service_routes.router,
+    round_routes.router,
+    batch_routes.router,
+    comment_routes.router,
+    tally_routes.router,
+    reading_routes.router,
+    token_routes.router,
+)
+
+
+def now() -> datetime:
+    """The time: the service's only clock."""
+    return datetime.now(UTC)
+
+
+def create_app(
+    settings: Settings, *, local_token: str | None = None, clock: Callable[[], datetime] = now
+) -> FastAPI:
+    """A service with these settings; it opens its database when it starts to serve.
+
+    `local_token` makes the process that called the host, without a token that is kept.
+    """
+    use_own_zones()
+
+    @asynccontextmanager
+    async def lifespan(app: FastAPI) -> AsyncIterator[None]:
+        database = Database(settings)
+        app.state.wiring = Wiring(settings, database, clock, local_token)
+        try:
+            yield
+        finally:
+            database.dispose()
+
+    app: FastAPI = FastAPIOffline(
+        title="Loopstart",
+        summary="Runs a mystery chart played with a community.",
+        version=_version(),
+        lifespan=lifespan,
+        exception_handlers=PROBLEM_HANDLERS,
+        swagger_ui_parameters={"validatorUrl": None},
+    )
+    app.add_middleware(UploadLimit, megabytes=settings.upload_limit)
+    app.add_middleware(OwnHostOnly)
+    for router in _ROUTERS:
+        app.include_router(router)
+    return app
+
+
+def use_own_zones() -> None:
+    """Take time zones from the tzdata package: an operating system's may be years old."""
+    if zoneinfo.TZPATH:
+        zoneinfo.reset_tzpath(to=[])
+        zoneinfo.ZoneInfo.clear_cache()
+
+
+def _version() -> str:
+    """The version, from the one place where it is written."""
+    return str(tomllib.loads(_PROJECT.read_text("utf-8"))["project"]["version"])
