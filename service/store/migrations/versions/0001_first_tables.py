@@ -14,6 +14,38 @@ depends_on = None
 
 
 def upgrade() -> None:
+    _make_games()
+    _make_tokens()
+    _make_answers()
+    _make_guess_rulings()
+    _make_pages()
+    _make_rounds()
+    _make_batches()
+    _make_picks()
+    _make_comments()
+    _make_rulings()
+    _make_versions()
+
+
+def downgrade() -> None:
+    op.drop_table("versions")
+    op.drop_index(op.f("ix_rulings_comment_id"), "rulings")
+    op.drop_table("rulings")
+    op.drop_table("comments")
+    op.drop_index(op.f("ix_picks_round_id"), "picks")
+    op.drop_table("picks")
+    op.drop_table("batches")
+    op.drop_index("uq_rounds_game_id_open", "rounds")
+    op.drop_table("rounds")
+    op.drop_table("pages")
+    op.drop_index(op.f("ix_guess_rulings_game_id"), "guess_rulings")
+    op.drop_table("guess_rulings")
+    op.drop_table("answers")
+    op.drop_table("tokens")
+    op.drop_table("games")
+
+
+def _make_games() -> None:
     op.create_table(
         "games",
         sa.Column("id", sa.Integer(), nullable=False),
@@ -34,6 +66,9 @@ def upgrade() -> None:
         sa.PrimaryKeyConstraint("id", name=op.f("pk_games")),
         sa.UniqueConstraint("slug", name=op.f("uq_games_slug")),
     )
+
+
+def _make_tokens() -> None:
     op.create_table(
         "tokens",
         sa.Column("id", sa.Integer(), nullable=False),
@@ -46,6 +81,9 @@ def upgrade() -> None:
         sa.UniqueConstraint("digest", name=op.f("uq_tokens_digest")),
         sa.UniqueConstraint("name", name=op.f("uq_tokens_name")),
     )
+
+
+def _make_answers() -> None:
     op.create_table(
         "answers",
         sa.Column("game_id", sa.Integer(), nullable=False),
@@ -57,6 +95,9 @@ def upgrade() -> None:
         sa.ForeignKeyConstraint(["game_id"], ["games.id"], name=op.f("fk_answers_game_id_games")),
         sa.PrimaryKeyConstraint("game_id", name=op.f("pk_answers")),
     )
+
+
+def _make_guess_rulings() -> None:
     op.create_table(
         "guess_rulings",
         sa.Column("id", sa.Integer(), nullable=False),
@@ -72,6 +113,8 @@ def upgrade() -> None:
     )
     op.create_index(op.f("ix_guess_rulings_game_id"), "guess_rulings", ["game_id"])
 
+
+def _make_pages() -> None:
     op.create_table(
         "pages",
         sa.Column("game_id", sa.Integer(), nullable=False),
@@ -82,6 +125,9 @@ def upgrade() -> None:
         sa.ForeignKeyConstraint(["game_id"], ["games.id"], name=op.f("fk_pages_game_id_games")),
         sa.PrimaryKeyConstraint("game_id", "page", name=op.f("pk_pages")),
     )
+
+
+def _make_rounds() -> None:
     op.create_table(
         "rounds",
         sa.Column("id", sa.Integer(), nullable=False),
@@ -122,6 +168,8 @@ def upgrade() -> None:
         postgresql_where=sa.text("state = 'open'"),
     )
 
+
+def _make_batches() -> None:
     op.create_table(
         "batches",
         sa.Column("id", sa.Integer(), nullable=False),
@@ -147,6 +195,9 @@ def upgrade() -> None:
         sa.UniqueConstraint("round_id", "digest", name=op.f("uq_batches_round_id_digest")),
         sa.UniqueConstraint("round_id", "number", name=op.f("uq_batches_round_id_number")),
     )
+
+
+def _make_picks() -> None:
     op.create_table(
         "picks",
         sa.Column("id", sa.Integer(), nullable=False),
@@ -159,6 +210,8 @@ def upgrade() -> None:
     )
     op.create_index(op.f("ix_picks_round_id"), "picks", ["round_id"])
 
+
+def _make_comments() -> None:
     op.create_table(
         "comments",
         sa.Column("id", sa.Integer(), nullable=False),
@@ -183,6 +236,9 @@ def upgrade() -> None:
         sa.PrimaryKeyConstraint("id", name=op.f("pk_comments")),
         sa.UniqueConstraint("round_id", "key", name=op.f("uq_comments_round_id_key")),
     )
+
+
+def _make_rulings() -> None:
     op.create_table(
         "rulings",
         sa.Column("id", sa.Integer(), nullable=False),
@@ -199,6 +255,8 @@ def upgrade() -> None:
     )
     op.create_index(op.f("ix_rulings_comment_id"), "rulings", ["comment_id"])
 
+
+def _make_versions() -> None:
     op.create_table(
         "versions",
         sa.Column("id", sa.Integer(), nullable=False),
@@ -215,21 +273,3 @@ def upgrade() -> None:
         sa.PrimaryKeyConstraint("id", name=op.f("pk_versions")),
         sa.UniqueConstraint("comment_id", "number", name=op.f("uq_versions_comment_id_number")),
     )
-
-
-def downgrade() -> None:
-    op.drop_table("versions")
-    op.drop_index(op.f("ix_rulings_comment_id"), "rulings")
-    op.drop_table("rulings")
-    op.drop_table("comments")
-    op.drop_index(op.f("ix_picks_round_id"), "picks")
-    op.drop_table("picks")
-    op.drop_table("batches")
-    op.drop_index("uq_rounds_game_id_open", "rounds")
-    op.drop_table("rounds")
-    op.drop_table("pages")
-    op.drop_index(op.f("ix_guess_rulings_game_id"), "guess_rulings")
-    op.drop_table("guess_rulings")
-    op.drop_table("answers")
-    op.drop_table("tokens")
-    op.drop_table("games")
