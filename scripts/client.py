@@ -8,15 +8,16 @@ memory.
 import asyncio
 import secrets
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager
+from datetime import datetime
 from typing import Any, BinaryIO
 
 import httpx
 from fastapi import FastAPI
-from service.app import create_app
 
+from service.app import create_app, now
 from service.errors import AccessRefused, BadInput, ProblemAnswered, ServerUnreachable
-from service.settings import Settings
+from service.settings import Settings, read_settings
 
 Json = Any
 Send = Callable[..., httpx.Response]
@@ -53,6 +54,14 @@ class Client:
     def patch(self, path: str, content: Json) -> Json:
         """Changes a part of something."""
         return self._ask("PATCH", path, json=content)
+
+    def delete(self, path: str) -> Json:
+        """Takes something away."""
+        return self._ask("DELETE", path)
+
+    def ask(self, method: str, path: str, content: Json = None) -> Json:
+        """Any request; what is sent is JSON."""
+        return self._ask(method, path, json=content)
 
     def hand_in(
         self, path: str, name: str, content: bytes | BinaryIO, **fields: str | None
@@ -120,11 +129,25 @@ def at_server(url: str, token: str | None) -> Iterator[Client]:
         yield Client(web.request, place)
 
 
+def chosen(server: str | None, token: str | None) -> AbstractContextManager[Client]:
+    """A client of the server that was named, else of the service within this process.
+
+    Raises:
+        BadInput: a token without a server.
+        BadSetting: a setting cannot be used.
+    """
+    if server is not None:
+        return at_server(server, token)
+    if token is not None:
+        raise BadInput("--token goes with a server", "add --server URL, or leave the token out")
+    return in_process(read_settings())
+
+
 @contextmanager
-def in_process(settings: Settings) -> Iterator[Client]:
-    """A client of the service run within this process, as its host."""
+def in_process(settings: Settings, clock: Callable[[], datetime] = now) -> Iterator[Client]:
+    """A client of the service run within this process, as its host; `clock` tells it the time."""
     token = secrets.token_urlsafe(32)
-    app = create_app(settings, local_token=token)
+    app = create_app(settings, local_token=token, clock=clock)
     transport = httpx.ASGITransport(app, raise_app_exceptions=False)
     with asyncio.Runner() as runner:
         web = httpx.AsyncClient(

@@ -15,28 +15,17 @@ environment.enter("run")
 import argparse
 import json
 import sys
-from contextlib import AbstractContextManager
 from pathlib import Path
 from urllib.parse import quote
 
-from client import Client, Json, at_server, in_process
+from client import Json, chosen
 from tally_options import make_options, question_of
 from tally_shown import make_console, show
-from terminal import finish
+from terminal import finish, read_file
 
-from service.errors import BadExport, BadInput
-from service.settings import read_settings
+from service.errors import BadInput
 
 PASTED = "pasted text"
-
-
-def connected(given: argparse.Namespace) -> AbstractContextManager[Client]:
-    """A client of the server named in the options, or of the service in this process."""
-    if given.server:
-        return at_server(given.server, given.token)
-    if given.token:
-        raise BadInput("--token goes with a server", "add --server URL, or leave the token out")
-    return in_process(read_settings())
 
 
 def export_of(name: str) -> tuple[str, bytes]:
@@ -47,12 +36,7 @@ def export_of(name: str) -> tuple[str, bytes]:
     """
     if name == "-":
         return PASTED, sys.stdin.buffer.read()
-    try:
-        return Path(name).name, Path(name).read_bytes()
-    except OSError as trouble:
-        raise BadExport(
-            name, f"this file cannot be read ({trouble.strerror})", "check the name and the folder"
-        ) from None
+    return Path(name).name, read_file(name)
 
 
 def counted(given: argparse.Namespace) -> Json:
@@ -66,7 +50,7 @@ def counted(given: argparse.Namespace) -> Json:
             )
         if given.round is None:
             raise BadInput("the stored game has several rounds", "add --round N")
-        with connected(given) as client:
+        with chosen(given.server, given.token) as client:
             return client.get(f"/games/{quote(given.game, safe='')}/rounds/{given.round}/tally")
     if given.file is None:
         raise BadInput(
@@ -74,7 +58,7 @@ def counted(given: argparse.Namespace) -> Json:
         )
     question = question_of(given)
     name, content = export_of(given.file)
-    with connected(given) as client:
+    with chosen(given.server, given.token) as client:
         return client.hand_in("/tally", name, content, question=json.dumps(question))
 
 

@@ -40,7 +40,8 @@ def make_options() -> Options:
     _add_chart(options.add_argument_group("the chart"))
     _add_round(options.add_argument_group("the round"))
     _add_export(options.add_argument_group("the export"))
-    _add_where(options.add_argument_group("a stored game, a running server, the output"))
+    _add_where(options.add_argument_group("a stored game, and what is shown"))
+    options.add_server()
     return options
 
 
@@ -113,8 +114,6 @@ def _add_export(group: argparse._ArgumentGroup) -> None:
 def _add_where(group: argparse._ArgumentGroup) -> None:
     group.add_argument("--game", metavar="NAME", help="count a round of this stored game")
     group.add_argument("--round", type=int, metavar="N", help="its number")
-    group.add_argument("--server", metavar="URL", help="ask a running server")
-    group.add_argument("--token", metavar="T", help="the host's token there")
     group.add_argument("--json", action="store_true", help="print the result as data")
     group.add_argument("--all", action="store_true", help="show every comment set aside")
 

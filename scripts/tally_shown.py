@@ -97,7 +97,7 @@ def _show_intake(count: Json, console: Console) -> None:
 def _pairs(mapping: Json) -> list[tuple[str, str]]:
     if isinstance(mapping, dict):
         return list(mapping.items())
-    return [(meaning, header) for meaning, header in mapping or ()]
+    return [(name, value) for name, value in mapping or ()]
 
 
 def _show_votes(count: Json, console: Console, *, everything: bool) -> None:

@@ -14,11 +14,13 @@ import argparse
 import os
 import sys
 from collections.abc import Callable
+from pathlib import Path
 from typing import NoReturn
 
 from service.errors import (
     AccessRefused,
     AlreadyThere,
+    BadExport,
     BadInput,
     BadSetting,
     LoopstartError,
@@ -34,10 +36,33 @@ FAILED, CANNOT_BE_USED, REFUSED, UNREACHABLE, STOPPED = 1, 2, 3, 4, 130
 class Options(argparse.ArgumentParser):
     """A command line whose mistakes are told in one sentence."""
 
+    def add_server(self) -> None:
+        """The two options that name a running server instead of the service in this process."""
+        group = self.add_argument_group("a running server")
+        group.add_argument(
+            "--server", metavar="URL", help="ask it instead of the games on this computer"
+        )
+        group.add_argument("--token", metavar="T", help="the token to send to it")
+
     def error(self, message: str) -> NoReturn:
         """Ends the script: status 2."""
         told = message[0].upper() + message[1:]
         self.exit(CANNOT_BE_USED, f"{told}: see --help.\n")
+
+
+def read_file(name: str) -> bytes:
+    """A file's bytes.
+
+    Raises:
+        BadExport: there is no such file, or it cannot be read.
+    """
+    try:
+        return Path(name).read_bytes()
+    except (OSError, ValueError) as trouble:
+        why = getattr(trouble, "strerror", None) or "its name cannot be one"
+        raise BadExport(
+            name, f"this file cannot be read ({why})", "check the name and the folder"
+        ) from None
 
 
 def status_of(trouble: LoopstartError) -> int:

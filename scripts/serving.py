@@ -1,0 +1,57 @@
+"""Serves the app: takes the port first, says where it is, ends cleanly with Ctrl-C."""
+
+import errno
+import ipaddress
+import socket
+
+import uvicorn
+from fastapi import FastAPI
+
+from service.errors import BadSetting
+
+
+def take_port(address: str, port: int) -> socket.socket:
+    """The listening socket; port 0 takes any that is free.
+
+    Raises:
+        BadSetting: the port is taken, or the address is none of this computer's.
+    """
+    family = socket.AF_INET6 if ":" in address else socket.AF_INET
+    try:
+        return socket.create_server((address, port), family=family)
+    except (OSError, OverflowError) as trouble:
+        number = getattr(trouble, "errno", None)
+        if number == errno.EADDRINUSE:
+            raise BadSetting(
+                "port",
+                f"{port} is taken on {address}",
+                "stop the program that uses it, or add --port 0 for any that is free",
+            ) from None
+        if number == errno.EACCES:
+            raise BadSetting(
+                "port", f"this user may not take {port}", "give one above 1023, with --port"
+            ) from None
+        raise BadSetting(
+            "address",
+            f"{address} with port {port} cannot be served on here",
+            "give --host 127.0.0.1 and a port from 0 to 65535",
+        ) from None
+
+
+def url_of(taken: socket.socket) -> str:
+    """Where a browser on this computer finds what the socket serves."""
+    address, port = taken.getsockname()[:2]
+    ip = ipaddress.ip_address(address)
+    if ip.is_unspecified:
+        ip = ipaddress.ip_address("::1" if ip.version == 6 else "127.0.0.1")
+    return f"http://[{ip}]:{port}" if ip.version == 6 else f"http://{ip}:{port}"
+
+
+def serve(app: FastAPI, taken: socket.socket) -> int:
+    """Serves until it is stopped; the exit status."""
+    server = uvicorn.Server(uvicorn.Config(app, log_level="warning", lifespan="on"))
+    try:
+        server.run(sockets=[taken])
+    except KeyboardInterrupt:
+        print("Stopped.")
+    return 0 if server.started else 1

@@ -1,0 +1,122 @@
+"""Starts Loopstart.
+
+    python3 scripts/start.py           your own games, kept in your data folder
+    python3 scripts/start.py --demo    plays the first round of an invented game and serves it
+
+The first start sets everything up. --no-serve ends after printing; --help has the rest.
+"""
+
+import environment
+
+environment.enter("run")
+
+import argparse
+import socket
+import tempfile
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+from client import Client, in_process
+from demo_shown import play_first_round
+from serving import serve, take_port, url_of
+from terminal import Options, finish
+
+from demo.play import Clock
+from service.app import create_app
+from service.settings import Settings, read_settings
+from service.store.upgrade import upgrade
+
+HOST_TOKEN = "host"
+
+
+def make_options() -> Options:
+    """The command line of start.py."""
+    options = Options(
+        prog="start.py", description="Starts Loopstart and serves your games.", allow_abbrev=False
+    )
+    options.add_argument(
+        "--demo", action="store_true", help="play the demo game's first round and serve that"
+    )
+    options.add_argument("--no-serve", action="store_true", help="end after printing")
+    options.add_argument("--port", type=int, help="the port to serve on; 0 takes any free one")
+    options.add_argument("--host", help="the network address to serve on (127.0.0.1)")
+    return options
+
+
+@contextmanager
+def settings_for(given: argparse.Namespace) -> Iterator[Settings]:
+    """The settings, with the command line's before all others.
+
+    The demo has a folder of its own, new at each start and gone after it.
+    """
+    told = {"port": given.port, "address": given.host}
+    told = {name: value for name, value in told.items() if value is not None}
+    if not given.demo:
+        yield read_settings(**told)
+        return
+    with tempfile.TemporaryDirectory(
+        prefix="loopstart-demo-", ignore_cleanup_errors=True
+    ) as folder:
+        yield read_settings(**told, data_folder=Path(folder), database_url="")
+
+
+def make_host_token(client: Client, *, name: str = HOST_TOKEN) -> str | None:
+    """A token for the host where there is none yet."""
+    if any(token["role"] == "host" for token in client.get("/tokens")):
+        return None
+    return str(client.post("/tokens", {"name": name, "role": "host"})["token"])
+
+
+def tell_token(token: str | None) -> None:
+    """Shows a new token, this once, and how it is used."""
+    if token is None:
+        return
+    print()
+    print("The host's token, shown only this once (scripts/tokens.py makes another):")
+    print(f"  {token}")
+    print("Send it with requests that change something, as the header")
+    print(f"  Authorization: Bearer {token}")
+    print("or give it to /docs under 'Authorize'. Who has it may do everything.")
+
+
+def tell_start(settings: Settings, *, demo: bool) -> None:
+    """The start line: mode, database and settings file."""
+    file = settings.settings_file
+    there = "" if file.exists() else " (none there, so the defaults hold)"
+    mode = "the demo game" if demo else "your own games"
+    print(f"Loopstart with {mode}; database {settings.database_shown}; settings {file}{there}.")
+
+
+def start(settings: Settings, given: argparse.Namespace, taken: socket.socket | None) -> int:
+    """Sets up the database, plays the demo if asked, and serves."""
+    upgrade(settings)
+    clock = Clock.of_the_demo() if given.demo else None
+    with in_process(settings, clock) as client:
+        if clock is not None:
+            play_first_round(client, clock)
+        token = make_host_token(client)
+    print()
+    tell_start(settings, demo=given.demo)
+    tell_token(token)
+    if taken is None:
+        return 0
+    print()
+    print(f"Serving on {url_of(taken)}, the API with its pages to try it: {url_of(taken)}/docs")
+    print("Ctrl-C ends it.", flush=True)
+    return serve(create_app(settings), taken)
+
+
+def main() -> int:
+    """Starts as the command line says."""
+    given = make_options().parse_args()
+    with settings_for(given) as settings:
+        if given.no_serve:
+            return start(settings, given, None)
+        # Taken before anything is set up, so that a taken port is told at once.
+        with take_port(settings.address, settings.port) as taken:
+            return start(settings, given, taken)
+
+
+if __name__ == "__main__":
+    finish(main)
