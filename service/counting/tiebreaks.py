@@ -49,8 +49,10 @@ def most_joined_edges(tie: Tie) -> TieStep:
     kept = tuple(page for page in tie.pages if touched[page] == most)
     stitched = how_many(most, "stitched page") if most else "no stitched page"
     if len(kept) == len(tie.pages):
-        who = "Both" if len(kept) == 2 else "All of them"
-        why = f"{who} touch {stitched}" if most else "None of them touches a stitched page"
+        who, none = ("Both", "Neither") if len(kept) == 2 else ("All", "None")
+        why = (
+            f"{who} of them touch {stitched}" if most else f"{none} of them touches a stitched page"
+        )
         why += ", so the tie stays."
     else:
         verb = "touches" if len(kept) == 1 else "each touch"

@@ -102,12 +102,14 @@ def test_most_joined_edges_may_keep_several_and_drop_the_rest() -> None:
 @pytest.mark.parametrize(
     ("pages", "stitched", "why"),
     [
-        pytest.param((1, 3), {2}, "Both touch 1 stitched page, so the tie stays.", id="two"),
+        pytest.param(
+            (1, 3), {2}, "Both of them touch 1 stitched page, so the tie stays.", id="two"
+        ),
         pytest.param(
             (1, 3, 6), {2}, "All of them touch 1 stitched page, so the tie stays.", id="three"
         ),
         pytest.param(
-            (1, 3), {}, "None of them touches a stitched page, so the tie stays.", id="none"
+            (1, 3), {}, "Neither of them touches a stitched page, so the tie stays.", id="none"
         ),
     ],
 )
