@@ -9,6 +9,8 @@ from service.ballots.scene import Scene
 
 _SOFT_BEFORE = frozenset({":", "=", "-", ",", "*", "(", ">", "[", "/"})
 _CROSSED = frozenset({"page", "number", "choice_before", "lucky_before", "fillers"})
+#: A colon says "is": "Age: 56" tells an age as "page: 56" tells a page.
+_CROSSED_BY_COLON = _CROSSED | {"other_before", "family_before"}
 
 
 @dataclass(slots=True)
@@ -62,12 +64,15 @@ def _take_word_before(scene: Scene, side: Beside, first: int) -> bool:
         if inner not in {"page", "number"} or not short or not tokens[side.at].glued:
             return False
         group, count = inner, inner_count + 1
-    if side.crossed and group not in _CROSSED:
+    crossed = _CROSSED_BY_COLON if tokens[side.at + 1].text in {":", "="} else _CROSSED
+    if side.crossed and group not in crossed:
         return False
     if group == "page":
         side.page = True
     elif group == "number":
         side.number = True
+    elif not group and tokens[side.at].text in scene.lexicon.numbers:
+        return False
     elif group != "fillers":
         side.group = "" if group == "neutral_before" else group
         side.open = bool(group) or side.at != first - 1
@@ -105,7 +110,7 @@ def read_after(scene: Scene, after: int) -> Beside:
             side.group = group
             return side
         side.group = "" if group == "neutral_after" else group
-        side.open = bool(group)
+        side.open = bool(group) or token.text in lexicon.numbers
         side.phrase = side.at
         side.at += count
     elif token.kind == SOFT and token.text in {",", "-", "("} and side.at + 1 < len(tokens):

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from service.ballots.lists import back_to_the_question, join_ranges, link_lists
 from service.ballots.mentions import Mention, Standing
-from service.ballots.scanning import WORD
+from service.ballots.scanning import SOFT, WORD
 from service.ballots.scene import Scene
 from service.ballots.voices import read_voices
 
@@ -74,15 +74,34 @@ def order_of(scene: Scene, mentions: list[Mention]) -> Order:
         return Order(ranked=False, pages=pages)
     first = next(one for one in mentions if one.value == pages[0])
     second = next(one for one in mentions if one.value == pages[1])
-    if any(one.depends for one in mentions):
+    hangs = any(one.conditional and one.value == pages[0] for one in mentions)
+    if hangs or any(one.depends for one in mentions):
         return Order(ranked=False, pages=pages)
     if scene.has("ranked", first.first, len(scene.tokens)):
         return Order(ranked=True, pages=pages)
-    if scene.has("second", first.after, second.first) or (
-        scene.lexicon.group("second").after(scene.tokens, second.after)
-    ):
+    places = {one.value: _rank(scene, one) for one in (second, first)}
+    if set(places.values()) != {0}:
+        backup = places[pages[0]] > places[pages[1]] > 0 or places[pages[0]] == 2
+        swapped = (pages[1], pages[0], *pages[2:]) if backup else pages
+        return Order(ranked=not first.conditional, pages=swapped)
+    if scene.has("second", first.after, second.first):
         return Order(ranked=not first.conditional, pages=pages)
     stands_in = second.conditional and not first.conditional
     return Order(
         ranked=stands_in and scene.has("either", first.after, second.first), pages=pages
     )
+
+
+def _rank(scene: Scene, mention: Mention) -> int:
+    """1 for a page called the first choice, 2 for one called the second, 0 for neither."""
+    tokens = scene.tokens
+    at = mention.first - 1
+    while at >= 0 and (
+        tokens[at].kind == SOFT or scene.lexicon.before(tokens, at)[0] in {"fillers", "page"}
+    ):
+        at -= 1
+    for rank, group in ((1, "first_choice"), (2, "second_choice")):
+        words = scene.lexicon.group(group)
+        if words.before(tokens, at) or words.after(tokens, mention.after):
+            return rank
+    return 0

@@ -26,6 +26,9 @@ def decide(scene: Scene, mentions: list[Mention]) -> Reading:
         if all(one.standing <= Standing.UNSURE for one in chosen):
             return none_of(scene, chosen, "no-page", "no page of the chart is named")
         return none_of(scene, chosen, "off-chart", "the chart has no such page")
+    cued = [one for one in on if one.standing == Standing.CUED]
+    if cued and all(one.standing < Standing.CUED for one in off):
+        return _choose(scene, live, on)
     if off:
         return _look_at(scene, on, "a choice that is not on the chart beside one that is")
     return _choose(scene, live, on)
@@ -54,8 +57,9 @@ def _surest(live: list[Mention]) -> list[Mention]:
     pool = plain or [one for one in live if one.standing >= Standing.BARE]
     if pool:
         best = max(one.standing for one in pool)
-        # A number alone in its clause is as plain a choice as one with a cue.
-        floor = min(best, Standing.ALONE) if best >= Standing.ALONE else best
+        # A number alone in its clause is as plain a choice as one with a cue, and one in the
+        # open may be meant beside one alone.
+        floor = Standing.ALONE if best == Standing.CUED else Standing.BARE
         return [one for one in pool if one.standing >= floor]
     return []
 

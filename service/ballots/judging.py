@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from service.ballots.beside import Beside, read_after, read_before
 from service.ballots.mentions import Mention, Standing
 from service.ballots.relations import told_from
-from service.ballots.scanning import WORD
+from service.ballots.scanning import DIGITS, WORD
 from service.ballots.scene import Scene
 from service.ballots.surroundings import (
     counts_what_follows,
@@ -39,6 +39,8 @@ class Case:
     @property
     def value(self) -> int:
         """The number itself; 0 where the mention has none."""
+        if self.mention.value is None and self.mention.maybe:
+            return self.mention.maybe[0]
         return self.mention.value or 0
 
     @property
@@ -97,6 +99,10 @@ def _tallied(case: Case) -> Verdict:
     """ "6 votes for 12": how many voted for it, not a vote for it."""
     scene = case.scene
     first = case.before.phrase
+    beyond = case.mention.after + 1
+    if word_at(scene, beyond - 1) == "for" and beyond < len(scene.tokens):
+        if scene.tokens[beyond].kind == DIGITS and not case.cued:
+            return Standing.OTHER, "how many others voted"
     if case.before.group not in {"tally_before", "choice_before"}:
         if word_at(scene, case.mention.first - 1) != "for":
             return None
@@ -199,6 +205,9 @@ def _is_a_number(case: Case) -> bool:
 
 
 def _belongs(case: Case) -> Verdict:
+    if case.before.crossed and word_at(case.scene, case.before.phrase) in {"age", "birthday"}:
+        case.mention.maybe = (case.value,)
+        return Standing.ASKED, "an age or a birthday, perhaps not a page"
     if case.before.group == "other_before":
         return Standing.OTHER, "belongs to the words before it"
     return None
@@ -226,7 +235,9 @@ def _page_said(case: Case) -> Verdict:
     if not case.before.page:
         return None
     own = is_of_own_piece(case.scene, case.mention)
-    possessed = word_at(case.scene, case.before.at).endswith("'s")
+    owner = word_at(case.scene, case.before.at)
+    asking = case.scene.lexicon.group("asking").firsts
+    possessed = owner.endswith("'s") and owner not in asking
     here = case.before.group == "weak_before"
     if own or possessed or (here and says_where_the_writer_is(case.scene, case.before)):
         return Standing.OTHER, "a page of the writer's own piece"
@@ -309,7 +320,8 @@ def _unknown_beside(case: Case) -> Verdict:
     if case.is_small_word:
         return Standing.OTHER, "a small number inside other talk"
     if counts_what_follows(case.scene, case.after) and case.value != 1:
-        return Standing.OTHER, "counts what follows"
+        sure = case.scene.word_count() > 4
+        return Standing.OTHER if sure else Standing.UNSURE, "counts what follows"
     return Standing.UNSURE, "beside words that say nothing the reader knows"
 
 

@@ -72,6 +72,8 @@ class Language:
     either: tuple[Phrase, ...] = ()
     also: tuple[Phrase, ...] = ()
     second: tuple[Phrase, ...] = ()
+    first_choice: tuple[Phrase, ...] = ()
+    second_choice: tuple[Phrase, ...] = ()
     #: n only if others have done something, or something unknown holds.
     condition: tuple[Phrase, ...] = ()
     depends: tuple[Phrase, ...] = ()

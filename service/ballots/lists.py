@@ -55,8 +55,7 @@ def back_to_the_question(scene: Scene, mentions: list[Mention]) -> None:
         if (
             mention.value == scene.question.chart.page_count
             and Standing.UNSURE <= mention.standing <= Standing.ALONE
-            and mention.first > 0
-            and scene.has("question_before", mention.first - 2, mention.first)
+            and scene.lexicon.group("question_before").before(scene.tokens, mention.first - 1)
         ):
             mention.standing, mention.rule = Standing.OTHER, "the number of pages said back"
 
@@ -65,6 +64,9 @@ def is_link(scene: Scene, left: Mention, right: Mention) -> str:
     """How two mentions are joined: "or", "and", "," for list marks, "" for not at all."""
     tokens = scene.tokens
     at, how = left.after, "," if left.after == right.first else ""
+    if left.standing == Standing.OTHER and at < right.first:
+        group, count = scene.lexicon.after(tokens, at)
+        at += count if group == "other_after" else 0
     while at < right.first:
         token = tokens[at]
         either = scene.lexicon.group("either").after(tokens, at)
@@ -110,7 +112,7 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
 def _share_other(one: Mention, other: Mention) -> None:
     """ "14 or 16 count": what the one counts, the other counts too."""
     plain = one.shape in _OPEN_ENDED and not one.cued_by_page and other.value is not None
-    if plain and Standing.OTHER < one.standing <= Standing.ALONE:
+    if plain and Standing.ASKED <= one.standing <= Standing.ALONE:
         one.standing, one.rule = Standing.OTHER, other.rule
 
 

@@ -96,7 +96,22 @@ def find_mentions(tokens: Sequence[Token], lexicon: Lexicon) -> list[Mention]:
             at = mention.after
         else:
             at += 1
-    return mentions
+    return _join_spoken_digits(mentions)
+
+
+def _join_spoken_digits(mentions: list[Mention]) -> list[Mention]:
+    """ "Four two" may be 4 and 2 or 42, as "4 2" may."""
+    joined: list[Mention] = []
+    for one in mentions:
+        last = joined[-1] if joined else None
+        both = last is not None and last.shape == one.shape == "word" and last.after == one.first
+        if both and last is not None and 0 < (last.value or 0) < 10 and (one.value or 10) < 10:
+            digits = ((last.value or 0), (one.value or 0))
+            joined[-1] = Mention(last.first, one.after, None, "broken", Standing.PLACED,
+                                 "digits told one by one", (*digits, digits[0] * 10 + digits[1]))  # fmt: skip
+        else:
+            joined.append(one)
+    return joined
 
 
 def _whole(digits: str) -> int:

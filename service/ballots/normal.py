@@ -26,6 +26,8 @@ _LEVELLED = {
 }  # fmt: skip
 
 #: Emoji presentation, the keycap's frame, and marks that only steer direction or shape.
+#: Marks laid over a letter to strike it out.
+_OVERLAYS = ("\u0334", "\u0335", "\u0336", "\u0337", "\u0338")
 _INVISIBLE = frozenset({"\ufe0e", "\ufe0f", "\u20e3", "\u00ad", "\u034f", "\u180e"})
 
 
@@ -36,6 +38,9 @@ def _level(character: str) -> str:
     category = unicodedata.category(character)
     if character in _INVISIBLE or category == "Cf" or "\u0300" <= character <= "\u036f":
         return ""
+    if category == "No" and (part := unicodedata.numeric(character)) % 1:
+        # "7½" is no page: the half stays a half.
+        return f"{part:.3f}".lstrip("0")
     if category == "Nd":
         return str(unicodedata.decimal(character))
     plain = unicodedata.normalize("NFKC", character).casefold()
@@ -90,6 +95,8 @@ def plain_of(text: str) -> Plain:
     while at < len(text):
         end = at + 1
         raw = text[at]
+        if text[end : end + 1] in _OVERLAYS and end < len(text):
+            raw = " "  # struck out, letter by letter
         if raw == "&" and (entity := _ENTITY.match(text, at)):
             end = entity.end()
             raw = html.unescape(entity.group())

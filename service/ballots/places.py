@@ -273,7 +273,7 @@ def _roman(scene: Scene, at: int) -> Mention | None:
     start, end = scene.plain.original(token.start, token.end)
     written = scene.text[start:end]
     words = scene.word_count()
-    if len(written) > 1 and written.isupper() and (words == 1 or before.group == "choice_before"):
+    if len(token.text) > 1 and written.isupper() and (words == 1 or before.group == "choice_before"):
         return Mention(at, at + 1, None, "roman", Standing.PLACED, "a bare roman numeral",
                        on_chart(scene.question.chart, (value,)))  # fmt: skip
     return None

@@ -76,6 +76,10 @@ def _quoted(tokens: list[Token]) -> frozenset[int]:
 
 def _with_places(mentions: list[Mention], places: list[Mention]) -> list[Mention]:
     """Numbers and places in the order they stand; where they overlap, the place holds."""
+    if not places:
+        return mentions
+    longer = {at for one in mentions if one.spelled for at in range(one.first + 1, one.after)}
+    places = [place for place in places if place.first not in longer]
     taken = {at for place in places for at in range(place.first, place.after)}
     kept = [one for one in mentions if not taken & set(range(one.first, one.after))]
     return sorted(kept + places, key=lambda one: one.first)

@@ -72,7 +72,7 @@ def _size(scene: Scene, mention: Mention, cued: bool) -> None:
     wide, high = mention.maybe[0], mention.maybe[1]
     chart = scene.question.chart
     product = wide * high
-    spoken = cued or scene.word_count() <= 3
+    spoken = cued or scene.word_count() <= 3 or mention.first == 0
     if spoken and product <= chart.page_count and {wide, high} != {chart.columns, chart.rows}:
         _placed(mention, "a sum, not a page", product)
     else:

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from service.ballots.mentions import Mention, Standing
-from service.ballots.scanning import END, SOFT, WORD
+from service.ballots.scanning import DIGITS, END, SOFT, WORD
 from service.ballots.scene import Scene
 from service.ballots.surroundings import word_at
 
 #: Words by which the writer begins to speak of an own choice.
 _OWN = frozenset("i i'm i'll i'd i've im ill id so but we we'll we'd me".split())
 _AGE_REACH = 8
+_IF = frozenset({"if", "unless"})
 
 
 def read_voices(scene: Scene, mentions: list[Mention]) -> None:
@@ -44,11 +45,24 @@ def _read_condition(scene: Scene, mention: Mention, end: int) -> None:
         mention.conditional = mention.depends = True
     elif scene.has("condition", mention.after, end):
         mention.conditional = True
-    elif word_at(scene, mention.first - 1) in {"if", "unless"}:
-        mention.conditional = True
+    elif {word_at(scene, mention.first - 1), word_at(scene, mention.after)} & _IF and end > (
+        mention.after
+    ):
+        mention.conditional = scene.has("condition", mention.after, end) or (
+            _hangs_on_another(scene, mention)
+        )
     if mention.conditional:
         mention.rule = "only if something else holds"
         mention.standing = max(mention.standing, Standing.BARE)
+
+
+def _hangs_on_another(scene: Scene, mention: Mention) -> bool:
+    """ "64 if 80 is gone", "if 42 is winning": a number stands right at the "if"."""
+    tokens = scene.tokens
+    if word_at(scene, mention.first - 1) in _IF:
+        return True
+    beyond = mention.after + 1
+    return beyond < len(tokens) and tokens[beyond].kind == DIGITS
 
 
 def _is_quoted_for_another(scene: Scene, mention: Mention) -> bool:

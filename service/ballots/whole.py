@@ -22,8 +22,12 @@ def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
         return _withdrawn(scene, mentions, taken_back)
     live = [one for one in mentions if one.standing >= Standing.PLACED]
     abstains = scene.lexicon.group("abstaining").anywhere(scene.tokens)
-    if abstains >= 0 and not any(one.standing >= Standing.ALONE for one in live):
-        return none_of(scene, live, "no-page", "says that it chooses none")
+    if abstains >= 0 and not any(one.standing >= Standing.CUED for one in live):
+        alone = [one for one in live if one.standing == Standing.ALONE]
+        if not alone:
+            return none_of(scene, live, "no-page", "says that it chooses none")
+        for one in alone:
+            one.standing, one.rule = Standing.ASKED, "beside words that choose none"
     if live:
         _make_doubtful(scene, live)
         return None
@@ -97,7 +101,7 @@ def _pointing(scene: Scene) -> Reading | None:
     at = group.anywhere(scene.tokens)
     while at >= 0:
         step = group.after(scene.tokens, at)
-        start, end = scene.sentence(at)
+        start, end = scene.clause(at, at + step)
         words = sum(token.kind == WORD for token in scene.tokens[start:end])
         if words - step <= 2 or scene.word_count() <= 5:
             return _look(scene, at, at + step, (), "points at something instead of a page")

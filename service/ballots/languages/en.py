@@ -87,7 +87,7 @@ LANGUAGE = Language(
     ordinals=_ordinals(),
     ordinal_endings=frozenset({"st", "nd", "rd", "th"}),
     homophones={"to": 2, "too": 2, "for": 4, "won": 1, "ate": 8, "fore": 4, "tree": 3},
-    page=phrases("page | pages | pg | pge | pag | pgs | page number | page no | page num | page nr"),
+    page=phrases("page | p | pp | pages | pg | pge | pag | pgs | page number | page no | page num | page nr"),
     number=phrases("number | num | nr | no. | numero | nbr | numbr | nummer"),
     fillers=phrases(
         """
@@ -105,7 +105,7 @@ LANGUAGE = Language(
         pick | picks | picking | picked | pick is | picking out | choose | chose | choosing |
         choose is | choice is | choice | choice would be | choices | selection | selecting |
         select | go | go with | go for | going | going with | going for | going to go with |
-        gonna go with | gonna go for | goes to | goes with | went with | went for | gone for | put me on | put me at | stick me on | stick me down for | put us on | i'm going to say | going to say | gonna say | gut is shouting | is shouting | shouting | is screaming | screaming | is telling me | telling me | i mean | i meant | let's be having | why not | vote is on | voting on | i put | whispers | says to me |
+        gonna go with | gonna go for | goes with | went with | went for | gone for | put me on | put me at | stick me on | stick me down for | put us on | i'm going to say | going to say | gonna say | gut is shouting | is shouting | shouting | is screaming | screaming | is telling me | telling me | i mean | i meant | let's be having | why not | vote is on | voting on | i put | whispers | says to me |
         start | start on | start at | start with | start from | started on | starting on |
         starting at | starting with | start off on | start off with | begin | begin with |
         begin on | begin at | beginning with | kick off with | kick off on | guess is | guess |
@@ -149,7 +149,7 @@ LANGUAGE = Language(
         is my pick | my pick | is my guess | my guess | is my final answer | final answer |
         all the way | would be | would be nice | would be lovely | would be great | would be good |
         would be my | will do | for sure | all day | all day long | is the one | is mine | mine |
-        has to be | must be | gotta be | is what you're getting | is what i'd pick | sounds | sounds good | looks good |
+        has to be | must be | gotta be | stays | stands | remains | rocks | rules | beckons | appeals | suits me | wins my vote | it stays | is what you're getting | is what i'd pick | sounds | sounds good | looks good |
         feels right | seems | looks | is calling | calls to me | is calling me | speaks to me | ta | ta very much | thank you please | then thanks |
         is where | first please | to start | to start with | to begin | to begin with | kindly |
         thanks please | por favor | i choose you | i say | i reckon | i think |
@@ -175,7 +175,7 @@ LANGUAGE = Language(
     ),
     not_before=phrases(
         """
-        not | never | anything but | any but | any page but | any number but | anything except |
+        not | never | neither | nor | anything but | any but | any page but | any number but | anything except |
         any except | any page except | anywhere but | everything but | all but | except | except for |
         apart from | instead of | rather than | other than | but not | and not | don't do | dont do |
         do not do | don't pick | dont pick | do not pick | don't choose | dont choose | don't start on |
@@ -239,6 +239,15 @@ LANGUAGE = Language(
     ),
     ranked=phrases(
         "in that order | in this order | in order | order of preference | in order of preference"
+    ),
+    first_choice=phrases(
+        "first choice | 1st choice | first pick | 1st pick | main vote | as my main vote | as main | "
+        "first choice is | as my first choice | as first choice | is my first choice | top choice"
+    ),
+    second_choice=phrases(
+        "second choice | 2nd choice | second pick | 2nd pick | as a backup | as backup | as my backup | "
+        "as my second | as second choice | as a second | second choice is | is my second choice | "
+        "is my backup | as plan b | plan b | backup | reserve | as a reserve | runner up"
     ),
     either=phrases("or | or maybe | or perhaps | or else | either | and or"),
     also=phrases("and | & | plus | and also | and maybe | and then | as well as | also"),
@@ -374,7 +383,7 @@ LANGUAGE = Language(
     ),
     pointing=phrases(
         """
-        same | same as the * | what * said | what * says | what * * said | what * wrote | with * on this |
+        so that one | that one please | so that page | that's my number | so that then | day i was born | same | same as the * | what * said | what * says | what * * said | what * wrote | with * on this |
         same here | same as above | same as | same again | ditto | as above | me too |
         what she said | what he said | what they said | what she says | seconded | i second that |
         second that | same page | same number | same one | same vote | my age | my birthday |
@@ -393,7 +402,7 @@ LANGUAGE = Language(
     ),
     kinds=phrases(
         """
-        even page | even number | even numbers | odd numbers | prime numbers | primes | even pages | odd pages | one of the corners | anywhere in the * | somewhere in the * | anything in the * | something in the * | row along | along the top | along the bottom | row at the | somewhere over | somewhere above | anything over | anything above | anything under | the higher the | odd page | odd number | prime number | any even | any odd | an even |
+        even page | even number | in the teens | in the twenties | in the thirties | in the forties | in the fifties | in the sixties | in the seventies | in the eighties | in the nineties | even numbers | odd numbers | prime numbers | primes | even pages | odd pages | one of the corners | anywhere in the * | somewhere in the * | anything in the * | something in the * | row along | along the top | along the bottom | row at the | somewhere over | somewhere above | anything over | anything above | anything under | the higher the | odd page | odd number | prime number | any even | any odd | an even |
         an odd | a prime | double digits | single digit | double digit | even one | odd one |
         multiple of | divisible by | high number | low number | lower half | upper half | top half |
         bottom half | left half | right half | a border | edge page | an edge | teens | top row |

@@ -14,7 +14,7 @@ room | flat | apartment | platform | verse | psalm | sonnet | score was | scored
 won | lost | lost by | zone | grade | class of | born in | born on | version | v | vol |
 volume | iphone | windows | top | vitamin | area | apollo | formula | catch | opus |
 symphony no | concerto no | sonata no | op | hymn | track | on the | of the | per | another |
-all | both | these | those | past | other | has | our | his | her | their | bought | ordered |
+all | both | these | those | past | other | our | his | her | their | bought | ordered |
 buy | sold | made | spent | paid | cost | costs | worth | saw | counted | count | counting |
 watched | stitched | finished | did | done | drank | ate | use | using | need another |
 for the past | for about | for over | for nearly | for almost | up to | reached | gusts of |
@@ -40,6 +40,7 @@ heat no | hole | set | inning | quarter | jersey | shirt | squad | player
 """
 
 OTHER_AFTER = """
+page a | page per | page each | page every | page at a | pages a |
 bus | tram | train | car | lumen | lumens | watts | volts | frame | bobbin | lamp | colour chart | kph | knots | club sandwich | a day |
 a week | a month | a year | a night | an hour | a page | a go | a piece | apiece | each way | o'clock ferry | pages long |
 year | years | yr | yrs | yo | y/o | yo's | year old | years old | yearold | day | days |
