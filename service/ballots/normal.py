@@ -23,12 +23,29 @@ _LEVELLED = {
     "。": ".", "、": ",", "，": ",", "؟": "?", "،": ",", "।": ".", "！": "!", "？": "?",
     "：": ":", "；": ";", "⁄": "/", "×": "x", "✕": "x", "✖": "x", "🔟": "10", "\r": "\n",
     "\u2028": "\n", "\u2029": "\n", "\u0085": "\n", "ー": "ー", "№": "no.",
+    # Arabic as it is typed: the forms of alef, of the last letter and of hamza's seat are levelled.
+    "أ": "ا", "إ": "ا", "آ": "ا", "ٱ": "ا", "ى": "ي", "ی": "ي", "ئ": "ي", "ة": "ه", "ؤ": "و",
+    "ک": "ك", "٪": "%",
+    # The wave that East Asian writers end a sentence with strikes nothing out.
+    "\uff5e": "\u301c", "\u037e": "?",
 }  # fmt: skip
 
 #: Emoji presentation, the keycap's frame, and marks that only steer direction or shape.
 #: Marks laid over a letter to strike it out.
 _OVERLAYS = ("\u0334", "\u0335", "\u0336", "\u0337", "\u0338")
-_INVISIBLE = frozenset({"\ufe0e", "\ufe0f", "\u20e3", "\u00ad", "\u034f", "\u180e"})
+_INVISIBLE = frozenset({"\ufe0e", "\ufe0f", "\u20e3", "\u00ad", "\u034f", "\u180e"}) | frozenset(
+    # Vowel points and the stretched stroke of Arabic, the points of Hebrew: hardly ever typed.
+    map(
+        chr,
+        (0x0640, 0x0670, *range(0x064B, 0x0660), *range(0x0591, 0x05BE), *range(0x05BF, 0x05C8)),
+    )
+)
+
+#: Marks and letters that are one letter together with the one before them: the voice marks of
+#: kana, also half wide, and the later letters of a Korean syllable.
+_COMPOSING = frozenset(
+    map(chr, (0x3099, 0x309A, 0xFF9E, 0xFF9F, *range(0x1161, 0x1176), *range(0x11A8, 0x11C3)))
+)
 
 
 def _level(character: str) -> str:
@@ -100,6 +117,10 @@ def plain_of(text: str) -> Plain:
         if raw == "&" and (entity := _ENTITY.match(text, at)):
             end = entity.end()
             raw = html.unescape(entity.group())
+        elif end < len(text) and text[end] in _COMPOSING:
+            while end < len(text) and text[end] in _COMPOSING:
+                end += 1
+            raw = unicodedata.normalize("NFKC", text[at:end])
         for character in raw:
             plain = _LEVELS[character]
             pieces.append(plain)
@@ -107,4 +128,3 @@ def plain_of(text: str) -> Plain:
             ends.extend([end] * len(plain))
         at = end
     return Plain("".join(pieces), tuple(starts), tuple(ends))
-

@@ -6,10 +6,16 @@ A number's shape already tells much: a time code, a size, an amount of money is 
 from __future__ import annotations
 
 import re
+import unicodedata
 from dataclasses import dataclass
 
 #: What a token is. `digits` is a plain whole number; the shapes after it are read by their shape.
 WORD, DIGITS, END, SOFT, QUOTE, OTHER = "word", "digits", "end", "soft", "quote", "other"
+
+#: Marks that belong to the letter before them, as the vowel signs of Hindi. (Accents are gone.)
+_MARKS = "".join(
+    chr(code) for code in range(0x0483, 0xFFFF) if unicodedata.category(chr(code)) in {"Mn", "Mc"}
+)
 
 _TOKEN = re.compile(
     r"""
@@ -33,7 +39,10 @@ _TOKEN = re.compile(
     | (?P<ordinal>(?<![a-z\d])\d+(?:st|nd|rd|th|eme|ieme|er|re|ste|de|e|º|ª|°|o|a)(?![a-z\d']))
     | (?P<digits>(?<![a-z\d])\d+(?![a-z\d]))
     | (?P<mixed>[a-z]*\d[a-z\d]*)
-    | (?P<word>[a-z]+(?:'[a-z]+)*|[^\W\d_a-z]+)
+    | (?P<word>[a-z]+(?:'[a-z]+)*
+        |[^\W\d_a-z]+(?:['][\u0400-\u04ff]+|["""
+    + _MARKS
+    + r"""]+[^\W\d_a-z]*)*)
     | (?P<end>[.!?;\n]+)
     | (?P<quote>"|(?<!\w)'(?=\w)|(?<=\w)'(?!\w))
     | (?P<soft>[,:()/&\-+=|\[\]{}*•>\#~^])
