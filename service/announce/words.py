@@ -176,11 +176,11 @@ def _outcome(result: Result) -> str:
     if not result.tally:
         return result.why
     votes = how_many(result.tally[0][1], "vote")
-    voters = how_many(len(result.ballots), "voter")
+    voters = f"{how_many(len(result.ballots), 'voter')} took part."
     if result.winner is not None:
-        return f"Page {result.winner} wins with {votes} from {voters}."
+        return f"Page {result.winner} wins with {votes}. {voters}"
     pages = sentence(pages_in_words(result.undecided))
-    return f"{pages} have {votes} each, from {voters}. There is no winner yet."
+    return f"{pages} have {votes} each, and there is no winner yet. {voters}"
 
 
 def _votes(result: Result) -> str:
