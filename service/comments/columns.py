@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from service.comments.column_content import Choosing, Column, by_content, is_header
@@ -57,36 +57,30 @@ def map_columns(rows: Sequence[Sequence[str]], source: Source) -> ColumnMap:
     Raises NoTextColumn where none holds texts, BadExport where `source.columns` names one that
     is not there.
     """
-    named = dict(source.columns)
-    has_header = _has_header(rows, named)
+    has_header = _has_header(rows, dict(source.columns))
     width = len(rows[0]) if has_header else _usual_width(rows)
     names = tuple(
         rows[0][place].strip() if has_header else f"column {place + 1}" for place in range(width)
     )
     body = rows[1:] if has_header else rows
-    choosing = Choosing(
-        [
-            Column(place, tuple(row[place].strip() if place < len(row) else "" for row in body))
-            for place in range(width)
-        ]
-    )
+    columns = [
+        Column(place, tuple(row[place].strip() if place < len(row) else "" for row in body))
+        for place in range(width)
+    ]
+    choosing = Choosing(columns)
     for meaning, header in source.columns:
-        choosing.take(_meaning(meaning, source.name), _place_of(header, names, source.name))
+        choosing.take(meaning_called(meaning, source.name), _place_of(header, names, source.name))
     if has_header:
-        _by_name(choosing, names)
+        by_name(choosing, [meanings_of(each) for each in names])
     clock = _clock(choosing, names) if has_header else None
     by_content(choosing, has_header=has_header)
+    without_doubtful_ids(choosing)
     if "text" not in choosing.places:
         raise NoTextColumn(source.name, names)
     posted = choosing.places.get("posted")
-    return ColumnMap(
-        choosing.places,
-        names,
-        has_header,
-        clock,
-        order_of(list(choosing.columns[posted].values)) if posted is not None else None,
-        posted is not None and bool(re.search(r"\b(utc|gmt)\b", names[posted].casefold())),
-    )
+    order = order_of(list(columns[posted].values)) if posted is not None else None
+    in_utc = posted is not None and bool(re.search(r"\b(utc|gmt)\b", names[posted].casefold()))
+    return ColumnMap(choosing.places, names, has_header, clock, order, in_utc)
 
 
 def _usual_width(rows: Sequence[Sequence[str]]) -> int:
@@ -102,7 +96,8 @@ def _has_header(rows: Sequence[Sequence[str]], named: dict[str, str]) -> bool:
     return bool(named) or header_hits(rows[0]) > 0 or is_header(rows)
 
 
-def _meaning(meaning: str, name: str) -> Meaning:
+def meaning_called(meaning: str, name: str) -> Meaning:
+    """The meaning that the caller named; BadExport, about the export `name`, for another word."""
     for known in MEANINGS:
         if meaning == known:
             return known
@@ -124,8 +119,8 @@ def _place_of(header: str, names: Sequence[str], name: str) -> int:
     )
 
 
-def _by_name(choosing: Choosing, names: Sequence[str]) -> None:
-    claims = [meanings_of(each) for each in names]
+def by_name(choosing: Choosing, claims: Sequence[Mapping[Known, int]]) -> None:
+    """Give each meaning the column with the surest name. `claims` are what the names may mean."""
     for meaning in MEANINGS:
         if meaning in choosing.places:
             continue
@@ -138,9 +133,32 @@ def _by_name(choosing: Choosing, names: Sequence[str]) -> None:
             choosing.take(meaning, ranked[0][1])
     for place, claim in enumerate(claims):
         # What has a name of its own is no text only because nothing better was found.
-        beside: Known = "other"
-        if beside in claim or (claim and "text" not in claim):
+        if claim and "text" not in claim:
             choosing.not_free.add(place)
+
+
+def without_doubtful_ids(choosing: Choosing) -> None:
+    """Leave out ids that stand for more than one comment: they are an author's or a page's."""
+    place, text = choosing.places.get("id"), choosing.places.get("text")
+    if place is None or text is None:
+        return
+    said: dict[str, set[str]] = {}
+    for own, words in zip(
+        choosing.columns[place].values, choosing.columns[text].values, strict=True
+    ):
+        if own:
+            said.setdefault(own, set()).add(words)
+    shared = sum(len(words) for words in said.values() if len(words) > 1)
+    # A few may be edits of one comment, shown twice in one file.
+    if shared <= len(choosing.columns[place].filled) // 5:
+        return
+    del choosing.places["id"]
+    author = choosing.places.get("author")
+    if author is None or "author_id" in choosing.places:
+        return
+    pairs = set(zip(choosing.columns[place].values, choosing.columns[author].values, strict=True))
+    if len(pairs) == len(said):
+        choosing.places["author_id"] = place
 
 
 def _clock(choosing: Choosing, names: Sequence[str]) -> int | None:

@@ -2,12 +2,24 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Callable
 from dataclasses import replace
 
 from service.comments.decoding import decode
-from service.comments.formats import Export, Source
+from service.comments.formats import FORMATS, Export, Format, Source
+from service.comments.json_documents import read_json, read_json_lines
+from service.comments.json_values import parsed
 from service.comments.tables import read_table
 from service.comments.times import zone_of
+from service.errors import BadExport
+
+_JSON_START = re.compile(r'\{\s*["}]|\[\s*[\[{"\]]')
+_MARKUP_START = re.compile(
+    r"<(?:\?xml|!doctype|html|head|body|feed|rss|[a-z]+[^<>]* xmlns)", re.IGNORECASE
+)
+_TABLE_NAMES = (".csv", ".tsv", ".tab")
+_LINES_LOOKED_AT = 20
 
 
 def read_export(content: bytes, source: Source) -> Export:
@@ -19,5 +31,59 @@ def read_export(content: bytes, source: Source) -> Export:
     """
     zone_of(source.zone)
     decoded = decode(content, source.name)
-    export = read_table(decoded.text, source)
+    export = _READERS[format_of(decoded.text, source)](decoded.text, source)
     return replace(export, notes=(*decoded.notes, *export.notes))
+
+
+def format_of(text: str, source: Source) -> Format:
+    """The format of an export's text; the file's name only settles what the content leaves open.
+
+    Raises BadExport for markup, which is no format of exports, and for an unknown `source.format`.
+    """
+    if source.format is not None:
+        if source.format not in FORMATS:
+            raise BadExport(
+                source.name,
+                f"there is no format {source.format!r}",
+                f"name one of {', '.join(FORMATS)}",
+            )
+        return source.format
+    start = text.lstrip()
+    if _MARKUP_START.match(start):
+        raise BadExport(
+            source.name,
+            "this is a page's or a feed's markup, not its comments",
+            "open the page and paste its text, or export the comments as CSV or JSON",
+        )
+    if _JSON_START.match(start):
+        return "json lines" if _is_json_lines(text, source) else "json"
+    return "table"
+
+
+def _is_json_lines(text: str, source: Source) -> bool:
+    """Whether most of the first lines are JSON on their own, and the whole is not."""
+    lines = [line for line in text.split("\n", 5 * _LINES_LOOKED_AT) if line.strip()]
+    lines = lines[:_LINES_LOOKED_AT]
+    if len(lines) < 2:
+        return source.name.casefold().endswith((".jsonl", ".ndjson"))
+    whole = sum(1 for line in lines if _is_json(line.strip()))
+    return 2 * whole >= len(lines)
+
+
+def _is_json(line: str) -> bool:
+    if not line.startswith(("{", "[")):
+        return False
+    try:
+        parsed(line, "")
+    except BadExport:
+        return False
+    return True
+
+
+_READERS: dict[Format, Callable[[str, Source], Export]] = {
+    "table": read_table,
+    "json": read_json,
+    "json lines": read_json_lines,
+    "activitystreams": read_json,
+    "pasted": read_table,
+}

@@ -63,8 +63,9 @@ def read_when(
     if not words:
         return None
     try:
-        if words.isascii() and words.isdigit():
-            return _since_1970(words)
+        digits, _, fraction = words.partition(".")
+        if digits.isascii() and digits.isdigit() and (not fraction or fraction.isdigit()):
+            return _since_1970(digits, fraction)
         elapsed = read_elapsed(words, copied_at)
         if elapsed:
             return When(elapsed.span, "bare" if elapsed.bare else "relative")
@@ -106,13 +107,13 @@ def read_moment(text: str, zone: tzinfo) -> datetime:
     return found.span.earliest
 
 
-def _since_1970(digits: str) -> When | None:
+def _since_1970(digits: str, fraction: str) -> When | None:
+    """Seconds, thousandths or millionths since 1970, told apart by how many digits they have."""
     parts = _EPOCH_DIGITS.get(len(digits))
-    if not parts or digits[0] == "0":
+    if not parts or digits[0] == "0" or not fraction.isascii():
         return None
-    return When(
-        Span.at(_EPOCH + timedelta(microseconds=int(digits) * 1_000_000 // parts)), "number"
-    )
+    micro = int(digits) * (1_000_000 // parts) + int((fraction or "0").ljust(6, "0")[:6]) // parts
+    return When(Span.at(_EPOCH + timedelta(microseconds=micro)), "number")
 
 
 def _set_into(zone: tzinfo, written: WrittenTime, copied_at: datetime) -> When | None:

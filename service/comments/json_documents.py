@@ -1,0 +1,156 @@
+"""Comments in JSON: the list is found at any depth, replies inside comments are read too."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
+
+from service.comments import activitystreams
+from service.comments.comment import Comment
+from service.comments.entries import Times, comment_of, shortened
+from service.comments.formats import Export, Format, Source, Unreadable
+from service.comments.json_fields import FieldMap, called, check_named, map_fields
+from service.comments.json_items import Item, Shape, items_of
+from service.comments.json_values import Json, parsed
+from service.comments.meanings import meanings_of, spelled
+from service.errors import BadExport, NoTextColumn
+
+_COMMENTS = frozenset({"comments", "kommentare", "commentaires", "comentarios", "commenti"})
+
+
+def read_json(text: str, source: Source) -> Export:
+    """The comments of one JSON document. Raises BadExport with its line, NoTextColumn."""
+    return read_values([("", parsed(text, source.name))], source, "json")
+
+
+def read_json_lines(text: str, source: Source) -> Export:
+    """The comments of JSON Lines: one value a line. Broken lines are among `unreadable`."""
+    values: list[tuple[str, Json]] = []
+    broken: list[Unreadable] = []
+    for number, line in enumerate(text.split("\n"), 1):
+        if not line.strip("\ufeff \t\r"):
+            continue
+        place = f"line {number}"
+        try:
+            values.append((place, parsed(line.strip("\ufeff \t\r"), source.name, place)))
+        except BadExport as error:
+            broken.append(Unreadable(place, shortened(line), error.what.rpartition(": ")[2]))
+    if not values:
+        first = broken[0].place if broken else ""
+        raise BadExport(source.name, "no line is JSON", "export the comments again", first)
+    export = read_values(values, source, "json lines")
+    return Export(
+        export.format,
+        export.comments,
+        (*broken, *export.unreadable),
+        export.mapping,
+        export.notes,
+    )
+
+
+def read_values(values: Sequence[tuple[str, Json]], source: Source, form: Format) -> Export:
+    """The comments in parsed values, each with its place before the places inside it."""
+    if all(activitystreams.is_one(value) for _, value in values):
+        return activitystreams.read_streams(values, source)
+    items = [item for place, value in values for item in items_of(value, place)]
+    kinds = _kinds(items, source, roots_too=form == "json lines")
+    chosen = _without_posts(kinds)
+    main = max(chosen.items(), key=lambda kind: _size(items, kind[0]))[1]
+    check_named(main, [called(path) for item in items[:50] for path in item.fields], source)
+    times = Times(source, main.order)
+    found = list(_read(items, chosen, kinds, times))
+    notes = [*_field_notes(chosen, main), *times.notes()]
+    return Export(
+        form,
+        tuple(one for one in found if isinstance(one, Comment)),
+        tuple(one for one in found if isinstance(one, Unreadable)),
+        main.pairs,
+        tuple(notes),
+    )
+
+
+def _size(items: Sequence[Item], shape: Shape) -> int:
+    return sum(1 for item in items if item.shape == shape)
+
+
+def _kinds(items: Sequence[Item], source: Source, *, roots_too: bool) -> dict[Shape, FieldMap]:
+    """The lists that hold comments, with their fields. Raises NoTextColumn where none does."""
+    groups: dict[Shape, list[Item]] = defaultdict(list)
+    for item in items:
+        groups[item.shape].append(item)
+    by_names = {shape: map_fields(group, source) for shape, group in groups.items()}
+    told = {shape: fields for shape, fields in by_names.items() if "text" in fields.places}
+    surely = {
+        shape: fields
+        for shape, fields in told.items()
+        if fields.tells_who_or_when and (shape or roots_too)
+    }
+    if surely:
+        return surely
+    # Else: a lone comment, texts without authors or times, or names that say nothing.
+    for kinds in (_alone(told, has_who=True), {k: v for k, v in told.items() if k}, _alone(told)):
+        if kinds:
+            return kinds
+    largest = max(
+        groups.items(), key=lambda group: (len(group[0]) > 0, len(group[1])), default=None
+    )
+    fields = map_fields(largest[1], source, content_too=True) if largest else FieldMap({})
+    if not largest or "text" not in fields.places:
+        seen = tuple(dict.fromkeys(called(path) for item in items[:50] for path in item.fields))
+        raise NoTextColumn(source.name, seen[:30])
+    return {largest[0]: fields}
+
+
+def _alone(told: dict[Shape, FieldMap], *, has_who: bool = False) -> dict[Shape, FieldMap]:
+    root = told.get(())
+    return {(): root} if root and (root.tells_who_or_when or not has_who) else {}
+
+
+def _without_posts(kinds: dict[Shape, FieldMap]) -> dict[Shape, FieldMap]:
+    """Without the posts that comments answer: what has a list named "comments" inside."""
+    posts = {
+        shape[:-2]
+        for shape in kinds
+        if len(shape) >= 2
+        and spelled(shape[-2]) in _COMMENTS
+        and not (len(shape) >= 4 and spelled(shape[-4]) in _COMMENTS)
+    }
+    return {shape: fields for shape, fields in kinds.items() if shape not in posts}
+
+
+def _read(
+    items: Sequence[Item],
+    chosen: dict[Shape, FieldMap],
+    kinds: dict[Shape, FieldMap],
+    times: Times,
+) -> Iterator[Comment | Unreadable]:
+    for item in items:
+        fields = chosen.get(item.shape)
+        if fields:
+            yield comment_of(_with_context(item, fields, chosen), item.place, times)
+        elif item.shape in kinds:
+            words = kinds[item.shape].fields(item).get("text", "")
+            why = "it has comments under it, so it was taken for the post that they answer"
+            yield Unreadable(item.place, shortened(words), why)
+
+
+def _with_context(item: Item, fields: FieldMap, chosen: dict[Shape, FieldMap]) -> dict[str, str]:
+    """An item's fields; what it does not say itself follows from where it is nested."""
+    found = fields.fields(item)
+    if not found.get("id") and item.key and not meanings_of(item.key):
+        found["id"] = item.key
+    parent = item.parent
+    if not found.get("reply_to") and parent and parent.shape in chosen:
+        found["reply_to"] = chosen[parent.shape].fields(parent).get("id", "") or parent.key
+    return found
+
+
+def _field_notes(chosen: dict[Shape, FieldMap], main: FieldMap) -> Iterator[str]:
+    if main.is_markup:
+        yield "The texts are HTML and were read as a reader sees them."
+    if not main.places.keys() & {"author", "author_id"}:
+        yield "No field tells the authors: every comment counts as a voter of its own."
+    others = {fields.pairs for fields in chosen.values()} - {main.pairs}
+    for pairs in sorted(others):
+        listed = ", ".join(f"{meaning} from {name}" for meaning, name in pairs)
+        yield f"Some lists inside have other fields: {listed}."
