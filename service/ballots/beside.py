@@ -100,7 +100,7 @@ def read_after(scene: Scene, after: int) -> Beside:
     if side.at >= len(tokens):
         return side
     token = tokens[side.at]
-    if token.kind == WORD or token.kind == "mixed":
+    if token.kind in {WORD, "mixed"}:
         group, count = lexicon.after(tokens, side.at)
         step = lexicon.group("page").after(tokens, side.at)
         if step:

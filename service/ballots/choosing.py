@@ -67,15 +67,18 @@ class Order:
     pages: tuple[int, ...]
 
 
-def order_of(scene: Scene, mentions: list[Mention]) -> Order:
-    """The pages of these mentions in the writer's order, if one is stated."""
+def order_of(scene: Scene, mentions: list[Mention], live: list[Mention]) -> Order:
+    """The pages of these mentions in the writer's order, if one is stated.
+
+    `live` are all that may mean a page: a condition on any of them leaves the order open.
+    """
     pages = tuple(dict.fromkeys(one.value for one in mentions if one.value is not None))
     if len(pages) < 2:
         return Order(ranked=False, pages=pages)
     first = next(one for one in mentions if one.value == pages[0])
     second = next(one for one in mentions if one.value == pages[1])
-    hangs = any(one.conditional and one.value == pages[0] for one in mentions)
-    if hangs or any(one.depends for one in mentions):
+    hangs = any(one.conditional and one.value == pages[0] for one in live)
+    if hangs or any(one.depends for one in live):
         return Order(ranked=False, pages=pages)
     if scene.has("ranked", first.first, len(scene.tokens)):
         return Order(ranked=True, pages=pages)
@@ -87,9 +90,7 @@ def order_of(scene: Scene, mentions: list[Mention]) -> Order:
     if scene.has("second", first.after, second.first):
         return Order(ranked=not first.conditional, pages=pages)
     stands_in = second.conditional and not first.conditional
-    return Order(
-        ranked=stands_in and scene.has("either", first.after, second.first), pages=pages
-    )
+    return Order(ranked=stands_in and scene.has("either", first.after, second.first), pages=pages)
 
 
 def _rank(scene: Scene, mention: Mention) -> int:

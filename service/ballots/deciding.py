@@ -65,7 +65,7 @@ def _surest(live: list[Mention]) -> list[Mention]:
 
 
 def _choose(scene: Scene, live: list[Mention], chosen: list[Mention]) -> Reading:
-    order = order_of(scene, chosen)
+    order = order_of(scene, chosen, live)
     choices = scene.question.choices
     competing = _competing(scene, live, chosen)
     if competing:

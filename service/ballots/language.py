@@ -18,15 +18,14 @@ Phrase = tuple[str, ...]
 def phrases(block: str) -> tuple[Phrase, ...]:
     """The phrases of a block, parted by `|` or line ends, each as its plain tokens."""
     parts = (part.strip() for line in block.splitlines() for part in line.split("|"))
-    return tuple(
-        tuple(token.text for token in scan(plain_of(part).text)) for part in parts if part
-    )
+    return tuple(tuple(token.text for token in scan(plain_of(part).text)) for part in parts if part)
 
 
 @dataclass(frozen=True, slots=True)
 class Language:
-    """One language's words. `n` stands for the number that a phrase stands beside,
-    `*` in a phrase for any one word.
+    """One language's words.
+
+    `n` stands for the number that a phrase stands beside, `*` in a phrase for any one word.
 
     Fields ending in `_before` hold phrases that end right before n, `_after` those that begin
     right after it. What a field decides is said with it.

@@ -65,9 +65,7 @@ class Phrases:
         return -1
 
 
-_WORD_GROUPS = tuple(
-    field.name for field in fields(Language) if field.type == "tuple[Phrase, ...]"
-)
+_WORD_GROUPS = tuple(field.name for field in fields(Language) if field.type == "tuple[Phrase, ...]")
 
 #: What stands right before a number; of two phrases of one length the group named first decides.
 BEFORE = (
@@ -166,8 +164,14 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
         glue_before=_singles(languages, "page", "number"),
         glue_after=_singles(languages, "choice_after"),
         plain_words=_singles(
-            languages, "fillers", "neutral_before", "neutral_after", "choice_before",
-            "choice_after", "page", "number",
+            languages,
+            "fillers",
+            "neutral_before",
+            "neutral_after",
+            "choice_before",
+            "choice_after",
+            "page",
+            "number",
         ),
         _before=_beside(languages, BEFORE, -1),
         _after=_beside(languages, AFTER, 0),

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from service.ballots.mentions import Mention, Standing
 from service.ballots.scanning import END
 from service.ballots.scene import Scene
@@ -16,8 +18,8 @@ def gap_words(scene: Scene, left: Mention, right: Mention) -> list[str]:
 
 
 def join_ranges(scene: Scene, mentions: list[Mention]) -> None:
-    """ "Between 30 and 40": two numbers that bound a range are no choice of either."""
-    for left, right in zip(mentions, mentions[1:], strict=False):
+    """As in "Between 30 and 40": two numbers that bound a range are no choice of either."""
+    for left, right in pairwise(mentions):
         if left.value is None or right.value is None or not _bound_a_range(scene, left, right):
             continue
         left.standing = right.standing = Standing.OTHER
@@ -50,7 +52,7 @@ def _is_told_apart(left: Mention, right: Mention) -> bool:
 
 
 def back_to_the_question(scene: Scene, mentions: list[Mention]) -> None:
-    """ "Out of 63", "it only goes to 63": the number of pages said back."""
+    """As in "Out of 63", "it only goes to 63": the number of pages said back."""
     for mention in mentions:
         if (
             mention.value == scene.question.chart.page_count
@@ -91,7 +93,7 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
     """Numbers in one list share what is said of the first or the last of them."""
     pairs = [
         (left, right, how)
-        for left, right in zip(mentions, mentions[1:], strict=False)
+        for left, right in pairwise(mentions)
         if (how := is_link(scene, left, right))
     ]
     for left, right, how in reversed(pairs):
@@ -110,7 +112,7 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
 
 
 def _share_other(one: Mention, other: Mention) -> None:
-    """ "14 or 16 count": what the one counts, the other counts too."""
+    """As in "14 or 16 count": what the one counts, the other counts too."""
     plain = one.shape in _OPEN_ENDED and not one.cued_by_page and other.value is not None
     if plain and Standing.ASKED <= one.standing <= Standing.ALONE:
         one.standing, one.rule = Standing.OTHER, other.rule

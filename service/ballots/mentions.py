@@ -59,6 +59,7 @@ _GLUED = re.compile(r"([a-z]*)(\d+)([a-z]*)$")
 _LOOKALIKE = str.maketrans({"o": "0", "l": "1", "i": "1", "s": "5"})
 _LOOKS_LIKE_DIGITS = re.compile(r"[oli]*\d+[oli\d]*$|\d*[oli]+\d+$")
 _VAGUE = frozenset({"dozen"})
+_NO_NUMBER = frozenset({"soft", "end", "quote", "other", "strike"})
 _SHAPES_OF_OTHER = frozenset({"link", "handle", "emoticon", "money", "percent", "clock", "date"})
 #: Letters that glue a cue to a number in any language: they are short for "page" or "number".
 _SHORT_CUES = frozenset({"p", "pg", "pge", "nr", "num", "number", "page", "s", "seite", "pagina",
@@ -74,33 +75,31 @@ def find_mentions(tokens: Sequence[Token], lexicon: Lexicon) -> list[Mention]:
     mentions: list[Mention] = []
     at = 0
     while at < len(tokens):
-        token = tokens[at]
-        mention = None
-        if token.kind == DIGITS:
-            mention = _digits(tokens, at)
-        elif token.kind == WORD:
-            mention = _spelled(tokens, at, lexicon)
-        elif token.kind == "ordinal":
-            mention = _ordinal(token, at, lexicon)
-        elif token.kind == "mixed":
-            mention = _mixed(token, at, lexicon)
-        elif token.kind in _SHAPES_OF_OTHER:
-            if any(character.isdigit() for character in token.text):
-                mention = Mention(at, at + 1, None, token.kind, Standing.OTHER)
-        elif token.kind not in {"soft", "end", "quote", "other", "strike", "tag"}:
-            mention = _shaped(token, at)
-        elif token.kind == "tag":
-            mention = _tag(token, at)
+        mention = _mention_at(tokens, at, lexicon)
         if mention is not None:
             mentions.append(mention)
-            at = mention.after
-        else:
-            at += 1
+        at = at + 1 if mention is None else mention.after
     return _join_spoken_digits(mentions)
 
 
+def _mention_at(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention | None:
+    """The number that begins at this token, if one does."""
+    token = tokens[at]
+    if token.kind in _NO_NUMBER:
+        return None
+    if token.kind == WORD:
+        return _spelled(tokens, at, lexicon)
+    if token.kind == DIGITS:
+        return _digits(tokens, at)
+    if token.kind in _SHAPES_OF_OTHER:
+        numeric = any(character.isdigit() for character in token.text)
+        return Mention(at, at + 1, None, token.kind, Standing.OTHER) if numeric else None
+    readers = {"ordinal": _ordinal, "mixed": _mixed, "tag": _tag}
+    return readers.get(token.kind, _shaped)(token, at, lexicon)
+
+
 def _join_spoken_digits(mentions: list[Mention]) -> list[Mention]:
-    """ "Four two" may be 4 and 2 or 42, as "4 2" may."""
+    """As in "Four two" may be 4 and 2 or 42, as "4 2" may."""
     joined: list[Mention] = []
     for one in mentions:
         last = joined[-1] if joined else None
@@ -172,8 +171,10 @@ def _mixed(token: Token, at: int, lexicon: Lexicon) -> Mention | None:
     glued = _GLUED.match(text)
     if glued:
         head, digits, tail = glued.groups()
-        ends = not tail or tail in lexicon.glue_after or any(
-            tail.startswith(word) for word in lexicon.glue_after if len(word) > 2
+        ends = (
+            not tail
+            or tail in lexicon.glue_after
+            or any(tail.startswith(word) for word in lexicon.glue_after if len(word) > 2)
         )
         if head in _SHORT_CUES or head in lexicon.glue_before:
             if ends:
@@ -182,19 +183,25 @@ def _mixed(token: Token, at: int, lexicon: Lexicon) -> Mention | None:
         elif head in {"no", "team"} and ends:
             return Mention(at, at + 1, _whole(digits), "glued", Standing.ASKED,
                            "letters glued to a number")  # fmt: skip
-        elif not head and tail in {"ish", "ies", "s", "th"} and digits.endswith("0") and tail == "s":
+        elif (
+            not head and tail in {"ish", "ies", "s", "th"} and digits.endswith("0") and tail == "s"
+        ):
             return Mention(at, at + 1, None, "kind", Standing.PLACED, "a kind of page, not one")
         elif not head and tail == "ish":
-            return Mention(at, at + 1, _whole(digits), "rough", Standing.PLACED, "not an exact page")
+            return Mention(
+                at, at + 1, _whole(digits), "rough", Standing.PLACED, "not an exact page"
+            )
         elif not head and ends and tail:
             return Mention(at, at + 1, _whole(digits), "digits")
     if _LOOKS_LIKE_DIGITS.fullmatch(text) and (not glued or glued[3] not in _GLUED_COUNTS):
         value = _whole(text.translate(_LOOKALIKE))
-        return Mention(at, at + 1, value, "lookalike", Standing.ASKED, "letters that look like digits")
+        return Mention(
+            at, at + 1, value, "lookalike", Standing.ASKED, "letters that look like digits"
+        )
     return Mention(at, at + 1, None, "part of a word", Standing.OTHER)
 
 
-def _tag(token: Token, at: int) -> Mention | None:
+def _tag(token: Token, at: int, _lexicon: Lexicon) -> Mention | None:
     """A tag with digits in it: `#team58` may be meant, `#wip2026` is not."""
     found = re.fullmatch(r"#(?:team|page|pg|p|vote|number|no|nr)_?(\d{1,4})", token.text)
     if found:
@@ -208,7 +215,7 @@ def _numbers_in(text: str) -> tuple[int, ...]:
     return tuple(_whole(digits) for digits in re.findall(r"\d+", text))
 
 
-def _shaped(token: Token, at: int) -> Mention:
+def _shaped(token: Token, at: int, _lexicon: Lexicon) -> Mention:
     """A number whose punctuation is part of it; what it means is judged with its neighbours."""
     values = _numbers_in(token.text)
     if token.kind == "grouped":

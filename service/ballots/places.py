@@ -2,19 +2,16 @@
 
 from __future__ import annotations
 
-import re
-
 from service.ballots.beside import read_after, read_before
-from service.ballots.surroundings import is_alone
 from service.ballots.mentions import Mention, Standing
 from service.ballots.relations import on_chart
+from service.ballots.roman import roman_at
 from service.ballots.scanning import WORD
 from service.ballots.scene import Scene
+from service.ballots.surroundings import is_alone
 from service.chart.grid import CORNERS, Cell, Chart, Corner, centre_pages, corner_page
 
 _SIDES = ("top", "bottom", "left", "right")
-_ROMAN = re.compile(r"(?=[mdclxvi])c{0,3}(xc|xl|l?x{0,3})(ix|iv|v?i{0,3})$")
-_ROMAN_VALUES = {"i": 1, "v": 5, "x": 10, "l": 50, "c": 100}
 
 
 def find_places(scene: Scene) -> list[Mention]:
@@ -30,7 +27,7 @@ def find_places(scene: Scene) -> list[Mention]:
                 or _corner(scene, at)
                 or _end(scene, at)
                 or _middle(scene, at)
-                or _roman(scene, at)
+                or roman_at(scene, at)
             )
         if mention is None:
             at += 1
@@ -74,7 +71,7 @@ def _place(scene: Scene, mention: Mention, *, named: bool) -> Mention:
 
 
 def _of_something_else(scene: Scene, mention: Mention) -> bool:
-    """ "The corner of my chart", "the last page of the book" are of something else."""
+    """As in "The corner of my chart", "the last page of the book" are of something else."""
     tokens = scene.tokens
     at = mention.after
     if at >= len(tokens) or tokens[at].text != "of":
@@ -123,7 +120,7 @@ _BETWEEN_DIRECTIONS = frozenset("- hand and the on in at a la y et e en de und m
 
 
 def _corner(scene: Scene, at: int) -> Mention | None:
-    """ "top right", "bottom left corner page", "the corner at the top left", "any corner"."""
+    """As in "top right", "bottom left corner page", "the corner at the top left", "any corner"."""
     tokens = scene.tokens
     start = at
     corner_first = _length(scene, "corner", at)
@@ -167,7 +164,7 @@ def _one_corner(scene: Scene, start: int, end: int, name: str, *, named: bool) -
 
 
 def _end(scene: Scene, at: int) -> Mention | None:
-    """ "first page", "the very last page", "last one please"."""
+    """As in "first page", "the very last page", "last one please"."""
     chart = scene.question.chart
     for group, value in (("first", 1), ("last", chart.page_count)):
         step = _length(scene, group, at)
@@ -201,7 +198,9 @@ def _told_from_last(scene: Scene, at: int) -> Mention | None:
     if not step:
         return None
     count = scene.question.chart.page_count
-    mention = Mention(at, at + step, None, "place", maybe=on_chart(scene.question.chart, (count - 1,)))
+    mention = Mention(
+        at, at + step, None, "place", maybe=on_chart(scene.question.chart, (count - 1,))
+    )
     mention.standing = Standing.PLACED
     mention.rule = "a page told from the last one"
     return mention
@@ -214,7 +213,14 @@ def _counted(scene: Scene, at: int) -> tuple[int, int]:
         return int("".join(c for c in token.text if c.isdigit())[:4]), 1
     if token.text in scene.lexicon.ordinals:
         return scene.lexicon.ordinals[token.text], 1
-    for group, value in (("first", 1), ("top", 1), ("left", 1), ("last", -1), ("bottom", -1), ("right", -1)):
+    for group, value in (
+        ("first", 1),
+        ("top", 1),
+        ("left", 1),
+        ("last", -1),
+        ("bottom", -1),
+        ("right", -1),
+    ):
         step = _length(scene, group, at)
         if step:
             return value, step
@@ -222,7 +228,7 @@ def _counted(scene: Scene, at: int) -> tuple[int, int]:
 
 
 def _row_or_column(scene: Scene, at: int) -> Mention | None:
-    """ "third row, fourth column", "bottom row, second along", or a row alone."""
+    """As in "third row, fourth column", "bottom row, second along", or a row alone."""
     first, step = _counted(scene, at)
     if not step:
         return None
@@ -257,31 +263,3 @@ def _page_at(chart: Chart, row: int, column: int) -> tuple[int, ...]:
         return ()
     page = chart.page_at(Cell(column, row))
     return () if page is None else (page,)
-
-
-def _roman(scene: Scene, at: int) -> Mention | None:
-    """A roman numeral: sure after a page cue, to be looked at when it is all there is."""
-    token = scene.tokens[at]
-    if token.kind != WORD or not _ROMAN.fullmatch(token.text):
-        return None
-    value = _roman_value(token.text)
-    before = read_before(scene, at)
-    if before.page and not token.text == "i":
-        mention = Mention(at, at + 1, value, "roman", Standing.CUED, "a roman numeral after a page word")
-        mention.cued_by_page = True
-        return mention
-    start, end = scene.plain.original(token.start, token.end)
-    written = scene.text[start:end]
-    words = scene.word_count()
-    if len(token.text) > 1 and written.isupper() and (words == 1 or before.group == "choice_before"):
-        return Mention(at, at + 1, None, "roman", Standing.PLACED, "a bare roman numeral",
-                       on_chart(scene.question.chart, (value,)))  # fmt: skip
-    return None
-
-
-def _roman_value(text: str) -> int:
-    total = 0
-    for letter, following in zip(text, [*text[1:], "i"], strict=True):
-        value = _ROMAN_VALUES[letter]
-        total += -value if value < _ROMAN_VALUES[following] else value
-    return total

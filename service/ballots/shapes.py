@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from service.ballots.beside import read_after, read_before
-from service.ballots.surroundings import is_alone
 from service.ballots.mentions import Mention, Standing
 from service.ballots.scene import Scene
+from service.ballots.surroundings import is_alone
 
 
 def judge_shape(scene: Scene, mention: Mention) -> None:
@@ -23,7 +23,7 @@ def judge_shape(scene: Scene, mention: Mention) -> None:
     }  # fmt: skip
     judge_one = judges.get(mention.shape)
     if judge_one is not None:
-        judge_one(scene, mention, cued or before.number)
+        judge_one(scene, mention, cued=cued or before.number)
 
 
 def _other(mention: Mention, rule: str) -> None:
@@ -34,7 +34,7 @@ def _placed(mention: Mention, rule: str, *pages: int) -> None:
     mention.standing, mention.rule, mention.maybe = Standing.PLACED, rule, tuple(pages)
 
 
-def _range(scene: Scene, mention: Mention, cued: bool) -> None:
+def _range(scene: Scene, mention: Mention, *, cued: bool) -> None:
     low, high = mention.maybe[0], mention.maybe[1]
     if low <= 1 and high == scene.question.chart.page_count:
         _other(mention, "the question's own numbers said back")
@@ -46,7 +46,7 @@ def _range(scene: Scene, mention: Mention, cued: bool) -> None:
         _placed(mention, "a range, not one page")
 
 
-def _fraction(scene: Scene, mention: Mention, cued: bool) -> None:
+def _fraction(scene: Scene, mention: Mention, *, cued: bool) -> None:
     values = mention.maybe
     top, bottom = values[0], values[1]
     if len(values) > 2 and all(value <= 31 for value in values[:2]) and values[2] > 31:
@@ -61,14 +61,14 @@ def _fraction(scene: Scene, mention: Mention, cued: bool) -> None:
         _placed(mention, "several pages, and none is preferred", *values)
 
 
-def _sum(scene: Scene, mention: Mention, cued: bool) -> None:
+def _sum(scene: Scene, mention: Mention, *, cued: bool) -> None:
     if mention.maybe[:1] and (cued or scene.word_count() <= 4 or is_alone(scene, mention)):
         _placed(mention, "a sum, not a page", sum(mention.maybe[:2]))
     else:
         _other(mention, "a sum of something else")
 
 
-def _size(scene: Scene, mention: Mention, cued: bool) -> None:
+def _size(scene: Scene, mention: Mention, *, cued: bool) -> None:
     wide, high = mention.maybe[0], mention.maybe[1]
     chart = scene.question.chart
     product = wide * high
@@ -79,7 +79,7 @@ def _size(scene: Scene, mention: Mention, cued: bool) -> None:
         _other(mention, "a size")
 
 
-def _decimal(scene: Scene, mention: Mention, cued: bool) -> None:
+def _decimal(scene: Scene, mention: Mention, *, cued: bool) -> None:
     values = mention.maybe
     comma = "," in scene.tokens[mention.first].text
     if comma and len(values) >= 2 and values[0] > 0 and (cued or is_alone(scene, mention)):
@@ -94,6 +94,6 @@ def _decimal(scene: Scene, mention: Mention, cued: bool) -> None:
         _other(mention, "a size or a measure")
 
 
-def _broken(scene: Scene, mention: Mention, cued: bool) -> None:
+def _broken(scene: Scene, mention: Mention, *, cued: bool) -> None:
     if not cued and not is_alone(scene, mention):
         _other(mention, "digits in other talk")

@@ -26,7 +26,7 @@ def word_at(scene: Scene, at: int) -> str:
 
 
 def is_fabric(scene: Scene, mention: Mention) -> bool:
-    """ "2 over 1": so many threads over so many of the fabric."""
+    """As in "2 over 1": so many threads over so many of the fabric."""
     after = mention.after
     return (
         (mention.value or 9) <= 4
@@ -37,7 +37,7 @@ def is_fabric(scene: Scene, mention: Mention) -> bool:
 
 
 def is_in_brackets(scene: Scene, mention: Mention) -> bool:
-    """ "My mum (86)": a number alone in brackets behind a word."""
+    """As in "My mum (86)": a number alone in brackets behind a word."""
     tokens = scene.tokens
     first, after = mention.first, mention.after
     return (
@@ -54,11 +54,13 @@ def is_in_brackets(scene: Scene, mention: Mention) -> bool:
 def is_of_own_piece(scene: Scene, mention: Mention) -> bool:
     """Whether "of my", "of mine", "of the chart I am doing" follows."""
     words = [token.text for token in scene.tokens[mention.after : mention.after + 3]]
-    return words[:1] == ["of"] and words[1:2] != [] and words[1] in {"my", "mine", "the", "our", "a"}
+    return (
+        words[:1] == ["of"] and words[1:2] != [] and words[1] in {"my", "mine", "the", "our", "a"}
+    )
 
 
 def says_where_the_writer_is(scene: Scene, before: Beside) -> bool:
-    """ "I'm on page 11", "still at number 9"."""
+    """As in "I'm on page 11", "still at number 9"."""
     words = {token.text for token in scene.tokens[max(before.at - 3, 0) : before.at + 1]}
     return bool(words & _HERE)
 

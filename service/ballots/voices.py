@@ -16,9 +16,11 @@ _IF = frozenset({"if", "unless"})
 def read_voices(scene: Scene, mentions: list[Mention]) -> None:
     """Lower the mentions that are not plainly the writer's own choice."""
     for at, mention in enumerate(mentions):
-        if mention.standing < Standing.UNSURE:
-            continue
         start, end = scene.sentence(mention.first)
+        if mention.standing < Standing.UNSURE:
+            if mention.standing == Standing.ASKED:
+                _read_condition(scene, mention, end)
+            continue
         if _is_quoted_for_another(scene, mention):
             _lower(mention, Standing.STRUCK, "words given to somebody else")
         elif _is_asked(scene, mention, start):
@@ -40,7 +42,7 @@ def _lower(mention: Mention, standing: Standing, rule: str) -> None:
 
 
 def _read_condition(scene: Scene, mention: Mention, end: int) -> None:
-    """ "If nobody has it", "unless": what follows a page makes it hang on something else."""
+    """As in "If nobody has it", "unless": what follows a page makes it hang on something else."""
     if scene.has("depends", mention.after, end):
         mention.conditional = mention.depends = True
     elif scene.has("condition", mention.after, end):
@@ -53,11 +55,12 @@ def _read_condition(scene: Scene, mention: Mention, end: int) -> None:
         )
     if mention.conditional:
         mention.rule = "only if something else holds"
-        mention.standing = max(mention.standing, Standing.BARE)
+        if mention.standing > Standing.ASKED:
+            mention.standing = max(mention.standing, Standing.BARE)
 
 
 def _hangs_on_another(scene: Scene, mention: Mention) -> bool:
-    """ "64 if 80 is gone", "if 42 is winning": a number stands right at the "if"."""
+    """As in "64 if 80 is gone", "if 42 is winning": a number stands right at the "if"."""
     tokens = scene.tokens
     if word_at(scene, mention.first - 1) in _IF:
         return True
@@ -127,14 +130,14 @@ def _is_reported(scene: Scene, mention: Mention, start: int) -> bool:
 
 
 def _begins_report(scene: Scene, at: int) -> bool:
-    """ "I was going to say": the writer's own, but no choice."""
+    """As in "I was going to say": the writer's own, but no choice."""
     return any(
         scene.lexicon.group("reported_before").after(scene.tokens, place) for place in (at, at + 1)
     )
 
 
 def _is_spoken_to(scene: Scene, group: str, at: int, end: int) -> bool:
-    """ "Hello everyone, 42 please": spoken to, not of."""
+    """As in "Hello everyone, 42 please": spoken to, not of."""
     beyond = at + scene.lexicon.group(group).after(scene.tokens, at)
     return beyond < end and scene.tokens[beyond].kind in {SOFT, END, "other"}
 
@@ -148,6 +151,8 @@ def _is_an_age(scene: Scene, mention: Mention) -> bool:
     if behind >= 0:
         return True
     ahead = ages.anywhere(tokens, max(mention.first - 6, 0), mention.first)
-    return ahead >= 0 and not mention.lucky and "is" not in {
-        token.text for token in tokens[ahead : mention.first]
-    }
+    return (
+        ahead >= 0
+        and not mention.lucky
+        and "is" not in {token.text for token in tokens[ahead : mention.first]}
+    )

@@ -31,18 +31,18 @@ def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
     if live:
         _make_doubtful(scene, live)
         return None
-    return (
-        _agreeing(scene) or _boasting(scene) or _pointing(scene) or _kind(scene) or _row(scene)
-    )
+    return _agreeing(scene) or _boasting(scene) or _pointing(scene) or _kind(scene) or _row(scene)
 
 
 def _withdrawn(scene: Scene, mentions: list[Mention], at: int) -> Reading | None:
     """Strike what stood before it and what it names itself; a new choice may follow."""
     step = scene.lexicon.group("withdrawn").after(scene.tokens, at)
     for one in mentions:
-        if one.first < at + step + 3 and one.standing < Standing.CUED or one.first < at:
-            one.standing, one.rule = Standing.STRUCK, "taken back"
-        elif one.first <= at + step + 1:
+        if (
+            (one.first < at + step + 3 and one.standing < Standing.CUED)
+            or one.first < at
+            or one.first <= at + step + 1
+        ):
             one.standing, one.rule = Standing.STRUCK, "taken back"
     if any(one.standing >= Standing.BARE for one in mentions):
         return None
@@ -84,7 +84,7 @@ def _agreeing(scene: Scene) -> Reading | None:
 
 
 def _boasting(scene: Scene) -> Reading | None:
-    """ "First!": perhaps a boast of being the first to comment."""
+    """As in "First!": perhaps a boast of being the first to comment."""
     at = next((i for i, token in enumerate(scene.tokens) if token.kind == WORD), -1)
     if at < 0:
         return None
@@ -96,7 +96,7 @@ def _boasting(scene: Scene) -> Reading | None:
 
 
 def _pointing(scene: Scene) -> Reading | None:
-    """ "Same as above", "my age": said by pointing at something."""
+    """As in "Same as above", "my age": said by pointing at something."""
     group = scene.lexicon.group("pointing")
     at = group.anywhere(scene.tokens)
     while at >= 0:
@@ -110,7 +110,7 @@ def _pointing(scene: Scene) -> Reading | None:
 
 
 def _kind(scene: Scene) -> Reading | None:
-    """ "Any even page", "top row somewhere": a kind of page, not one."""
+    """As in "Any even page", "top row somewhere": a kind of page, not one."""
     group = scene.lexicon.group("kinds")
     at = group.anywhere(scene.tokens)
     if at < 0:
@@ -119,7 +119,7 @@ def _kind(scene: Scene) -> Reading | None:
 
 
 def _row(scene: Scene) -> Reading | None:
-    """ "The row along the top please": rows and columns are chosen, pages are not named."""
+    """As in "The row along the top please": rows and columns are chosen, pages are not named."""
     for group in ("row", "column"):
         at = scene.lexicon.group(group).anywhere(scene.tokens)
         if at < 0:

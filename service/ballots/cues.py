@@ -1,0 +1,163 @@
+"""Rules by which a number is a choice: cued, favoured, ordered, or standing in the open."""
+
+from __future__ import annotations
+
+from service.ballots.case import Case, Verdict
+from service.ballots.mentions import Standing
+from service.ballots.scanning import WORD
+from service.ballots.surroundings import (
+    counts_what_follows,
+    is_alone,
+    is_of_own_piece,
+    says_where_the_writer_is,
+    word_at,
+)
+
+
+def lucky(case: Case) -> Verdict:
+    """As in "my lucky number is 7": offered unless something else is chosen."""
+    if case.before.group == "lucky_before" and not case.before.page:
+        case.mention.lucky = True
+        return Standing.BARE, "a favourite or lucky number"
+    return None
+
+
+def chosen(case: Case) -> Verdict:
+    """After words of choice: chosen, unless what follows says it counts something."""
+    if case.before.group != "choice_before":
+        return None
+    if case.after.group == "reported_after":
+        case.mention.reported = True
+        return Standing.ASKED, "foretold or reported, perhaps not chosen"
+    if case.value == 1 and case.mention.spelled and not case.cued and not _is_a_number(case):
+        return Standing.OTHER, "the word, not the number"
+    if case.before.page or case.after.open:
+        if _is_a_time(case):
+            return Standing.UNSURE, "may be a time of day"
+        return Standing.CUED, "words of choice before it"
+    if case.is_small_word and not case.cued:
+        return Standing.OTHER, "counts what follows"
+    if counts_what_follows(case.scene, case.after):
+        return Standing.OTHER if case.scene.word_count() > 12 else Standing.UNSURE, (
+            "may count what follows"
+        )
+    return Standing.UNSURE, "may count what follows"
+
+
+def _is_a_time(case: Case) -> bool:
+    """As in "Please start at 9, the children are asleep by then"."""
+    last = word_at(case.scene, case.mention.first - 1)
+    return last == "at" and case.value <= 12 and not case.cued and case.scene.word_count() > 6
+
+
+def _is_a_number(case: Case) -> bool:
+    """Whether a spelled "one" is the number: right behind its cue, nothing behind it."""
+    scene = case.scene
+    direct = case.before.at + 1 + (case.before.phrase >= 0) <= case.mention.first
+    previous = word_at(scene, case.mention.first - 1)
+    group = scene.lexicon.before(scene.tokens, case.mention.first - 1)[0] if previous else ""
+    follows = case.after.group == "choice_after" or case.after.phrase < 0
+    return (
+        direct and group in {"", "page", "number", "choice_before"} and follows and case.after.open
+    )
+
+
+def page_said(case: Case) -> Verdict:
+    """After "page": a choice, unless it is a page of the writer's own piece."""
+    if not case.before.page:
+        return None
+    own = is_of_own_piece(case.scene, case.mention)
+    owner = word_at(case.scene, case.before.at)
+    asking = case.scene.lexicon.group("asking").firsts
+    possessed = owner.endswith("'s") and owner not in asking
+    here = case.before.group == "weak_before"
+    if own or possessed or (here and says_where_the_writer_is(case.scene, case.before)):
+        return Standing.OTHER, "a page of the writer's own piece"
+    if case.after.group == "reported_after":
+        case.mention.reported = True
+        return Standing.ASKED, "foretold or reported, perhaps not chosen"
+    if here and case.after.group != "choice_after":
+        return Standing.UNSURE, "a page, perhaps only talked about"
+    return Standing.CUED, "a page word before it"
+
+
+def number_said(case: Case) -> Verdict:
+    """After "number" or "#": a choice, unless it is a rank or the number of something."""
+    if not case.before.number:
+        return None
+    if not case.after.open:
+        standing = Standing.OTHER if case.value == 1 else Standing.UNSURE
+        return standing, "may be the number of something else"
+    if case.before.group == "weak_before" and case.after.group != "choice_after":
+        here = says_where_the_writer_is(case.scene, case.before)
+        return Standing.OTHER if here else Standing.UNSURE, "may be the number of something else"
+    if case.after.group == "reported_after":
+        case.mention.reported = True
+        return Standing.ASKED, "foretold or reported, perhaps not chosen"
+    if case.after.group == "weak_after":
+        return Standing.OTHER, "the number of something else"
+    return Standing.CUED, "a number word before it"
+
+
+def chosen_after(case: Case) -> Verdict:
+    """As in "42 please", "42 gets my vote"; a forecast ("42 will win") is none."""
+    if case.after.group == "reported_after":
+        case.mention.reported = True
+        return Standing.ASKED, "foretold or reported, perhaps not chosen"
+    if case.after.group != "choice_after":
+        return None
+    if case.mention.spelled and case.value == 1 and not _is_a_number(case):
+        return Standing.OTHER, "the word, not the number"
+    # A small number word in the middle of talk is no number even before "please".
+    if case.before.open or not case.is_small_word:
+        return Standing.CUED, "words of choice after it"
+    return None
+
+
+def in_the_open(case: Case) -> Verdict:
+    """Nothing beside it decides: alone in its clause, or the only thing said."""
+    if not (case.before.open and case.after.open):
+        return None
+    if case.mention.spelled and case.value == 1 and not _is_a_number(case):
+        return Standing.OTHER, "the word, not the number"
+    if is_alone(case.scene, case.mention):
+        return Standing.ALONE, "stands by itself"
+    if not case.is_small_word:
+        return Standing.BARE, "nothing says that it is something else"
+    if case.before.at < 0 or case.scene.tokens[case.before.at].kind != WORD:
+        return Standing.BARE, "begins what is said"
+    return Standing.UNSURE, "a small number inside other talk"
+
+
+def ordinal_page(case: Case) -> Verdict:
+    """As in "42nd page", "the twelfth page"."""
+    if not (case.after.page or case.before.page):
+        return None
+    if case.after.page:
+        case.mention.after = max(case.mention.after, case.after.at + 1)
+        case.mention.cued_by_page = True
+    own = case.before.group in {"weak_before", "other_before"}
+    if own or is_of_own_piece(case.scene, case.mention):
+        return Standing.OTHER, "a page of the writer's own piece"
+    return Standing.CUED, "an ordinal with a page word"
+
+
+def ordinal_word(case: Case) -> Verdict:
+    """As in "the twelfth": a page only with a page word beside it."""
+    if case.mention.shape != "ordinal word":
+        return None
+    chosen = case.before.group == "choice_before" or case.after.group == "choice_after"
+    if case.value > 3 and (chosen or is_alone(case.scene, case.mention)):
+        case.mention.maybe = (case.value,)
+        return Standing.ASKED, "an ordinal without a page word"
+    return Standing.OTHER, "an ordinal without a page word"
+
+
+def ordinal_elsewhere(case: Case) -> Verdict:
+    """As in "on the 14th", "2nd cup of tea": a date, a rank or a turn."""
+    beside = case.before.group in {"weak_before", "other_before", "roughly_before"}
+    if beside or not case.after.open:
+        return Standing.OTHER, "a date, a rank or a turn"
+    if case.value <= 3 and not is_alone(case.scene, case.mention):
+        return Standing.OTHER, "a rank or a turn"
+    return None

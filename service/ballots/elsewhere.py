@@ -1,0 +1,167 @@
+"""Rules by which a number is something else than a choice: a count, an age, somebody else's."""
+
+from __future__ import annotations
+
+from service.ballots.beside import read_after
+from service.ballots.case import Case, Verdict
+from service.ballots.mentions import Standing
+from service.ballots.relations import told_from
+from service.ballots.scanning import DIGITS
+from service.ballots.surroundings import (
+    counts_what_follows,
+    is_fabric,
+    is_in_brackets,
+    word_at,
+)
+
+_TOLD_FROM = frozenset({"above", "below", "later", "earlier", "relative_before"})
+
+
+def ruled_out(case: Case) -> Verdict:
+    """As in "not 13", "anything but 13"."""
+    if case.before.group == "not_before" or case.after.group == "not_after":
+        return Standing.STRUCK, "ruled out"
+    return None
+
+
+def misheard(case: Case) -> Verdict:
+    """As in "Forty to please": voice typing may have hidden a second digit."""
+    scene, value = case.scene, case.value
+    if not case.mention.spelled or not 20 <= value < 100 or value % 10:
+        return None
+    hidden = scene.lexicon.homophones.get(word_at(scene, case.mention.after))
+    if hidden is None:
+        return None
+    beyond = read_after(scene, case.mention.after + 1)
+    if beyond.group not in {"", "choice_after"} or (beyond.phrase >= 0 and not beyond.group):
+        return None
+    case.mention.maybe = (value, value + hidden)
+    return Standing.PLACED, "a word that sounds like a number may belong to it"
+
+
+def tallied(case: Case) -> Verdict:
+    """As in "6 votes for 12": how many voted for it, not a vote for it."""
+    scene = case.scene
+    first = case.before.phrase
+    beyond = case.mention.after + 1
+    counted_for = word_at(scene, beyond - 1) == "for" and beyond < len(scene.tokens)
+    if counted_for and scene.tokens[beyond].kind == DIGITS and not case.cued:
+        return Standing.OTHER, "how many others voted"
+    if case.before.group not in {"tally_before", "choice_before"}:
+        if word_at(scene, case.mention.first - 1) != "for":
+            return None
+        first = case.mention.first - 1
+    counted = scene.tokens[first - 1].text if first > 0 else ""
+    several = counted.isdigit() and counted != "1"
+    if several or (counted in scene.lexicon.numbers and scene.lexicon.numbers[counted] > 1):
+        case.mention.reported = True
+        return Standing.ASKED, "how others voted"
+    return None
+
+
+def measured(case: Case) -> Verdict:
+    """As in "3 cats", "14 count", "2 over 1"."""
+    if case.before.page:
+        return None
+    if case.after.group == "other_after":
+        return Standing.OTHER, "counts or measures something else"
+    if is_fabric(case.scene, case.mention):
+        return Standing.OTHER, "fabric and thread"
+    return None
+
+
+def too_large(case: Case) -> Verdict:
+    """Years, likes and stitches run beyond any chart's pages."""
+    bare = not case.before.page and case.before.group != "choice_before"
+    if bare and (case.value > 999 or 1900 <= case.value < 2100):
+        return Standing.OTHER, "too large for a page: a year or a count"
+    return None
+
+
+def told_from_another(case: Case) -> Verdict:
+    """As in "the one under 12": a page told from another."""
+    group = case.before.group if case.before.group in _TOLD_FROM else ""
+    if not group and case.after.group == "relative_after":
+        group = "relative_before"
+        case.mention.maybe = ()
+        return Standing.PLACED, "told from a place, not named"
+    if not group:
+        return None
+    if not case.after.open:
+        return Standing.OTHER, "part of other talk"
+    chart = case.scene.question.chart
+    case.mention.maybe = told_from(chart, case.value, group)
+    return Standing.PLACED, "told from another page"
+
+
+def rough(case: Case) -> Verdict:
+    """As in "around 40"."""
+    if case.before.group == "roughly_before" or case.after.group == "roughly_after":
+        # "about the 28th" tells of something, "about 28" tells a page.
+        apart = case.before.group and case.before.at + 2 < case.mention.first and not case.cued
+        if apart and word_at(case.scene, case.mention.first - 1) in {"the", "my", "your"}:
+            return Standing.OTHER, "what something is about"
+        case.mention.maybe = (case.value,)
+        return Standing.PLACED, "about there, not an exact page"
+    return None
+
+
+def belongs(case: Case) -> Verdict:
+    """As in "aged 42", "thread 310": the words before it own the number."""
+    if case.before.crossed and word_at(case.scene, case.before.phrase) in {"age", "birthday"}:
+        case.mention.maybe = (case.value,)
+        return Standing.ASKED, "an age or a birthday, perhaps not a page"
+    if case.before.group == "other_before":
+        return Standing.OTHER, "belongs to the words before it"
+    return None
+
+
+def somebody_elses(case: Case) -> Verdict:
+    """As in "everyone says 42", "my husband wants 42"."""
+    group = case.before.group
+    if group not in {"reported_before", "family_before"}:
+        return None
+    if group == "family_before" and not case.cued:
+        return Standing.OTHER, "somebody's age, or how many they are"
+    case.mention.reported = True
+    case.mention.family = group == "family_before"
+    return Standing.ASKED, "somebody else's"
+
+
+def in_brackets(case: Case) -> Verdict:
+    """As in "my mum (86)"."""
+    if is_in_brackets(case.scene, case.mention) and not case.cued:
+        return Standing.OTHER, "told in passing, such as an age"
+    return None
+
+
+def weak_before(case: Case) -> Verdict:
+    """After a bare preposition or "have": mostly something else, a choice if said so."""
+    if case.before.group != "weak_before":
+        return None
+    if case.after.group == "choice_after":
+        return Standing.UNSURE, "may be a choice"
+    if not case.after.open or case.after.group == "weak_after" or case.is_small_word:
+        return Standing.OTHER, "counts or names something else"
+    return Standing.UNSURE, "may belong to the words before it"
+
+
+def weak_after(case: Case) -> Verdict:
+    """As in "62 to go": counted unless it is plainly chosen."""
+    if case.after.group != "weak_after":
+        return None
+    word = word_at(case.scene, case.mention.after)
+    may_be = word in {"page", "vote", "part", "point", "to", "over"}
+    if case.before.open and may_be and not case.is_small_word:
+        return Standing.UNSURE, "may be a choice"
+    return Standing.OTHER, "counts something else"
+
+
+def unknown_beside(case: Case) -> Verdict:
+    """Beside words that the reader does not know, a number is looked at."""
+    if case.is_small_word:
+        return Standing.OTHER, "a small number inside other talk"
+    if counts_what_follows(case.scene, case.after) and case.value != 1:
+        sure = case.scene.word_count() > 4
+        return Standing.OTHER if sure else Standing.UNSURE, "counts what follows"
+    return Standing.UNSURE, "beside words that say nothing the reader knows"
