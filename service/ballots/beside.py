@@ -17,13 +17,13 @@ _CROSSED_BY_COLON = _CROSSED | {"other_before", "family_before"}
 class Beside:
     """One side of a number.
 
-    `group` is the deciding group of words, "" for none. `open`: nothing unknown stands there.
+    `group` is the deciding group of words, "" for none. `clear`: nothing unknown stands there.
     `page` and `number`: a page word or a number word cues it. `at` is the first token beyond
     what was read, `phrase` the first token of the deciding phrase.
     """
 
     group: str = ""
-    open: bool = True
+    clear: bool = True
     page: bool = False
     number: bool = False
     at: int = -1
@@ -75,7 +75,7 @@ def _take_word_before(scene: Scene, side: Beside, first: int) -> bool:
         return False
     elif group != "fillers":
         side.group = "" if group == "neutral_before" else group
-        side.open = bool(group) or side.at != first - 1
+        side.clear = bool(group) or side.at != first - 1
         if group and group != "neutral_before":
             side.phrase = side.at - count + 1
             side.at -= count
@@ -110,7 +110,7 @@ def read_after(scene: Scene, after: int) -> Beside:
             side.group = group
             return side
         side.group = "" if group == "neutral_after" else group
-        side.open = bool(group) or token.text in lexicon.numbers
+        side.clear = bool(group) or token.text in lexicon.numbers
         side.phrase = side.at
         side.at += count
     elif token.kind == SOFT and token.text in {",", "-", "("} and side.at + 1 < len(tokens):
@@ -120,5 +120,5 @@ def read_after(scene: Scene, after: int) -> Beside:
             side.crossed = True
             side.phrase = side.at + 1
     elif token.kind == DIGITS:
-        side.open = True
+        side.clear = True
     return side

@@ -31,7 +31,7 @@ def chosen(case: Case) -> Verdict:
         return Standing.ASKED, "foretold or reported, perhaps not chosen"
     if case.value == 1 and case.mention.spelled and not case.cued and not _is_a_number(case):
         return Standing.OTHER, "the word, not the number"
-    if case.before.page or case.after.open:
+    if case.before.page or case.after.clear:
         if _is_a_time(case):
             return Standing.UNSURE, "may be a time of day"
         return Standing.CUED, "words of choice before it"
@@ -58,7 +58,7 @@ def _is_a_number(case: Case) -> bool:
     group = scene.lexicon.before(scene.tokens, case.mention.first - 1)[0] if previous else ""
     follows = case.after.group == "choice_after" or case.after.phrase < 0
     return (
-        direct and group in {"", "page", "number", "choice_before"} and follows and case.after.open
+        direct and group in {"", "page", "number", "choice_before"} and follows and case.after.clear
     )
 
 
@@ -85,7 +85,7 @@ def number_said(case: Case) -> Verdict:
     """After "number" or "#": a choice, unless it is a rank or the number of something."""
     if not case.before.number:
         return None
-    if not case.after.open:
+    if not case.after.clear:
         standing = Standing.OTHER if case.value == 1 else Standing.UNSURE
         return standing, "may be the number of something else"
     if case.before.group == "weak_before" and case.after.group != "choice_after":
@@ -109,14 +109,14 @@ def chosen_after(case: Case) -> Verdict:
     if case.mention.spelled and case.value == 1 and not _is_a_number(case):
         return Standing.OTHER, "the word, not the number"
     # A small number word in the middle of talk is no number even before "please".
-    if case.before.open or not case.is_small_word:
+    if case.before.clear or not case.is_small_word:
         return Standing.CUED, "words of choice after it"
     return None
 
 
 def in_the_open(case: Case) -> Verdict:
     """Nothing beside it decides: alone in its clause, or the only thing said."""
-    if not (case.before.open and case.after.open):
+    if not (case.before.clear and case.after.clear):
         return None
     if case.mention.spelled and case.value == 1 and not _is_a_number(case):
         return Standing.OTHER, "the word, not the number"
@@ -156,7 +156,7 @@ def ordinal_word(case: Case) -> Verdict:
 def ordinal_elsewhere(case: Case) -> Verdict:
     """As in "on the 14th", "2nd cup of tea": a date, a rank or a turn."""
     beside = case.before.group in {"weak_before", "other_before", "roughly_before"}
-    if beside or not case.after.open:
+    if beside or not case.after.clear:
         return Standing.OTHER, "a date, a rank or a turn"
     if case.value <= 3 and not is_alone(case.scene, case.mention):
         return Standing.OTHER, "a rank or a turn"

@@ -87,7 +87,7 @@ def told_from_another(case: Case) -> Verdict:
         return Standing.PLACED, "told from a place, not named"
     if not group:
         return None
-    if not case.after.open:
+    if not case.after.clear:
         return Standing.OTHER, "part of other talk"
     chart = case.scene.question.chart
     case.mention.maybe = told_from(chart, case.value, group)
@@ -141,7 +141,7 @@ def weak_before(case: Case) -> Verdict:
         return None
     if case.after.group == "choice_after":
         return Standing.UNSURE, "may be a choice"
-    if not case.after.open or case.after.group == "weak_after" or case.is_small_word:
+    if not case.after.clear or case.after.group == "weak_after" or case.is_small_word:
         return Standing.OTHER, "counts or names something else"
     return Standing.UNSURE, "may belong to the words before it"
 
@@ -152,7 +152,7 @@ def weak_after(case: Case) -> Verdict:
         return None
     word = word_at(case.scene, case.mention.after)
     may_be = word in {"page", "vote", "part", "point", "to", "over"}
-    if case.before.open and may_be and not case.is_small_word:
+    if case.before.clear and may_be and not case.is_small_word:
         return Standing.UNSURE, "may be a choice"
     return Standing.OTHER, "counts something else"
 

@@ -60,7 +60,7 @@ def _place(scene: Scene, mention: Mention, *, named: bool) -> Mention:
         mention.standing, mention.rule = Standing.CUED, "a place on the chart, chosen"
     elif before.group in {"other_before", "weak_before"} and not is_alone(scene, mention):
         mention.standing, mention.rule = Standing.UNSURE, "a place, perhaps only talked about"
-    elif is_alone(scene, mention) or (named and (before.open or before.group == "")):
+    elif is_alone(scene, mention) or (named and (before.clear or before.group == "")):
         standing = Standing.CUED if named else Standing.ALONE
         mention.standing, mention.rule = standing, "a place on the chart"
     else:

@@ -67,7 +67,7 @@ def says_where_the_writer_is(scene: Scene, before: Beside) -> bool:
 
 def counts_what_follows(scene: Scene, after: Beside) -> bool:
     """Whether the words after a number end in a thing it may count ("99 red balloons")."""
-    at = after.at if not after.open else after.phrase
+    at = after.at if not after.clear else after.phrase
     for step in range(3):
         word = word_at(scene, at + step)
         if not word:
