@@ -11,7 +11,8 @@ from pydantic import Field
 from service.api.shapes import In, MomentIn, Out, Page, Words, example, moment_or_none
 from service.counting.round import Standing, TieBreak
 from service.store.round_rules import DraftRules
-from service.store.tables import RoundRow
+from service.store.tables import GameRow, RoundRow
+from service.store.words import opening
 
 State = Literal["draft", "open", "closed", "announced"]
 
@@ -110,6 +111,7 @@ class RoundOut(Out):
             "widened": False,
             "why": "The next page must share an edge with page 12, chosen last.",
             "winner": None,
+            "announcement": "The windy island's mystery, round 2: the vote is open.",
         }
     )
 
@@ -126,14 +128,18 @@ class RoundOut(Out):
     widened: bool
     why: str
     winner: int | None
+    announcement: str | None = Field(
+        description="While the round is open: its opening in words, ready to paste."
+    )
 
     @classmethod
-    def of(cls, game: str, row: RoundRow) -> RoundOut:
+    def of(cls, game: GameRow, row: RoundRow) -> RoundOut:
         """The row for JSON."""
-        kept = row.model_dump(include=set(cls.model_fields) - {"game", "winner", "previous"})
+        own = {"game", "winner", "previous", "announcement"}
         return cls(
-            **kept,
-            game=game,
+            **row.model_dump(include=set(cls.model_fields) - own),
+            game=game.slug,
+            announcement=opening(game, row) if row.state == "open" else None,
             previous=row.given_previous if row.state == "draft" else row.previous,
             winner=None if row.result is None else row.result["winner"],
         )

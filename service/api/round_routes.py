@@ -45,23 +45,23 @@ _CHANGES = problems(401, 403, 404, 409, 422)
 @router.post("", summary="Draft a round", status_code=201, responses=_CHANGES, **_HOST)
 def post_round(game: str, new: RoundIn, session: Writing, now: Now) -> RoundOut:
     """Drafts the next round with its rules. They may be changed until it is opened."""
-    row = game_named(session, game)
-    rules = new.to_rules(zone_of(row.zone), DraftRules())
-    return RoundOut.of(game, draft_round(session, row, rules, now))
+    kept = game_named(session, game)
+    rules = new.to_rules(zone_of(kept.zone), DraftRules())
+    return RoundOut.of(kept, draft_round(session, kept, rules, now))
 
 
 @router.patch("/{number}", summary="Change a draft's rules", responses=_CHANGES, **_HOST)
 def patch_round(place: InRound, change: RoundChangeIn, session: Writing) -> RoundOut:
     """Changes the rules that are sent. Once the round is open, its rules are frozen."""
-    row, draft = place.found(session)
-    change_draft(session, row, draft, change.to_rules(zone_of(row.zone), rules_of(draft)))
-    return RoundOut.of(place.game, draft)
+    game, draft = place.found(session)
+    change_draft(session, game, draft, change.to_rules(zone_of(game.zone), rules_of(draft)))
+    return RoundOut.of(game, draft)
 
 
 @router.get("/{number}", summary="A round with its rules", responses=problems(401, 404, 422))
 def get_round(place: InRound, session: Reading, caller: AnyCaller) -> RoundOut:
     """What everybody may know of a round; a draft is shown to the host only."""
-    return RoundOut.of(place.game, place.shown(session, caller)[1])
+    return RoundOut.of(*place.shown(session, caller))
 
 
 @router.get(
@@ -71,10 +71,10 @@ def get_round(place: InRound, session: Reading, caller: AnyCaller) -> RoundOut:
 )
 def get_votable(place: InRound, session: Reading, caller: AnyCaller) -> VotableOut:
     """The pages frozen at the opening; for a draft, to the host, those it would freeze now."""
-    row, wanted = place.shown(session, caller)
+    game, wanted = place.shown(session, caller)
     if wanted.votable is not None:
         return VotableOut(pages=wanted.votable, widened=wanted.widened, why=wanted.why, frozen=True)
-    votable, _ = votable_now(session, row, wanted)
+    votable, _ = votable_now(session, game, wanted)
     return VotableOut(
         pages=sorted(votable.pages), widened=votable.widened, why=votable.why, frozen=False
     )
@@ -83,9 +83,9 @@ def get_votable(place: InRound, session: Reading, caller: AnyCaller) -> VotableO
 @router.post("/{number}/open", summary="Open a round", responses=_CHANGES, **_HOST)
 def post_open(place: InRound, session: Writing, now: Now) -> RoundOut:
     """Opens the draft: rules and votable pages are frozen. Without `opens` it opens now."""
-    row, draft = place.found(session)
-    open_round(session, row, draft, now)
-    return RoundOut.of(place.game, draft)
+    game, draft = place.found(session)
+    open_round(session, game, draft, now)
+    return RoundOut.of(game, draft)
 
 
 @router.post("/{number}/close", summary="Close a round", responses=_CHANGES, **_HOST)
@@ -93,18 +93,18 @@ def post_close(
     place: InRound, session: Writing, now: Now, close: CloseIn | None = None
 ) -> RoundOut:
     """Closes the round at its announced time, or, if none was announced, now or at `at`."""
-    row, opened = place.found(session)
-    at = moment_or_none((close or CloseIn()).at, zone_of(row.zone))
+    game, opened = place.found(session)
+    at = moment_or_none((close or CloseIn()).at, zone_of(game.zone))
     close_round(session, opened, at, now)
-    return RoundOut.of(place.game, opened)
+    return RoundOut.of(game, opened)
 
 
 @router.post("/{number}/pick", summary="The host's pick in a tie", responses=_CHANGES, **_HOST)
 def post_pick(place: InRound, pick: PickIn, session: Writing, now: Now) -> RoundOut:
     """Picks one of the tied pages, where the round's chain of tie-breaks ends in the host's pick."""
-    row, closed = place.found(session)
-    pick_page(session, row, closed, (pick.page, pick.reason), now)
-    return RoundOut.of(place.game, closed)
+    game, closed = place.found(session)
+    pick_page(session, game, closed, (pick.page, pick.reason), now)
+    return RoundOut.of(game, closed)
 
 
 @router.post("/{number}/announce", summary="Announce a round", responses=_CHANGES, **_HOST)
@@ -115,9 +115,9 @@ def post_announce(
 
     Refused while the tie is undecided or an open look could change the winner.
     """
-    row, closed = place.found(session)
+    game, closed = place.found(session)
     keeps = (said or AnnounceIn()).page_in_hand == "in hand"
-    announce_round(session, row, closed, keeps_in_hand=keeps, now=now)
+    announce_round(session, game, closed, keeps_in_hand=keeps, now=now)
     return ResultOut.of(place.game, closed)
 
 

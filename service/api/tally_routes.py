@@ -15,12 +15,14 @@ from service.api.tally_models import TallyOut, UnreadableOut
 from service.api.wiring import Now, Reading, host_only
 from service.comments.identity import merge_batch
 from service.comments.intake import read_export
+from service.comments.times import zone_of
 from service.counting.round import RoundInput
 from service.store.batches import batches_of
 from service.store.counting import count_stored
+from service.store.games import page_states
 from service.store.readings import Asked, count, read_comments
 from service.store.storable import storable, storable_export
-from service.store.words import Named, announcement_of
+from service.store.words import stored_result, unnamed_result
 
 router = APIRouter(
     prefix="/api", tags=["counting"], dependencies=[host_only], responses=problems(401, 403, 422)
@@ -47,7 +49,7 @@ def post_tally(
             UnreadableOut(place=one.place, text=one.text, why=one.why) for one in export.unreadable
         ),
     )
-    return tally_out(counted, intake, announcement_of(counted, Named(question.zone)))
+    return tally_out(counted, intake, unnamed_result(counted, zone_of(question.zone)))
 
 
 @router.get(
@@ -66,5 +68,5 @@ def get_tally(place: InRound, session: Reading) -> TallyOut:
         notes=tuple(dict.fromkeys(note for batch in batches for note in batch.notes)),
         unreadable=tuple(UnreadableOut(**one) for batch in batches for one in batch.unreadable),
     )
-    words = announcement_of(counted, Named(row.zone, row.name, place.number))
+    words = stored_result(counted, row, wanted, page_states(session, row).taken)
     return tally_out(counted, intake, words, (place.game, place.number))

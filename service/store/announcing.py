@@ -16,7 +16,7 @@ from service.store.games import page_states, set_page
 from service.store.readings import Counted
 from service.store.rounds import name_of, take_round
 from service.store.tables import GameRow, RoundRow
-from service.store.words import Named, announcement_of
+from service.store.words import stored_result
 
 
 def announce_round(
@@ -35,10 +35,11 @@ def announce_round(
         raise WrongState(name_of(row), row.state, "announced", todo)
     counted = count_stored(session, game, row)
     _check_decided(row, counted)
+    words = stored_result(counted, game, row, page_states(session, game).taken)
     session.exec(
         update(RoundRow)
         .where(col(RoundRow.id) == id_of(row), col(RoundRow.state) == "closed")
-        .values(state="announced", announced=now, result=_kept(counted, game, row))
+        .values(state="announced", announced=now, result=_kept(counted, words))
     )
     session.refresh(row)
     winner = counted.result.winner
@@ -67,7 +68,7 @@ def _check_decided(row: RoundRow, counted: Counted) -> None:
         )
 
 
-def _kept(counted: Counted, game: GameRow, row: RoundRow) -> dict[str, Any]:
+def _kept(counted: Counted, words: str) -> dict[str, Any]:
     """The result as the row keeps it: for everybody, so without a voter's name or words."""
     result = counted.result
     return {
@@ -80,7 +81,7 @@ def _kept(counted: Counted, game: GameRow, row: RoundRow) -> dict[str, Any]:
         "set_aside": dict(Counter(aside.cause for aside in result.set_aside)),
         "looks": len(result.looks),
         "looks_why": counted.change.why,
-        "announcement": announcement_of(counted, Named(game.zone, game.name, row.number)),
+        "announcement": words,
     }
 
 
