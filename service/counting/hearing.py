@@ -56,6 +56,8 @@ def hear(comment: ReadComment, rules: RoundRules, chart: Chart) -> Heard:
     if against is not None:
         cause, why = against
         return Heard(comment, cause, why, meaning.pages)
+    if rules.votable.issuperset(meaning.pages) and not comment.rulings:
+        return Heard(comment, None, meaning.why, meaning.pages)
     ruled = meaning.ruled or timing_of(comment.written, rules) == "cannot tell when"
     votable = tuple(page for page in meaning.pages if page in rules.votable)
     left_out = tuple(page for page in meaning.pages if page not in rules.votable)
@@ -83,9 +85,9 @@ def _not_in_time(
     comment: ReadComment, meaning: Meaning, rules: RoundRules
 ) -> tuple[Cause, str] | None:
     timing = timing_of(comment.written, rules)
-    ruling = ruled_in_time(comment)
     if timing == "in time":
         return None
+    ruling = ruled_in_time(comment)
     if timing != "cannot tell when":
         why = _WHY_NOT_IN_TIME[timing]
         if ruling is not None and ruling.in_time:

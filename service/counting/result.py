@@ -31,8 +31,9 @@ class Ballot:
 
     `pages` are votable, distinct, in the voter's order. `left_out` are pages that the same comment
     named beside them and that this round cannot choose. `ruled` says that a ruling decided.
-    `since` tells for each of the pages when the voter's vote for it was given: a voter who names
-    a page again has voted for it since the first time, if nothing took it back between.
+    `since` holds the pages that the voter's vote was given to at another time than `written`: a
+    voter who names a page again has voted for it since the first time, if nothing took it back
+    between.
     """
 
     voter: str
@@ -45,7 +46,7 @@ class Ballot:
     since: tuple[tuple[int, Span], ...] = ()
 
     def given(self, page: int) -> Span:
-        """When the vote for `page` was given; when the comment was written if not told apart."""
+        """When the vote for `page` was given: when it was first named, else when written."""
         return dict(self.since).get(page, self.written)
 
 

@@ -66,7 +66,7 @@ def meaning_of(comment: ReadComment, rules: RoundRules, chart: Chart) -> Meaning
     Raises:
         BadRuling: the ruling that holds cannot be.
     """
-    holding = _last_ruling_on_meaning(comment.rulings)
+    holding = _last_ruling_on_meaning(comment.rulings) if comment.rulings else None
     if holding is None:
         return _as_read(comment, rules)
     check_ruling(holding, rules, chart)

@@ -72,8 +72,8 @@ def _settle_voter(
     last_back = max((one.written.earliest for one in said if one.takes_back), default=None)
     for heard, one in zip(of_one_voter, said, strict=True):
         if one == stands.ballot:
-            since = tuple((page, given_since(page, said, standing)) for page in one.pages)
-            yield heard, _ballot(heard, since)
+            since = ((page, given_since(page, said, standing)) for page in one.pages)
+            yield heard, _ballot(heard, tuple(at for at in since if at[1] != one.written))
         elif one.key in unclear:
             yield heard, heard.set_aside("cannot tell when", _UNCLEAR)
         elif one.takes_back:

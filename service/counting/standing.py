@@ -65,6 +65,8 @@ def given_since(page: int, said: Sequence[Said], standing: Standing) -> Span:
     `page` must be on the ballot that stands of `said`. Naming a page again changes nothing; taking
     it back does, and so does, where the latest ballot stands, a ballot without it.
     """
+    if len(said) == 1:
+        return said[0].written
     giving = [one.written for one in said if page in one.pages]
     if len(giving) == 1:
         return giving[0]
