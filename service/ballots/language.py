@@ -129,3 +129,7 @@ class Language:
     row: tuple[Phrase, ...] = ()
     column: tuple[Phrase, ...] = ()
     told_from_last: tuple[Phrase, ...] = ()
+    #: words that show the full stop of "n." to be an ordinal's: page words, months ("12. Seite").
+    dotted: tuple[Phrase, ...] = ()
+    #: words that the language writes as one and that are read apart ("links boven": linksboven).
+    parted: tuple[Phrase, ...] = ()

@@ -21,6 +21,7 @@ from service.ballots.scene import Scene
 from service.ballots.shapes import judge_shape
 from service.ballots.tongue import tongue_of
 from service.ballots.whole import read_whole
+from service.ballots.wording import worded
 
 _QUOTED_LINE = re.compile(r"^[ \t]*>.*$", re.MULTILINE)
 _STRUCK = re.compile(r"~~.+?~~|<(?:del|s|strike)>.*?</(?:del|s|strike)>", re.DOTALL)
@@ -35,7 +36,7 @@ def read_vote(text: str, question: Question) -> Reading:
     own = _without_others(plain.text)
     tokens = scan(own)
     scene = _scene(text, plain, tokens, question)
-    mentions = find_mentions(tokens, scene.lexicon)
+    mentions = find_mentions(scene.tokens, scene.lexicon)
     for mention in mentions:
         if mention.standing == Standing.UNSURE:
             judge(scene, mention)
@@ -56,6 +57,7 @@ def _without_others(plain: str) -> str:
 
 def _scene(text: str, plain: Plain, tokens: list[Token], question: Question) -> Scene:
     lexicon = lexicon_of(tongue_of(tokens, question.languages))
+    tokens = worded(tokens, lexicon)
     return Scene(text, plain, tokens, lexicon, question, _quoted(tokens))
 
 

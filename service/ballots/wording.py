@@ -1,0 +1,68 @@
+"""A comment's tokens as its language writes words: ordinals with a full stop, words in one."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import cache
+
+from service.ballots.language import Phrase
+from service.ballots.languages import LANGUAGES
+from service.ballots.lexicon import Lexicon
+from service.ballots.scanning import DIGITS, END, WORD, Token
+
+
+def worded(tokens: list[Token], lexicon: Lexicon) -> list[Token]:
+    """The tokens with "12. Seite" read as an ordinal, and "linksboven" as two words.
+
+    Offsets stay those of the text; where the language does neither, the tokens are unchanged.
+    """
+    parted = _parted(lexicon.codes)
+    dotted = lexicon.group("dotted")
+    if not parted and not dotted.firsts:
+        return tokens
+    found: list[Token] = []
+    at = 0
+    while at < len(tokens):
+        token = tokens[at]
+        if token.kind == DIGITS and _has_ordinal_stop(tokens, at) and dotted.after(tokens, at + 2):
+            found.append(Token("ordinal", token.text, token.start, tokens[at + 1].end, token.glued))
+            at += 2
+            continue
+        if token.kind == WORD and token.text in parted:
+            found.extend(_parts(token, parted[token.text]))
+        else:
+            found.append(token)
+        at += 1
+    return found
+
+
+def _has_ordinal_stop(tokens: Sequence[Token], at: int) -> bool:
+    stop = at + 1
+    return (
+        stop + 1 < len(tokens)
+        and tokens[stop].kind == END
+        and tokens[stop].text == "."
+        and tokens[stop].glued
+    )
+
+
+def _parts(token: Token, phrase: Phrase) -> list[Token]:
+    """The word cut into the words that it is read as; the last takes what is left of it."""
+    parts: list[Token] = []
+    start = token.start
+    for place, word in enumerate(phrase):
+        end = token.end if place == len(phrase) - 1 else start + len(word)
+        parts.append(Token(WORD, word, start, end, token.glued if not place else True))
+        start = end
+    return parts
+
+
+@cache
+def _parted(codes: tuple[str, ...]) -> dict[str, Phrase]:
+    """Every word of these languages that is read apart, with the words that it is read as."""
+    return {
+        "".join(phrase): phrase
+        for code in codes
+        if code in LANGUAGES
+        for phrase in LANGUAGES[code].parted
+    }
