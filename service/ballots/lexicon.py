@@ -124,8 +124,9 @@ class Lexicon:
 def _beside(languages: Sequence[Language], groups: Sequence[str], place: int) -> Beside:
     """Phrases of several groups by the word nearest the number, longest and weightiest first."""
     found: dict[str, dict[Phrase, str]] = defaultdict(dict)
-    for group in groups:
-        for language in languages:
+    # What a phrase means in the comment's own language holds over what it means in another.
+    for language in languages:
+        for group in groups:
             for phrase in getattr(language, group):
                 found[phrase[place]].setdefault(phrase, group)
     return {
@@ -148,11 +149,17 @@ def _singles(languages: Sequence[Language], *groups: str) -> frozenset[str]:
 
 @cache
 def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
-    """The words of these languages; where two differ on a number word, the first one's holds."""
+    """The words of these languages; where two differ on a number word, the first one's holds.
+
+    A number word of another language that is an everyday word of the first is no number.
+    """
     languages = [LANGUAGES[code] for code in codes if code in LANGUAGES]
     numbers: dict[str, int] = {}
     ordinals: dict[str, int] = {}
     for language in reversed(languages):
+        if language is languages[0]:
+            for phrase in language.everyday:
+                numbers.pop(phrase[0], None)
         numbers.update(language.numbers)
         ordinals.update(language.ordinals)
     return Lexicon(
