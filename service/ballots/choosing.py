@@ -40,23 +40,22 @@ def _takes_back(scene: Scene, left: Mention, right: Mention) -> bool:
     tokens, start, end = scene.tokens, left.after, right.first
     if scene.has("correction", start, end):
         return True
-    soft = scene.lexicon.group("soft_correction")
-    at = soft.anywhere(tokens, start, end)
+    at = scene.find("soft_correction", start, end)
     while at >= 0:
-        rest = at + soft.after(tokens, at)
+        rest = at + scene.begins("soft_correction", at)
         between = tokens[rest:end]
         close = len(between) <= 5 and all(
             token.kind != WORD or token.text in scene.lexicon.plain_words for token in between
         )
         if close and right.standing >= Standing.BARE:
             return not _goes_on(scene, right)
-        at = soft.anywhere(tokens, at + 1, end)
+        at = scene.find("soft_correction", at + 1, end)
     return False
 
 
 def _goes_on(scene: Scene, mention: Mention) -> bool:
     """Whether more is said of it than a choice needs ("actually 14 is nice too")."""
-    return scene.lexicon.group("goes_on").after(scene.tokens, mention.after) > 0
+    return scene.begins("goes_on", mention.after) > 0
 
 
 @dataclass(frozen=True, slots=True)

@@ -67,6 +67,9 @@ class Phrases:
 
 _WORD_GROUPS = tuple(field.name for field in fields(Language) if field.type == "tuple[Phrase, ...]")
 
+#: One bit a group, so that a comment is searched only for groups that it can hold.
+GROUP_BITS = {name: 1 << place for place, name in enumerate(_WORD_GROUPS)}
+
 #: What stands right before a number; of two phrases of one length the group named first decides.
 BEFORE = (
     "not_before", "above", "below", "later", "earlier", "relative_before", "between",
@@ -96,6 +99,8 @@ class Lexicon:
     glue_after: frozenset[str]
     #: Single words that say nothing of a number in their clause.
     plain_words: frozenset[str]
+    #: The groups in which a phrase begins with this word, as bits of GROUP_BITS.
+    signs: dict[str, int]
     _before: Beside
     _after: Beside
     _groups: dict[str, Phrases]
@@ -147,6 +152,15 @@ def _singles(languages: Sequence[Language], *groups: str) -> frozenset[str]:
     )
 
 
+def _signs(languages: Sequence[Language]) -> dict[str, int]:
+    found: dict[str, int] = defaultdict(int)
+    for name, bit in GROUP_BITS.items():
+        for language in languages:
+            for phrase in getattr(language, name):
+                found[phrase[0]] |= bit
+    return dict(found)
+
+
 @cache
 def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
     """The words of these languages; where two differ on a number word, the first one's holds.
@@ -180,6 +194,7 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
             "page",
             "number",
         ),
+        signs=_signs(languages),
         _before=_beside(languages, BEFORE, -1),
         _after=_beside(languages, AFTER, 0),
         _groups={

@@ -71,8 +71,8 @@ def is_link(scene: Scene, left: Mention, right: Mention) -> str:
         at += count if group == "other_after" else 0
     while at < right.first:
         token = tokens[at]
-        either = scene.lexicon.group("either").after(tokens, at)
-        also = scene.lexicon.group("also").after(tokens, at)
+        either = scene.begins("either", at)
+        also = scene.begins("also", at)
         if either or also:
             how = "or" if either else "and"
             at += either or also
@@ -80,7 +80,7 @@ def is_link(scene: Scene, left: Mention, right: Mention) -> str:
         group = scene.lexicon.before(tokens, at)[0]
         if token.text in _LIST_MARKS or (token.kind == END and token.text.startswith("\n")):
             stop = token.kind == END and not token.text.startswith("\n")
-            if stop and not scene.lexicon.group("either").after(tokens, at + 1):
+            if stop and not scene.begins("either", at + 1):
                 return ""
             how = how or ","
         elif token.kind not in {"quote", "other"} and group not in {"page", "number", "fillers"}:

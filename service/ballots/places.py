@@ -3,14 +3,21 @@
 from __future__ import annotations
 
 from service.ballots.beside import read_after, read_before
+from service.ballots.lexicon import GROUP_BITS
 from service.ballots.mentions import Mention, Standing
 from service.ballots.relations import on_chart
-from service.ballots.roman import roman_at
+from service.ballots.roman import may_be_roman, roman_at
 from service.ballots.scanning import WORD
 from service.ballots.scene import Scene
 from service.ballots.surroundings import is_alone
 from service.chart.grid import CORNERS, Cell, Chart, Corner, centre_pages, corner_page
 
+_PLACE_BITS = sum(
+    GROUP_BITS[group]
+    for group in (
+        "first", "last", "corner", "top", "bottom", "left", "right", "middle", "told_from_last",
+    )
+)  # fmt: skip
 _SIDES = ("top", "bottom", "left", "right")
 
 
@@ -20,7 +27,7 @@ def find_places(scene: Scene) -> list[Mention]:
     at = 0
     while at < len(scene.tokens):
         mention = None
-        if scene.tokens[at].kind in {WORD, "ordinal"}:
+        if _may_begin(scene, at):
             mention = (
                 _told_from_last(scene, at)
                 or _row_or_column(scene, at)
@@ -39,8 +46,16 @@ def find_places(scene: Scene) -> list[Mention]:
     return found
 
 
-def _length(scene: Scene, group: str, at: int) -> int:
-    return scene.lexicon.group(group).after(scene.tokens, at)
+def _may_begin(scene: Scene, at: int) -> bool:
+    """Whether a place may begin here: most words of most comments may not."""
+    token = scene.tokens[at]
+    if token.kind != WORD:
+        return token.kind == "ordinal"
+    return bool(
+        scene.signs[at] & _PLACE_BITS
+        or token.text in scene.lexicon.ordinals
+        or may_be_roman(token.text)
+    )
 
 
 def _place(scene: Scene, mention: Mention, *, named: bool) -> Mention:
@@ -85,10 +100,10 @@ def _with_corner_words(scene: Scene, at: int) -> tuple[int, bool]:
     named = False
     tokens = scene.tokens
     while at < len(tokens):
-        step = _length(scene, "corner", at)
+        step = scene.begins("corner", at)
         if step:
             at += step
-        elif (step := _length(scene, "page", at)) or (tokens[at].text in {"one", "square"}):
+        elif (step := scene.begins("page", at)) or (tokens[at].text in {"one", "square"}):
             at += step or 1
             named = True
         elif tokens[at].text in {"hand", "most", "-"} and at + 1 < len(tokens):
@@ -104,10 +119,10 @@ def _directions(scene: Scene, at: int) -> tuple[list[str], int]:
     tokens = scene.tokens
     end = at
     while at < len(tokens) and len(names) < 2:
-        side = next((name for name in _SIDES if _length(scene, name, at)), None)
+        side = next((name for name in _SIDES if scene.begins(name, at)), None)
         if side is not None:
             names.append(side)
-            at += _length(scene, side, at)
+            at += scene.begins(side, at)
             end = at
         elif names and tokens[at].text in _BETWEEN_DIRECTIONS:
             at += 1
@@ -123,7 +138,7 @@ def _corner(scene: Scene, at: int) -> Mention | None:
     """As in "top right", "bottom left corner page", "the corner at the top left", "any corner"."""
     tokens = scene.tokens
     start = at
-    corner_first = _length(scene, "corner", at)
+    corner_first = scene.begins("corner", at)
     if corner_first:
         at += corner_first
         while at < len(tokens) and tokens[at].text in _AFTER_CORNER:
@@ -132,9 +147,7 @@ def _corner(scene: Scene, at: int) -> Mention | None:
     if not names and not corner_first:
         return None
     end, named = _with_corner_words(scene, end if names else start + corner_first)
-    said_corner = corner_first or any(
-        _length(scene, "corner", place) for place in range(start, end)
-    )
+    said_corner = corner_first or any(scene.begins("corner", place) for place in range(start, end))
     vertical = [name for name in names if name in {"top", "bottom"}]
     sideways = [name for name in names if name in {"left", "right"}]
     chart = scene.question.chart
@@ -167,10 +180,10 @@ def _end(scene: Scene, at: int) -> Mention | None:
     """As in "first page", "the very last page", "last one please"."""
     chart = scene.question.chart
     for group, value in (("first", 1), ("last", chart.page_count)):
-        step = _length(scene, group, at)
+        step = scene.begins(group, at)
         if not step:
             continue
-        page = _length(scene, "page", at + step)
+        page = scene.begins("page", at + step)
         before = read_before(scene, at)
         if not page and before.group == "not_before" and scene.tokens[at + step : at + step + 1]:
             page = int(scene.tokens[at + step].text in {"one", "1"})
@@ -182,11 +195,11 @@ def _end(scene: Scene, at: int) -> Mention | None:
 
 
 def _middle(scene: Scene, at: int) -> Mention | None:
-    step = _length(scene, "middle", at)
+    step = scene.begins("middle", at)
     if not step:
         return None
     end, named = _with_corner_words(scene, at + step)
-    row = any(_length(scene, group, end) for group in ("row", "column"))
+    row = any(scene.begins(group, end) for group in ("row", "column"))
     pages = () if row else centre_pages(scene.question.chart)
     value = pages[0] if len(pages) == 1 and not row else None
     mention = Mention(at, end, value, "place", maybe=pages)
@@ -194,7 +207,7 @@ def _middle(scene: Scene, at: int) -> Mention | None:
 
 
 def _told_from_last(scene: Scene, at: int) -> Mention | None:
-    step = _length(scene, "told_from_last", at)
+    step = scene.begins("told_from_last", at)
     if not step:
         return None
     count = scene.question.chart.page_count
@@ -221,7 +234,7 @@ def _counted(scene: Scene, at: int) -> tuple[int, int]:
         ("bottom", -1),
         ("right", -1),
     ):
-        step = _length(scene, group, at)
+        step = scene.begins(group, at)
         if step:
             return value, step
     return 0, 0
@@ -233,8 +246,8 @@ def _row_or_column(scene: Scene, at: int) -> Mention | None:
     if not step:
         return None
     line = at + step
-    is_row = bool(_length(scene, "row", line))
-    if not is_row and not _length(scene, "column", line):
+    is_row = bool(scene.begins("row", line))
+    if not is_row and not scene.begins("column", line):
         return None
     end = line + 1
     second, after = _second_coordinate(scene, end)

@@ -14,6 +14,11 @@ _ROMAN = re.compile(r"(?=[mdclxvi])c{0,3}(xc|xl|l?x{0,3})(ix|iv|v?i{0,3})$")
 _ROMAN_VALUES = {"i": 1, "v": 5, "x": 10, "l": 50, "c": 100}
 
 
+def may_be_roman(word: str) -> bool:
+    """Whether the word is written with roman numerals' letters only."""
+    return word[0] in _ROMAN_VALUES and _ROMAN.fullmatch(word) is not None
+
+
 def roman_at(scene: Scene, at: int) -> Mention | None:
     """A roman numeral: sure after a page cue, to be looked at when it is all there is."""
     token = scene.tokens[at]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from service.ballots.lexicon import Lexicon
+from service.ballots.lexicon import GROUP_BITS, Lexicon
 from service.ballots.normal import Plain
 from service.ballots.reading import Question
 from service.ballots.scanning import END, SOFT, WORD, Token
@@ -21,6 +21,33 @@ class Scene:
     question: Question
     #: Tokens that stand in quotation marks, by index.
     quoted: frozenset[int] = field(default_factory=frozenset)
+    #: For each token, and for all of them, the groups in which a phrase begins with it, as bits.
+    signs: list[int] = field(init=False)
+    present: int = field(init=False, default=0)
+
+    def __post_init__(self) -> None:
+        known = self.lexicon.signs
+        self.signs = [known.get(token.text, 0) for token in self.tokens]
+        for bits in self.signs:
+            self.present |= bits
+
+    def begins(self, group: str, at: int) -> int:
+        """How many tokens from `at` on a phrase of the group has; 0 for none."""
+        if at < len(self.signs) and self.signs[at] & GROUP_BITS[group]:
+            return self.lexicon.group(group).after(self.tokens, at)
+        return 0
+
+    def find(self, group: str, start: int = 0, end: int | None = None) -> int:
+        """The first token in [start:end] at which a phrase of the group begins; -1 for none."""
+        bit = GROUP_BITS[group]
+        if not self.present & bit:
+            return -1
+        stop = len(self.tokens) if end is None else end
+        phrases = self.lexicon.group(group)
+        for at in range(max(start, 0), stop):
+            if self.signs[at] & bit and phrases.after(self.tokens, at):
+                return at
+        return -1
 
     def sentence(self, at: int) -> tuple[int, int]:
         """The tokens [start:end] of the sentence around token `at`; `end` is its closing mark."""
@@ -59,7 +86,7 @@ class Scene:
 
     def has(self, group: str, start: int, end: int) -> bool:
         """Whether a phrase of the group begins among the tokens [start:end]."""
-        return self.lexicon.group(group).anywhere(self.tokens, max(start, 0), end) >= 0
+        return self.find(group, start, end) >= 0
 
     def word_count(self) -> int:
         """How many words the comment has."""

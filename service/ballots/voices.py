@@ -122,7 +122,7 @@ def _is_reported(scene: Scene, mention: Mention, start: int) -> bool:
             near = at + 1
             break
     for group in ("reported_before", "family_before"):
-        at = scene.lexicon.group(group).anywhere(scene.tokens, near, mention.first)
+        at = scene.find(group, near, mention.first)
         if at >= 0 and not _is_spoken_to(scene, group, at, mention.first):
             mention.family = group == "family_before"
             return True
@@ -131,14 +131,12 @@ def _is_reported(scene: Scene, mention: Mention, start: int) -> bool:
 
 def _begins_report(scene: Scene, at: int) -> bool:
     """As in "I was going to say": the writer's own, but no choice."""
-    return any(
-        scene.lexicon.group("reported_before").after(scene.tokens, place) for place in (at, at + 1)
-    )
+    return any(scene.begins("reported_before", place) for place in (at, at + 1))
 
 
 def _is_spoken_to(scene: Scene, group: str, at: int, end: int) -> bool:
     """As in "Hello everyone, 42 please": spoken to, not of."""
-    beyond = at + scene.lexicon.group(group).after(scene.tokens, at)
+    beyond = at + scene.begins(group, at)
     return beyond < end and scene.tokens[beyond].kind in {SOFT, END, "other"}
 
 

@@ -17,11 +17,11 @@ _QUOTED_LINE = re.compile(r"^[ \t]*>(.*)$", re.MULTILINE)
 
 def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
     """The reading where the comment as a whole decides; None where its mentions do."""
-    taken_back = scene.lexicon.group("withdrawn").anywhere(scene.tokens)
+    taken_back = scene.find("withdrawn")
     if taken_back >= 0:
         return _withdrawn(scene, mentions, taken_back)
     live = [one for one in mentions if one.standing >= Standing.PLACED]
-    abstains = scene.lexicon.group("abstaining").anywhere(scene.tokens)
+    abstains = scene.find("abstaining")
     if abstains >= 0 and not any(one.standing >= Standing.CUED for one in live):
         alone = [one for one in live if one.standing == Standing.ALONE]
         if not alone:
@@ -36,7 +36,7 @@ def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
 
 def _withdrawn(scene: Scene, mentions: list[Mention], at: int) -> Reading | None:
     """Strike what stood before it and what it names itself; a new choice may follow."""
-    step = scene.lexicon.group("withdrawn").after(scene.tokens, at)
+    step = scene.begins("withdrawn", at)
     for one in mentions:
         if (
             (one.first < at + step + 3 and one.standing < Standing.CUED)
@@ -72,14 +72,14 @@ def _agreeing(scene: Scene) -> Reading | None:
     quoted = [found.group(1) for found in _QUOTED_LINE.finditer(plain_of(scene.text).text)]
     if not quoted or not scene.tokens:
         return None
-    at = scene.lexicon.group("agreeing").anywhere(scene.tokens)
+    at = scene.find("agreeing")
     if at < 0:
         return None
     numbers = find_mentions(scan("\n".join(quoted)), scene.lexicon)
     pages = on_chart(
         scene.question.chart, tuple(one.value for one in numbers if one.value is not None)
     )
-    step = scene.lexicon.group("agreeing").after(scene.tokens, at)
+    step = scene.begins("agreeing", at)
     return _look(scene, at, at + step, pages, "agrees with a vote it quotes")
 
 
@@ -88,7 +88,7 @@ def _boasting(scene: Scene) -> Reading | None:
     at = next((i for i, token in enumerate(scene.tokens) if token.kind == WORD), -1)
     if at < 0:
         return None
-    step = scene.lexicon.group("first").after(scene.tokens, at)
+    step = scene.begins("first", at)
     end = at + step
     if step and (end == len(scene.tokens) or scene.tokens[end].kind != WORD):
         return _look(scene, at, end, (1,), "may boast of being the first to comment")
@@ -97,31 +97,29 @@ def _boasting(scene: Scene) -> Reading | None:
 
 def _pointing(scene: Scene) -> Reading | None:
     """As in "Same as above", "my age": said by pointing at something."""
-    group = scene.lexicon.group("pointing")
-    at = group.anywhere(scene.tokens)
+    at = scene.find("pointing")
     while at >= 0:
-        step = group.after(scene.tokens, at)
+        step = scene.begins("pointing", at)
         start, end = scene.clause(at, at + step)
         words = sum(token.kind == WORD for token in scene.tokens[start:end])
         if words - step <= 2 or scene.word_count() <= 5:
             return _look(scene, at, at + step, (), "points at something instead of a page")
-        at = group.anywhere(scene.tokens, at + 1)
+        at = scene.find("pointing", at + 1)
     return None
 
 
 def _kind(scene: Scene) -> Reading | None:
     """As in "Any even page", "top row somewhere": a kind of page, not one."""
-    group = scene.lexicon.group("kinds")
-    at = group.anywhere(scene.tokens)
+    at = scene.find("kinds")
     if at < 0:
         return None
-    return _look(scene, at, at + group.after(scene.tokens, at), (), "a kind of page, not one page")
+    return _look(scene, at, at + scene.begins("kinds", at), (), "a kind of page, not one page")
 
 
 def _row(scene: Scene) -> Reading | None:
     """As in "The row along the top please": rows and columns are chosen, pages are not named."""
     for group in ("row", "column"):
-        at = scene.lexicon.group(group).anywhere(scene.tokens)
+        at = scene.find(group)
         if at < 0:
             continue
         start, end = scene.sentence(at)
