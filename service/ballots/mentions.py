@@ -60,7 +60,16 @@ _LOOKALIKE = str.maketrans({"o": "0", "l": "1", "i": "1", "s": "5"})
 _LOOKS_LIKE_DIGITS = re.compile(r"[oli]*\d+[oli\d]*$|\d*[oli]+\d+$")
 _VAGUE = frozenset({"dozen"})
 _NO_NUMBER = frozenset({"soft", "end", "quote", "other", "strike"})
-_SHAPES_OF_OTHER = frozenset({"link", "handle", "emoticon", "money", "percent", "clock", "date"})
+#: Shapes that can be no page, with what the host is told of them.
+_SHAPES_OF_OTHER = {
+    "link": "part of a link",
+    "handle": "part of somebody's name",
+    "emoticon": "a face or a heart",
+    "money": "an amount of money",
+    "percent": "a percentage",
+    "clock": "a time of day, or a place in a video",
+    "date": "a date",
+}
 #: Letters that glue a cue to a number in any language: they are short for "page" or "number".
 _SHORT_CUES = frozenset({"p", "pg", "pge", "nr", "num", "number", "page", "s", "seite", "pagina",
                          "sida", "side", "str", "stranica", "strona", "blz", "bladzijde"})  # fmt: skip
@@ -93,7 +102,9 @@ def _mention_at(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention |
         return _digits(tokens, at)
     if token.kind in _SHAPES_OF_OTHER:
         numeric = any(character.isdigit() for character in token.text)
-        return Mention(at, at + 1, None, token.kind, Standing.OTHER) if numeric else None
+        if not numeric:
+            return None
+        return Mention(at, at + 1, None, token.kind, Standing.OTHER, _SHAPES_OF_OTHER[token.kind])
     readers = {"ordinal": _ordinal, "mixed": _mixed, "tag": _tag}
     return readers.get(token.kind, _shaped)(token, at, lexicon)
 
@@ -198,7 +209,7 @@ def _mixed(token: Token, at: int, lexicon: Lexicon) -> Mention | None:
         return Mention(
             at, at + 1, value, "lookalike", Standing.ASKED, "letters that look like digits"
         )
-    return Mention(at, at + 1, None, "part of a word", Standing.OTHER)
+    return Mention(at, at + 1, None, "mixed", Standing.OTHER, "digits inside a word")
 
 
 def _tag(token: Token, at: int, _lexicon: Lexicon) -> Mention | None:
@@ -207,7 +218,7 @@ def _tag(token: Token, at: int, _lexicon: Lexicon) -> Mention | None:
     if found:
         return Mention(at, at + 1, int(found[1]), "glued", Standing.ASKED, "a number inside a tag")
     if re.search(r"\d", token.text):
-        return Mention(at, at + 1, None, "tag", Standing.OTHER)
+        return Mention(at, at + 1, None, "tag", Standing.OTHER, "digits inside a tag")
     return None
 
 
@@ -220,7 +231,7 @@ def _shaped(token: Token, at: int, _lexicon: Lexicon) -> Mention:
     values = _numbers_in(token.text)
     if token.kind == "grouped":
         whole = _whole("".join(character for character in token.text if character.isdigit()))
-        return Mention(at, at + 1, whole, "grouped", Standing.OTHER)
+        return Mention(at, at + 1, whole, "grouped", Standing.OTHER, "a large count")
     if token.kind == "broken":
         whole = _whole("".join(str(value) for value in values))
         maybe = (*values, whole) if len(values) == 2 else (whole, *values)
