@@ -81,7 +81,7 @@ class _Reading:
 def read_streams(values: Sequence[tuple[str, Json]], source: Source) -> Export:
     """The comments of collections, notes and activities, each with its place.
 
-    Raises BadExport where none of them holds a note.
+    Raises BadExport where the comments are elsewhere, behind links.
     """
     names = {own: name for _, value in values for own, name in actors_in(value)}
     times = Times(source)
@@ -91,12 +91,13 @@ def read_streams(values: Sequence[tuple[str, Json]], source: Source) -> Export:
         reading = _Reading(times, place, names, told, [_Node(value, ())])
         while reading.waiting:
             found.extend(_visit(reading.waiting.pop(), reading))
-    if not found and not told["deleted"]:
+    if not found and told["pages elsewhere"]:
         raise BadExport(
             source.name,
-            "this ActivityStreams document holds no comments",
+            "this ActivityStreams collection only links to its comments",
             "hand in the collection with its items, not only a link to them",
         )
+    told["none"] = not found
     return Export(
         "activitystreams",
         tuple(one for one in found if isinstance(one, Comment)),
@@ -206,6 +207,7 @@ def _notes(told: Counter[str]) -> Iterator[str]:
         "pages elsewhere": "Links to further pages of comments that are not in this file: {}.",
         "wrong list": "Collections that keep their items under the other kind's name: {}; read all the same.",
         "others": "Entries that are no comments (likes, follows, people): {}, left out.",
+        "none": "The export holds no comments.",
         "about": "Videos, articles or polls that the comments are about: {}, not read as comments.",
     }
     for what, sentence in sentences.items():

@@ -10,7 +10,7 @@ from service.comments.comment import Comment
 from service.comments.entries import Times, comment_of, shortened
 from service.comments.formats import Export, Format, Source, Unreadable
 from service.comments.json_fields import FieldMap, called, check_named, map_fields
-from service.comments.json_items import Item, Shape, items_of
+from service.comments.json_items import ELEMENT, Item, Shape, items_of
 from service.comments.json_values import Json, parsed
 from service.comments.meanings import meanings_of, spelled
 from service.errors import BadExport, NoTextColumn
@@ -53,6 +53,8 @@ def read_values(values: Sequence[tuple[str, Json]], source: Source, form: Format
     if all(activitystreams.is_one(value) for _, value in values):
         return activitystreams.read_streams(values, source)
     items = [item for place, value in values for item in items_of(value, place)]
+    if not any(item.shape or item.fields for item in items):
+        return Export(form, (), (), (), ("The export holds no comments.",))
     kinds = _kinds(items, source, roots_too=form == "json lines")
     chosen = _without_posts(kinds)
     main = max(chosen.items(), key=lambda kind: _size(items, kind[0]))[1]
@@ -80,25 +82,20 @@ def _kinds(items: Sequence[Item], source: Source, *, roots_too: bool) -> dict[Sh
         groups[item.shape].append(item)
     by_names = {shape: map_fields(group, source) for shape, group in groups.items()}
     told = {shape: fields for shape, fields in by_names.items() if "text" in fields.places}
-    surely = {
-        shape: fields
-        for shape, fields in told.items()
-        if fields.tells_who_or_when and (shape or roots_too)
-    }
-    if surely:
-        return surely
+    lists = {shape: fields for shape, fields in told.items() if shape or roots_too}
+    surely = {shape: fields for shape, fields in lists.items() if fields.tells_who_or_when}
     # Else: a lone comment, texts without authors or times, or names that say nothing.
-    for kinds in (_alone(told, has_who=True), {k: v for k, v in told.items() if k}, _alone(told)):
+    for kinds in (surely, _alone(told, has_who=True), lists, _alone(told)):
         if kinds:
             return kinds
-    largest = max(
-        groups.items(), key=lambda group: (len(group[0]) > 0, len(group[1])), default=None
-    )
-    fields = map_fields(largest[1], source, content_too=True) if largest else FieldMap({})
-    if not largest or "text" not in fields.places:
-        seen = tuple(dict.fromkeys(called(path) for item in items[:50] for path in item.fields))
-        raise NoTextColumn(source.name, seen[:30])
-    return {largest[0]: fields}
+    unnamed = {shape: group for shape, group in groups.items() if shape or roots_too}
+    if unnamed:
+        shape, group = max(unnamed.items(), key=lambda kind: len(kind[1]))
+        fields = map_fields(group, source, content_too=True)
+        if "text" in fields.places:
+            return {shape: fields}
+    seen = tuple(dict.fromkeys(called(path) for item in items[:50] for path in item.fields))
+    raise NoTextColumn(source.name, seen[:30])
 
 
 def _alone(told: dict[Shape, FieldMap], *, has_who: bool = False) -> dict[Shape, FieldMap]:
@@ -108,14 +105,25 @@ def _alone(told: dict[Shape, FieldMap], *, has_who: bool = False) -> dict[Shape,
 
 def _without_posts(kinds: dict[Shape, FieldMap]) -> dict[Shape, FieldMap]:
     """Without the posts that comments answer: what has a list named "comments" inside."""
-    posts = {
-        shape[:-2]
-        for shape in kinds
-        if len(shape) >= 2
-        and spelled(shape[-2]) in _COMMENTS
-        and not (len(shape) >= 4 and spelled(shape[-4]) in _COMMENTS)
+    posts = {_around(shape) for shape in kinds if _holds_comments(shape)}
+    answers = {shape for shape in kinds if _holds_comments(_around(shape))}
+    return {
+        shape: fields for shape, fields in kinds.items() if shape not in posts or shape in answers
     }
-    return {shape: fields for shape, fields in kinds.items() if shape not in posts}
+
+
+def _around(shape: Shape) -> Shape:
+    """The kind of item that a list of this shape stands in."""
+    shape = shape[:-1]
+    while shape and shape[-1] != ELEMENT:
+        shape = shape[:-1]
+    return shape
+
+
+def _holds_comments(shape: Shape) -> bool:
+    """Whether a list is named "comments", and is no list of replies."""
+    names = [spelled(name) for name in shape[len(_around(shape)) : -1]]
+    return bool(set(names) & _COMMENTS) and not any("repl" in name for name in names)
 
 
 def _read(
@@ -150,7 +158,12 @@ def _field_notes(chosen: dict[Shape, FieldMap], main: FieldMap) -> Iterator[str]
         yield "The texts are HTML and were read as a reader sees them."
     if not main.places.keys() & {"author", "author_id"}:
         yield "No field tells the authors: every comment counts as a voter of its own."
-    others = {fields.pairs for fields in chosen.values()} - {main.pairs}
-    for pairs in sorted(others):
-        listed = ", ".join(f"{meaning} from {name}" for meaning, name in pairs)
-        yield f"Some lists inside have other fields: {listed}."
+    others = {
+        (meaning, path[-1:])
+        for fields in chosen.values()
+        for meaning, path in fields.places.items()
+    }
+    others -= {(meaning, path[-1:]) for meaning, path in main.places.items()}
+    listed = [f"{meaning} from {called(path)}" for meaning, path in sorted(others)]
+    if any(meaning in main.places for meaning, _ in others):
+        yield f"Some lists inside have other fields: {', '.join(listed)}."

@@ -143,6 +143,8 @@ def _within(above: str, leaf: str, *, nearest: bool) -> Known | None:
         return _OF_AUTHOR.get(leaf, "other")
     if "reply_to" in around:
         return "reply_to" if leaf in {"id", "uri", "url", "uuid", "key"} else "other"
+    if "author_id" in around and nearest:
+        return "author_id"
     if "posted" in around and nearest:
         return "posted"
     if "edited" in around and nearest:

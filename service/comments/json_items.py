@@ -10,7 +10,8 @@ from service.comments.meanings import meanings_of
 
 #: The names on the way to a list, without its indexes: items of one shape are of one kind.
 Shape = tuple[str, ...]
-_ELEMENT = "*"
+#: Stands for every index of a list.
+ELEMENT = "*"
 _DEEPEST_FIELD = 8
 #: How many fields of one object are looked at.
 _MOST_FIELDS = 500
@@ -50,11 +51,11 @@ def items_of(root: Json, place: str) -> Iterator[Item]:
         inner: Iterator[_Node]
         if isinstance(node.value, list):
             inner = _elements(node)
-        elif isinstance(node.value, dict) and (not node.path or node.shape[-1:] == (_ELEMENT,)):
+        elif isinstance(node.value, dict) and (not node.path or node.shape[-1:] == (ELEMENT,)):
             item = _item(node, place)
             yield item
             inner = _members(node, item)
-        elif isinstance(node.value, str) and node.shape[-1:] == (_ELEMENT,):
+        elif isinstance(node.value, str) and node.shape[-1:] == (ELEMENT,):
             yield Item(_at(place, node), node.shape, {(): node.value}, node.parent)
             continue
         elif isinstance(node.value, dict):
@@ -80,7 +81,7 @@ def _item(node: _Node, place: str) -> Item:
 
 
 def _elements(node: _Node) -> Iterator[_Node]:
-    shape = (*node.shape, _ELEMENT)
+    shape = (*node.shape, ELEMENT)
     for index, value in enumerate(node.value):
         yield _Node(value, (*node.path, index), shape, node.parent)
 
@@ -89,7 +90,7 @@ def _members(node: _Node, parent: Item | None) -> Iterator[_Node]:
     as_list = _is_list_by_name(node.value)
     for name, value in node.value.items():
         if isinstance(value, dict | list):
-            shape = (*node.shape, _ELEMENT if as_list else name)
+            shape = (*node.shape, ELEMENT if as_list else name)
             yield _Node(value, (*node.path, name), shape, parent)
 
 
