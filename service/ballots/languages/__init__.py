@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from service.ballots.language import Language
-from service.ballots.languages import en
+from service.ballots.languages import de, en, fr
 
-LANGUAGES: dict[str, Language] = {language.code: language for language in (en.LANGUAGE,)}
+LANGUAGES: dict[str, Language] = {
+    language.code: language for language in (en.LANGUAGE, de.LANGUAGE, fr.LANGUAGE)
+}
