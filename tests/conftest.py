@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import shutil
 from collections.abc import Iterator
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
@@ -14,7 +15,7 @@ from psycopg import sql
 from sqlalchemy import text
 from sqlalchemy.engine import URL
 
-from service.settings import PREFIX, Settings
+from service.settings import DATABASE_FILE, PREFIX, Settings
 from service.store.columns import metadata
 from service.store.engine import make_engine
 from service.store.upgrade import upgrade
@@ -123,10 +124,18 @@ def empty_sqlite(tmp_path: Path) -> Settings:
     return Settings(data_folder=tmp_path)
 
 
+@pytest.fixture(scope="session")
+def _session_sqlite(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A SQLite file, upgraded once, to be copied."""
+    settings = Settings(data_folder=tmp_path_factory.mktemp("sqlite"))
+    upgrade(settings)
+    return settings.data_folder / DATABASE_FILE
+
+
 @pytest.fixture
-def sqlite(empty_sqlite: Settings) -> Settings:
+def sqlite(empty_sqlite: Settings, _session_sqlite: Path) -> Settings:
     """A SQLite file with all tables and nothing in them."""
-    upgrade(empty_sqlite)
+    shutil.copy(_session_sqlite, empty_sqlite.data_folder)
     return empty_sqlite
 
 
