@@ -58,7 +58,7 @@ class Times:
         source = self.source
         when = read_when(text, zone_of(source.zone), source.copied_at, self.order)
         if when:
-            self._note(when, text, place)
+            self.note(when, text, place)
         return when.span if when else None
 
     def posted(self, text: str, place: str) -> Span:
@@ -93,7 +93,8 @@ class Times:
         """From the posting to the copying, for an edit without a time."""
         return Span(posted.earliest, max(self.source.copied_at, posted.earliest))
 
-    def _note(self, when: When, text: str, place: str) -> None:
+    def note(self, when: When, text: str, place: str) -> None:
+        """Remember what the host should know about a time."""
         if when.kind in {"local", "day"}:
             self.count("local", place, text)
         if when.doubt:

@@ -10,7 +10,8 @@ from service.comments.decoding import decode
 from service.comments.formats import FORMATS, Export, Format, Source
 from service.comments.json_documents import read_json, read_json_lines
 from service.comments.json_values import parsed
-from service.comments.tables import read_table
+from service.comments.pasted import read_pasted
+from service.comments.tables import has_times, layout_of, lines_of, read_table
 from service.comments.times import zone_of
 from service.errors import BadExport
 
@@ -20,6 +21,9 @@ _MARKUP_START = re.compile(
 )
 _TABLE_NAMES = (".csv", ".tsv", ".tab")
 _LINES_LOOKED_AT = 20
+_TEXT_LOOKED_AT = 200_000
+#: The share of rows with the usual number of cells that makes a table of unnamed columns.
+_EVEN = 0.9
 
 
 def read_export(content: bytes, source: Source) -> Export:
@@ -57,7 +61,21 @@ def format_of(text: str, source: Source) -> Format:
         )
     if _JSON_START.match(start):
         return "json lines" if _is_json_lines(text, source) else "json"
-    return "table"
+    return "table" if _is_table(text, source) else "pasted"
+
+
+def _is_table(text: str, source: Source) -> bool:
+    """Whether a text is a table rather than a pasted page: by its headers, else its even rows."""
+    lines = lines_of(text[:_TEXT_LOOKED_AT])
+    layout = layout_of(lines)
+    named_so = source.name.casefold().endswith(_TABLE_NAMES)
+    if layout.columns < 2:
+        # A lone column of comments: under the header of one, or in a file that says so.
+        return named_so or bool(source.columns)
+    if layout.hits >= 2 or named_so or source.columns:
+        return True
+    even = layout.even >= _EVEN
+    return even and (layout.delimiter == "\t" or layout.hits > 0 or has_times(lines, layout))
 
 
 def _is_json_lines(text: str, source: Source) -> bool:
@@ -85,5 +103,5 @@ _READERS: dict[Format, Callable[[str, Source], Export]] = {
     "json": read_json,
     "json lines": read_json_lines,
     "activitystreams": read_json,
-    "pasted": read_table,
+    "pasted": read_pasted,
 }

@@ -8,6 +8,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import chain, islice
 
+from service.comments.column_content import Column
 from service.comments.columns import ColumnMap, header_hits, map_columns
 from service.comments.comment import Comment
 from service.comments.csv_records import Record, records_of
@@ -53,6 +54,16 @@ def _layout(sample: Sequence[str], delimiter: str) -> Layout:
     widths = [len(row) for row in rows]
     columns = max(set(widths), key=lambda width: (widths.count(width), width))
     return Layout(delimiter, columns, header_hits(rows[0]), widths.count(columns) / len(widths))
+
+
+def has_times(lines: Sequence[str], layout: Layout) -> bool:
+    """Whether a column of the table that the first lines make holds times."""
+    rows = [one.cells for one in records_of(lines[:_SAMPLE_LINES], layout.delimiter) if one.cells]
+    columns = (
+        Column(place, tuple(row[place].strip() for row in rows if place < len(row)))
+        for place in range(layout.columns)
+    )
+    return any(column.holds_times for column in columns)
 
 
 def read_table(text: str, source: Source) -> Export:
