@@ -1,0 +1,22 @@
+"""Number words as the reader looks them up, and as hurried fingers spell them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+
+from service.ballots.normal import plain_of
+
+
+def joined(words: str) -> str:
+    """Levelled as a comment is, without spaces, hyphens and apostrophes: "vingt et un", vingtetun."""
+    return "".join(letter for letter in plain_of(words).text if letter.isalnum())
+
+
+def with_slips(numbers: Mapping[str, int], slips: Iterable[tuple[str, str]]) -> dict[str, int]:
+    """The numbers, and each with a part of its word misspelled; a right word is never changed."""
+    found = dict(numbers)
+    for right, slip in slips:
+        for word, value in list(found.items()):
+            if right in word:
+                found.setdefault(word.replace(right, slip), value)
+    return found
