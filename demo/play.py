@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import json
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any, Protocol
 from zoneinfo import ZoneInfo
@@ -36,8 +36,8 @@ class Host(Protocol):
 class Clock:
     """The demo's time: it stands still until the demo sets it."""
 
-    def __init__(self, now: datetime) -> None:
-        self.now = now
+    def __init__(self) -> None:
+        self.now = datetime(2026, 1, 1, tzinfo=UTC)
 
     def __call__(self) -> datetime:
         """The demo's present."""

@@ -5,19 +5,23 @@ the same requests, the same answers, no port. There it is the host by a token th
 memory.
 """
 
+from __future__ import annotations
+
 import asyncio
 import secrets
 from collections.abc import Callable, Iterator
 from contextlib import AbstractContextManager, contextmanager
 from datetime import datetime
-from typing import Any, BinaryIO
+from typing import TYPE_CHECKING, Any, BinaryIO
 
 import httpx
-from fastapi import FastAPI
 
-from service.app import create_app, now
 from service.errors import AccessRefused, BadInput, ProblemAnswered, ServerUnreachable
-from service.settings import Settings, read_settings
+
+if TYPE_CHECKING:
+    from fastapi import FastAPI
+
+    from service.settings import Settings
 
 Json = Any
 Send = Callable[..., httpx.Response]
@@ -140,14 +144,22 @@ def chosen(server: str | None, token: str | None) -> AbstractContextManager[Clie
         return at_server(server, token)
     if token is not None:
         raise BadInput("--token goes with a server", "add --server URL, or leave the token out")
+    from service.settings import read_settings  # noqa: PLC0415 - as below
+
     return in_process(read_settings())
 
 
 @contextmanager
-def in_process(settings: Settings, clock: Callable[[], datetime] = now) -> Iterator[Client]:
-    """A client of the service run within this process, as its host; `clock` tells it the time."""
+def in_process(settings: Settings, clock: Callable[[], datetime] | None = None) -> Iterator[Client]:
+    """A client of the service run within this process, as its host.
+
+    `clock` tells the service the time, where it is not the computer's.
+    """
+    # Takes a second, which a mistyped option or a client of a running server need not wait for.
+    from service.app import create_app, now  # noqa: PLC0415
+
     token = secrets.token_urlsafe(32)
-    app = create_app(settings, local_token=token, clock=clock)
+    app = create_app(settings, local_token=token, clock=clock or now)
     transport = httpx.ASGITransport(app, raise_app_exceptions=False)
     with asyncio.Runner() as runner:
         web = httpx.AsyncClient(

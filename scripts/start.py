@@ -27,8 +27,6 @@ from service.app import create_app
 from service.settings import Settings, read_settings
 from service.store.upgrade import upgrade
 
-HOST_TOKEN = "host"
-
 
 def make_options() -> Options:
     """The command line of start.py."""
@@ -61,11 +59,11 @@ def settings_for(given: argparse.Namespace) -> Iterator[Settings]:
         yield read_settings(**told, data_folder=Path(folder), database_url="")
 
 
-def make_host_token(client: Client, *, name: str = HOST_TOKEN) -> str | None:
-    """A token for the host where there is none yet."""
+def make_host_token(client: Client) -> str | None:
+    """A token for the host, named "host", where no host has one yet."""
     if any(token["role"] == "host" for token in client.get("/tokens")):
         return None
-    return str(client.post("/tokens", {"name": name, "role": "host"})["token"])
+    return str(client.post("/tokens", {"name": "host", "role": "host"})["token"])
 
 
 def tell_token(token: str | None) -> None:
@@ -91,9 +89,9 @@ def tell_start(settings: Settings, *, demo: bool) -> None:
 def start(settings: Settings, given: argparse.Namespace, taken: socket.socket | None) -> int:
     """Sets up the database, plays the demo if asked, and serves."""
     upgrade(settings)
-    clock = Clock.of_the_demo() if given.demo else None
-    with in_process(settings, clock) as client:
-        if clock is not None:
+    clock = Clock()
+    with in_process(settings, clock if given.demo else None) as client:
+        if given.demo:
             play_first_round(client, clock)
         token = make_host_token(client)
     print()

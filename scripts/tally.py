@@ -20,7 +20,7 @@ from urllib.parse import quote
 
 from client import Json, chosen
 from tally_options import make_options, question_of
-from tally_shown import make_console, show
+from tally_shown import printing, show
 from terminal import finish, read_file
 
 from service.errors import BadInput
@@ -69,7 +69,8 @@ def main() -> int:
     if given.json:
         print(json.dumps(count, ensure_ascii=False, indent=2))
     else:
-        show(count, make_console(), everything=given.all)
+        with printing() as console:
+            show(count, console, everything=given.all)
     return 0
 
 

@@ -5,7 +5,8 @@ import re
 import sys
 import unicodedata
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
+from contextlib import contextmanager
 from typing import Any
 
 from rich import box
@@ -43,9 +44,22 @@ def plain(words: str) -> Text:
     return Text("".join("\ufffd" if unicodedata.category(sign) == "Cc" else sign for sign in line))
 
 
+@contextmanager
+def printing() -> Iterator[Console]:
+    """A console to print a count on; into a pipe it leaves no blanks at the lines' ends."""
+    console = make_console()
+    if console.is_terminal:
+        yield console
+        return
+    with console.capture() as printed:
+        yield console
+    print("\n".join(line.rstrip() for line in printed.get().split("\n")), end="")
+
+
 def show(count: Json, console: Console, *, everything: bool) -> None:
     """Prints the whole count; `everything` shows also the long lists in full."""
     _show_intake(count, console)
+    _show_rules(count, console)
     _show_votes(count, console, everything=everything)
     looks = {comment["key"] for comment in count["looks"]}
     aside = [comment for comment in count["set_aside"] if comment["key"] not in looks]
@@ -54,12 +68,37 @@ def show(count: Json, console: Console, *, everything: bool) -> None:
     _show_steps(count["steps"], console)
     console.print()
     console.print(Text(count["why"], style="bold"))
+    if count["looks"]:
+        console.print(plain(count["can_change_why"]))
     _show_announcement(count, console)
 
 
 def pages_of(pages: Iterable[int]) -> str:
     """Pages as a list for people."""
     return ", ".join(str(page) for page in pages)
+
+
+def runs_of(pages: list[int]) -> str:
+    """Ascending pages for people, neighbours in number drawn together: 1 to 3, 7."""
+    runs: list[list[int]] = []
+    for page in pages:
+        if runs and runs[-1][-1] == page - 1:
+            runs[-1].append(page)
+        else:
+            runs.append([page])
+    told = [f"{run[0]} to {run[-1]}" if len(run) > 2 else pages_of(run) for run in runs]
+    return ", ".join(told) or "none"
+
+
+def moment(instant: str) -> str:
+    """An instant of the API for people: 2026-03-01 18:00 UTC."""
+    return f"{instant[:16].replace('T', ' ')} UTC"
+
+
+def _sentence(why: str) -> str:
+    """A reason as the sentence that it is."""
+    whole = why[:1].upper() + why[1:]
+    return whole if whole.endswith((".", "?", "!")) else f"{whole}."
 
 
 def _title(console: Console, words: str) -> None:
@@ -81,27 +120,39 @@ def _show_intake(count: Json, console: Console) -> None:
     """How the export was understood."""
     read = count["comments"]
     console.print(f"{read} comment{'' if read == 1 else 's'} read ({count['format']}).")
-    found = ", ".join(f"{meaning}: {header}" for meaning, header in _pairs(count.get("mapping")))
-    if found:
-        console.print(Text("Columns: ").append_text(plain(found)))
-    for note in count.get("notes") or ():
+    if count["mapping"]:
+        found = ", ".join(f"{meaning}={header}" for meaning, header in count["mapping"].items())
+        console.print(plain(f"Columns: {found}"))
+    for note in count["notes"]:
         console.print(plain(note))
-    if count.get("unreadable"):
+    if count["unreadable"]:
         _title(console, f"Could not be read ({len(count['unreadable'])})")
         table = _table("Where", "Words", "Why")
         for record in count["unreadable"]:
-            table.add_row(plain(record["place"]), plain(record["text"]), plain(record["why"]))
+            table.add_row(
+                plain(record["place"]), plain(record["text"]), plain(_sentence(record["why"]))
+            )
         console.print(table)
 
 
-def _pairs(mapping: Json) -> list[tuple[str, str]]:
-    if isinstance(mapping, dict):
-        return list(mapping.items())
-    return [(name, value) for name, value in mapping or ()]
+def _show_rules(count: Json, console: Console) -> None:
+    """The chart and the rules that were counted by, to check the options against."""
+    chart, rules = count["chart"], count["rules"]
+    console.print(
+        f"Chart of {chart['columns']} x {chart['rows']}, pages 1 to {chart['page_count']}; "
+        f"votable: {runs_of(rules['votable'])}."
+    )
+    closes = moment(rules["closes"]) if rules["closes"] else "not closed yet"
+    most = "1 page" if rules["choices"] == 1 else f"up to {rules['choices']} pages"
+    console.print(
+        f"Voting: {moment(rules['opens'])} to {closes}; {most} a voter, "
+        f"the {rules['standing']} ballot stands."
+    )
 
 
 def _show_votes(count: Json, console: Console, *, everything: bool) -> None:
-    _title(console, f"Votes ({len(count['ballots'])} ballots)")
+    ballots = len(count["ballots"])
+    _title(console, f"Votes ({ballots} ballot{'' if ballots == 1 else 's'})")
     if not count["tally"]:
         console.print("No page has a vote.")
         return
@@ -128,7 +179,9 @@ def _show_set_aside(aside: list[Json], console: Console, *, everything: bool) ->
         of_cause = [comment for comment in aside if comment["cause"] == cause]
         shown = of_cause if everything else of_cause[:SHOWN_AT_ONCE]
         for comment in shown:
-            table.add_row(plain(comment["author"]), plain(comment["text"]), plain(comment["why"]))
+            table.add_row(
+                plain(comment["author"]), plain(comment["text"]), plain(_sentence(comment["why"]))
+            )
         if len(shown) < len(of_cause):
             left = len(of_cause) - len(shown)
             table.add_row("", f"and {left} more ({cause}): --all shows them", "")
@@ -146,7 +199,7 @@ def _show_looks(looks: list[Json], console: Console) -> None:
             plain(comment["text"]),
             plain(", ".join(dict.fromkeys(f"“{e['text']}”" for e in comment["evidence"]))),
             pages_of(comment["pages"]),
-            plain(comment["why"]),
+            plain(_sentence(comment["why"])),
         )
     console.print(table)
 
@@ -155,18 +208,17 @@ def _show_steps(steps: list[Json], console: Console) -> None:
     for number, step in enumerate(steps, start=1):
         _title(console, f"Tie-break {number}: {step['rule']}")
         console.print(f"Tied: {pages_of(step['tied'])}. Kept: {pages_of(step['kept'])}.")
-        for page, value in _pairs(step.get("values")):
+        for page, value in step["values"]:
             console.print(f"  page {page}: {value}")
         console.print(plain(step["why"]))
 
 
 def _show_announcement(count: Json, console: Console) -> None:
     """The words to paste, exactly as they are, whatever the width."""
-    words = count.get("announcement")
+    words = count["announcement"].rstrip()
     if not words:
         return
     _title(console, "Announcement, ready to paste")
     console.print("-" * 28)
-    # Not by way of the console: it would fold the lines.
-    console.file.write(words.rstrip() + "\n")
+    console.out(words, highlight=False)
     console.print("-" * 28)

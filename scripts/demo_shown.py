@@ -1,0 +1,50 @@
+"""Shows the demo game's first round while it is played."""
+
+from client import Client
+from rich.console import Console
+from rich.text import Text
+from tally_shown import pages_of, plain, printing, show
+
+from demo.play import Clock, Demo, Json, PlayedRound
+
+
+def play_first_round(client: Client, clock: Clock) -> None:
+    """Makes the demo game, plays its first round and prints how the result came about."""
+    demo = Demo(client, clock)
+    game = demo.make_game()
+    played = demo.play_round(1)
+    guesses = demo.guesses()
+    with printing() as console:
+        _show_played(game["name"], played, guesses, console)
+
+
+def _show_played(name: str, played: PlayedRound, guesses: Json, console: Console) -> None:
+    console.print(Text(f"The demo: {name!r}, round {played.number}.", style="bold"))
+    console.print("All of it is invented: the island, its guild, the viewers, the piece.")
+    console.print()
+    console.print(f"{played.batch['name']} handed in: {played.batch['new']} new comments.")
+    for line in rulings_of(played):
+        console.print(plain(line))
+    show(played.after, console, everything=False)
+    console.print()
+    console.print(plain(first_guess(guesses)))
+
+
+def rulings_of(played: PlayedRound) -> list[str]:
+    """What the demo's host ruled on the comments that needed a look, a line each."""
+    looks = {comment["author"]: comment for comment in played.before["looks"]}
+    lines = [f"{len(looks)} comments needed a look, and the host ruled:"]
+    for ruling in played.rulings:
+        pages = f"page {pages_of(ruling['pages'])}" if ruling["pages"] else "no page"
+        words = looks[ruling["author"]]["text"]
+        lines.append(f"  {ruling['author']}, “{words}”: {pages}. {ruling['reason']}")
+    return lines
+
+
+def first_guess(guesses: Json) -> str:
+    """Who named the piece first, in a sentence for the host."""
+    first = guesses["first"]
+    if first is None:
+        return f"Nobody has named the piece yet. {guesses['why']}"
+    when = first["written"]["earliest"].replace("T", " ").removesuffix("Z")
+    return f"First right guess: {first['author']}, {when} UTC, “{first['text']}”. {guesses['why']}"
