@@ -4,13 +4,17 @@ from __future__ import annotations
 
 from collections import Counter, defaultdict
 from collections.abc import Sequence
+from dataclasses import fields
 from functools import cache
 
+from service.ballots.language import Language
 from service.ballots.languages import LANGUAGES
 from service.ballots.scanning import WORD, Token
 
 #: A language that the round has not switched on needs this many of its words to be plain.
 PLAINLY = 2
+#: A word in letters beyond the Latin ones is plain by itself, whatever it says.
+_BEYOND_LATIN = "\u0370"
 
 
 @cache
@@ -20,9 +24,15 @@ def _words_by_language() -> dict[str, tuple[str, ...]]:
     for code, language in LANGUAGES.items():
         words = {phrase[0] for phrase in (*language.everyday, *language.page) if len(phrase) == 1}
         words |= language.numbers.keys() | language.ordinals.keys()
+        words |= {word for word in _words_of(language) if word >= _BEYOND_LATIN}
         for word in words:
             found[word].append(code)
     return {word: tuple(codes) for word, codes in found.items()}
+
+
+def _words_of(language: Language) -> set[str]:
+    groups = (field.name for field in fields(Language) if field.type == "tuple[Phrase, ...]")
+    return {word for group in groups for phrase in getattr(language, group) for word in phrase}
 
 
 def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> tuple[str, ...]:
@@ -34,7 +44,7 @@ def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> tuple[st
     hits: Counter[str] = Counter()
     for token in tokens:
         if token.kind == WORD and token.text in known:
-            hits.update(known[token.text])
+            hits.update(known[token.text] * (PLAINLY if token.text >= _BEYOND_LATIN else 1))
     if not hits:
         return switched_on
     home = max(switched_on, key=lambda code: hits[code], default="en")
