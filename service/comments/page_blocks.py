@@ -163,15 +163,21 @@ def _fits(
 
 def _times_stand_last(lines: Sequence[Line]) -> bool:
     """Whether times stand below the words: buttons follow them, never words."""
-    following = [
-        _next(lines, place)
+    times = [
+        place
         for place, line in enumerate(lines)
         if line.kind == "time" and line.stamp and not line.stamp.before
     ]
-    below = sum(1 for line in following if line is None or line.kind in {"reply", "button"})
-    first = next((place for place, line in enumerate(lines) if line.kind == "time"), 0)
-    above = sum(1 for line in lines[:first] if line.kind not in {"blank", "button"})
-    return bool(following) and above >= 2 and below > 0.8 * len(following)
+    below = sum(1 for place in times if _buttons_follow(lines, place))
+    above = sum(1 for line in lines[: times[0]] if line.kind != "blank") if times else 0
+    return above >= 2 and below > 0.8 * len(times)
+
+
+def _buttons_follow(lines: Sequence[Line], place: int) -> bool:
+    stamp, following = lines[place].stamp, _next(lines, place)
+    if stamp and stamp.ends:
+        return True
+    return following is None or following.kind in {"reply", "button"}
 
 
 def _with_times_last(lines: Sequence[Line]) -> Page:
@@ -182,7 +188,7 @@ def _with_times_last(lines: Sequence[Line]) -> Page:
         if line.kind == "blank" and not waiting:
             continue
         if line.kind == "time" and line.stamp and waiting:
-            author, *body = [one for one in waiting if one.kind != "blank" or one is not waiting[0]]
+            author, *body = waiting
             while body and plain(body[0].text) in BADGES:
                 body.pop(0)
             blocks.append(Block(author.text, line.stamp, author.number, body))

@@ -30,6 +30,7 @@ class Body:
     folded: bool = False
     removed: list[Line] = field(default_factory=list)
     left_over: list[Line] = field(default_factory=list)
+    #: Buttons between the words and the button to answer.
     buttons: list[Line] = field(default_factory=list)
 
     @property
@@ -114,12 +115,13 @@ def _without_what_stands_below(lines: Sequence[Line], body: Body) -> list[Line]:
     while kept:
         line = kept[-1]
         if line.kind == "below":
-            body.sure = body.sure or body.count is not None
+            body.sure = body.sure or body.count is not None  # no words stand below this button
             body.folded = body.folded or bool(page_words.FOLDED.fullmatch(plain(line.text)))
             body.buttons.append(kept.pop())
         elif line.kind == "blank":
             kept.pop()
         elif line.kind in {"button", "reply"}:
+            body.sure = body.sure or body.count is not None
             body.buttons.append(kept.pop())
         elif line.kind == "removed" and len(kept) > 1:
             body.removed.append(kept.pop())
@@ -138,7 +140,8 @@ def _words_ended(body: Body) -> bool:
 
 def _only_a_number(lines: Sequence[Line], body: Body) -> list[Line]:
     """A comment that is nothing but a number: the number is what its writer said."""
-    if body.count is None or any(line.kind in {"reply", "button"} for line in lines):
+    filled = [line for line in lines if line.kind != "blank"]
+    if body.count is None or filled[0] is not body.count:
         return []
     kept, body.count, body.sure = [body.count], None, False
     return kept

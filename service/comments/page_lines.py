@@ -36,13 +36,15 @@ _LEAD = re.compile(r"(?:posted|commented|written|wrote|said|replied|on|am|vom|le
 class Stamp:
     """A time on a page: when, what stands before it on its line, and whether it says edited.
 
-    `edited_when` is the time of the edit, where the page tells that as well.
+    `edited_when` is the time of the edit, where the page tells that as well. `ends` says that
+    buttons stand behind it on its line, which come below a comment's words.
     """
 
     when: When
     before: str = ""
     edited: bool = False
     edited_when: When | None = None
+    ends: bool = False
 
 
 @dataclass(slots=True)
@@ -59,14 +61,19 @@ class Line:
 
 @dataclass(slots=True)
 class Clock:
-    """How times on this page are read; `bare` where "5d" alone is one."""
+    """How times on this page are read.
+
+    `bare`: "5d" alone is a time. `loose`: a time may follow a name with a comma, a dash or nothing
+    but a space between them.
+    """
 
     zone: tzinfo
     copied_at: datetime
     bare: bool = False
+    loose: bool = False
     known: dict[str, When | None] = field(default_factory=dict)
 
-    def read(self, words: str) -> When | None:
+    def read(self, words: str, *, bare: bool = False) -> When | None:
         """The time that these words are, or None. Pages say the same ones again and again."""
         if words not in self.known:
             when = read_when(words, self.zone, self.copied_at)
@@ -74,7 +81,7 @@ class Clock:
                 when = read_when(words.partition(" ")[2], self.zone, self.copied_at)
             self.known[words] = None if when and when.kind == "number" else when
         when = self.known[words]
-        return None if when and when.kind == "bare" and not self.bare else when
+        return None if when and when.kind == "bare" and not (self.bare or bare) else when
 
 
 def lines_read(texts: list[str], clock: Clock) -> list[Line]:
@@ -137,19 +144,42 @@ def stamp_of(text: str, clock: Clock) -> Stamp | None:
         if found or not any(sign.isdigit() for sign in mark[1]):
             edited, edited_when = True, found[0] if found else None
             text = text[: mark.start()]
-    parts = [part for part in _SEPARATORS.split(text) if part.strip()]
+    alone = _without_buttons(text)
+    parts = [part for part in _SEPARATORS.split(alone) if part.strip()]
     for place, part in enumerate(parts[:4]):
-        when = clock.read(part)
+        # Beside a name, a mark or a button, "5d" is surely a time.
+        when = clock.read(part, bare=len(parts) > 1 or alone != text)
         if when is None:
             continue
+        ends = alone != text
         for after in parts[place + 1 :]:
             found = _edit_mark(after, clock)
             if found:
                 edited, edited_when = True, edited_when or found[0]
-        return Stamp(when, _author_in(parts[:place]), edited, edited_when)
+            ends = ends or _kind_of(plain(after)) in {"reply", "button"}
+        return Stamp(when, _author_in(parts[:place]), edited, edited_when, ends)
     found = _edit_mark(text, clock) if not mark else None
     if found and found[0]:
         return Stamp(found[0], "", edited=True, edited_when=found[0])
+    return _loose(text, clock, edited=edited) if clock.loose else None
+
+
+def _without_buttons(text: str) -> str:
+    """A line without buttons at its end ("3 d Like Reply"); the line itself if nothing is left."""
+    words = text.split(" ")
+    while len(words) > 1 and plain(words[-1]) in _ONE_WORD_BUTTONS:
+        words.pop()
+    return " ".join(words)
+
+
+def _loose(text: str, clock: Clock, *, edited: bool) -> Stamp | None:
+    """A name and a time that only a comma, a dash, a bracket or a space keeps apart."""
+    words = text.split(" ")
+    for place in range(1, min(len(words), 8)):
+        name = " ".join(words[:place]).rstrip(" ,-–—(")
+        when = clock.read(" ".join(words[place:]).strip(" ,-–—()"))
+        if when and name:
+            return Stamp(when, name[:_LONGEST_NAME], edited)
     return None
 
 

@@ -18,6 +18,8 @@ from service.comments.times import zone_of
 _MAPPING = (("author", "above the time"), ("posted", "a line"), ("text", "below the time"))
 #: How many lines a note lists one by one.
 _LISTED = 40
+#: How many lines a page may have above its comments before that looks like unread comments.
+_ABOVE = 12
 
 
 @dataclass(slots=True)
@@ -33,14 +35,20 @@ class _Told:
 
 
 def lines_with_times(text: str, source: Source) -> list[Line]:
-    """The lines of a pasted text, with short forms such as "5d" as times where they are the rule."""
+    """The lines of a pasted text. Forms that are times on some pages only are so where they rule."""
     texts = clean(text).split("\n")
-    clock = Clock(zone_of(source.zone), source.copied_at)
-    lines = lines_read(texts, clock)
-    clock = Clock(zone_of(source.zone), source.copied_at, bare=True)
-    with_bare = lines_read(texts, clock)
-    told, bare = _times(lines), _times(with_bare)
-    return with_bare if bare - told > max(1, told) else lines
+    zone = zone_of(source.zone)
+    lines = lines_read(texts, Clock(zone, source.copied_at))
+    if any(line.stamp and line.stamp.when.kind == "relative" for line in lines):
+        return lines
+    short = lines_read(texts, Clock(zone, source.copied_at, bare=True))
+    if _times(short) > max(1, _times(lines)):
+        return short
+    if _times(lines):
+        return lines
+    loose = lines_read(texts, Clock(zone, source.copied_at, loose=True))
+    filled = sum(1 for line in lines if line.kind != "blank")
+    return loose if _times(loose) > max(1, filled // 4) else lines
 
 
 def _times(lines: Iterable[Line]) -> int:
@@ -65,6 +73,9 @@ def read_pasted(text: str, source: Source) -> Export:
         if (comment := _comment(block, body, told)) is not None
     ]
     _judge_counts(told, bodies)
+    for line in [line for line in page.above if line.kind != "blank"][_ABOVE:]:
+        why = "it stands above the first line that could be read as a time"
+        told.unreadable.append(Unreadable(f"line {line.number}", shortened(line.text), why))
     notes = (*_page_notes(page, told, learned), *told.times.notes())
     return Export("pasted", tuple(comments), tuple(told.unreadable), _MAPPING, notes)
 
@@ -79,7 +90,7 @@ def _comment(block: Block, body: Body, told: _Told) -> Comment | None:
         told.folded.append(block.first)
     text = clean(body.text)
     if not text:
-        seen = " / ".join(line.text for line in reversed(body.buttons))
+        seen = " / ".join(line.text for line in block.body if line.kind != "blank")
         why = f"a comment by {block.author or 'nobody named'} without words that can be told"
         told.unreadable.append(Unreadable(place, shortened(seen), why))
         return None
@@ -122,8 +133,9 @@ def _judge_counts(told: _Told, bodies: Sequence[Body]) -> None:
 def _page_notes(page: Page, told: _Told, learned: frozenset[str]) -> Iterable[str]:
     above = [line for line in page.above if line.kind != "blank"]
     if above:
-        words = " / ".join(line.text for line in above[:_LISTED])
-        yield f"Left out above the first comment (line {_numbers(above)}): {shortened(words)}."
+        words = " / ".join(shortened(line.text) for line in above[:_ABOVE])
+        more = f" and {len(above) - _ABOVE} more" if len(above) > _ABOVE else ""
+        yield f"Left out above the first comment (line {_numbers(above)}): {words}{more}."
     if learned:
         yield f"Taken for buttons of the page: {', '.join(sorted(learned))}."
     if told.counts:
