@@ -73,6 +73,8 @@ _SHAPES_OF_OTHER = {
 #: Letters that glue a cue to a number in any language: they are short for "page" or "number".
 _SHORT_CUES = frozenset({"p", "pg", "pge", "nr", "num", "number", "page", "s", "seite", "pagina",
                          "sida", "side", "str", "stranica", "strona", "blz", "bladzijde"})  # fmt: skip
+#: "no42" may rule 42 out or number it.
+_DOUBTFUL_CUES = frozenset({"no", "team"})
 _GLUED_COUNTS = frozenset(
     "ct k m mm cm km kg g lb lbs oz ml l h hr hrs hrs min mins sec secs s pm am yo yr yrs yrold d "
     "x px p th fps hd count st ft in w wk wks gb mb mph kph c f ish ies plus ply".split()
@@ -187,11 +189,11 @@ def _mixed(token: Token, at: int, lexicon: Lexicon) -> Mention | None:
             or tail in lexicon.glue_after
             or any(tail.startswith(word) for word in lexicon.glue_after if len(word) > 2)
         )
-        if head in _SHORT_CUES or head in lexicon.glue_before:
+        if head not in _DOUBTFUL_CUES and (head in _SHORT_CUES or head in lexicon.glue_before):
             if ends:
                 return Mention(at, at + 1, _whole(digits), "glued", Standing.CUED,
                                "a page word glued to the number", cued_by_page=True)  # fmt: skip
-        elif head in {"no", "team"} and ends:
+        elif head in _DOUBTFUL_CUES and ends:
             return Mention(at, at + 1, _whole(digits), "glued", Standing.ASKED,
                            "letters glued to a number")  # fmt: skip
         elif (

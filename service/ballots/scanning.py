@@ -17,9 +17,14 @@ _MARKS = "".join(
     chr(code) for code in range(0x0483, 0xFFFF) if unicodedata.category(chr(code)) in {"Mn", "Mc"}
 )
 
+#: Most tokens are words before a space and marks at a sentence's end: they are tried first.
+_KINDS = {"plain": WORD, "stop": END}
+
 _TOKEN = re.compile(
     r"""
-      (?P<link>https?://\S+|www\.\S+|[\w.+-]+@[\w-]+\.[\w.]+)
+      (?P<plain>[a-z]+(?:'[a-z]+)*(?=[\ ,!?\n]|\.[\ \n.]|\.?$))
+    | (?P<stop>[.!?]+(?=[\ \n]|$)|\n+)
+    | (?P<link>https?://\S+|www\.\S+|[\w.+-]+@[\w-]+\.[\w.]+)
     | (?P<handle>(?<!\w)@[\w.\-]+)
     | (?P<tag>\#(?=\w*[^\W\d_])\w+)
     | (?P<emoticon></?3+(?!\d)|(?<![\w)])[:;=x][-'^o]?3+(?![\w%])|(?<![\w.])8-[)(dp](?!\w)
@@ -28,7 +33,7 @@ _TOKEN = re.compile(
     | (?P<money>[$£€¥₹₽]\s?\d[\d.,]*(?:[km]\b)?|\d[\d.,]*\s?[$£€¥₹₽])
     | (?P<percent>\d[\d.,]*\s?%)
     | (?P<clock>\d{1,2}[:]\d{2}(?::\d{2})?(?!\d)(?:\s?[ap]\.?m\b\.?)?|\d{1,2}h\d{2}(?!\w))
-    | (?P<date>\d{1,4}([./-])\d{1,2}\10\d{1,4}(?![\d]))
+    | (?P<date>\d{1,4}(?P<sep>[./-])\d{1,2}(?P=sep)\d{1,4}(?![\d]))
     | (?P<broken>(?<![\w.,])\d(?:\s\d)+(?![\w%]|[.,:/]\d))
     | (?P<size>\d+(?:[.,]\d+)?\s?[x*]\s?\d+(?:[.,]\d+)?(?:\s?[x*]\s?\d+)*(?![\d]))
     | (?P<fraction>\d+/\d+(?:/\d+)*)
@@ -69,6 +74,7 @@ def scan(plain: str) -> list[Token]:
     last = -1
     for found in _TOKEN.finditer(plain):
         start, end = found.span()
-        tokens.append(Token(found.lastgroup or OTHER, found.group(), start, end, start == last))
+        kind = found.lastgroup or OTHER
+        tokens.append(Token(_KINDS.get(kind, kind), found.group(), start, end, start == last))
         last = end
     return tokens
