@@ -164,7 +164,7 @@ def read_settings(**given: Any) -> Settings:
     _check_environment()
     try:
         settings = Settings(**given)
-    except tomllib.TOMLDecodeError as error:
+    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
         raise BadSetting(
             FILE_NAME, f"this settings file is no TOML ({error})", "mend that line"
         ) from None
