@@ -1,0 +1,67 @@
+"""Ukrainian number words: counting, and saying which page (it is feminine)."""
+
+from __future__ import annotations
+
+from num2words import num2words
+
+from service.ballots.languages.spelling import joined, with_slips
+
+#: The apostrophe is often left out, or typed as another mark; Russian sounds slip in.
+_SLIPS = (
+    ("десят", "десет"), ("надцять", "надцать"), ("дцять", "дцать"), ("один", "оден"),
+    ("шість", "шисть"), ("пят", "пьят"), ("вісім", "висим"), ("чотир", "четир"),
+    ("девяносто", "девеносто"), ("девят", "девьят"),
+    ("дванадцять", "двінадцять"), ("шістдесят", "шісдесят"), ("шістнадцять", "шіснадцять"),
+)  # fmt: skip
+_WHICH = (("ій", ("я", "ю")), ("ий", ("а", "у")))
+_ELSEWHERE = (
+    ("ій", ("ій", "є", "ього", "ьої")),
+    ("ий", ("ий", "е", "ого", "ої", "ій", "им")),
+)
+
+
+def _turned(words: str, endings: tuple[tuple[str, tuple[str, ...]], ...]) -> list[str]:
+    for ending, others in endings:
+        if words.endswith(ending):
+            return [joined(words.removesuffix(ending) + other) for other in others]
+    return []
+
+
+def _which(value: int) -> str:
+    return str(num2words(value, lang="uk", to="ordinal"))
+
+
+def _apostrophes(found: dict[str, int]) -> dict[str, int]:
+    """The words that may begin a number and are written with an apostrophe, as they are written."""
+    marked: dict[str, int] = {}
+    for word, value in found.items():
+        for start in ("пят", "девят", "девян"):
+            if word.startswith(start):
+                at = start.index("я")
+                marked[word[:at] + "'" + word[at:]] = value
+    return marked
+
+
+def numbers() -> dict[str, int]:
+    """Number words to 999, and "which page" from the fourth on, by their joined spelling."""
+    found = {joined(num2words(value, lang="uk")): value for value in range(1000)}
+    for word, value in list(found.items()):
+        if value != 11 and value % 10 == 1 and word.endswith("один"):
+            found[word.removesuffix("один") + "одна"] = value
+            found[word.removesuffix("один") + "одну"] = value
+        elif value % 10 == 2 and word.endswith("два"):
+            found[word.removesuffix("два") + "дві"] = value
+    found = with_slips(found | {"ноль": 0}, _SLIPS)
+    for value in range(4, 201):
+        found |= dict.fromkeys(_turned(_which(value), _WHICH), value)
+    return found | _apostrophes(found)
+
+
+def ordinals() -> dict[str, int]:
+    """Ordinals to 200th in their other forms, and the first three in all."""
+    found: dict[str, int] = {}
+    for value in range(1, 201):
+        found |= dict.fromkeys(_turned(_which(value), _ELSEWHERE), value)
+        if value <= 3:
+            found |= dict.fromkeys(_turned(_which(value), _WHICH), value)
+    return found | _apostrophes(found)
