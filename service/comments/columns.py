@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from service.comments.column_content import Choosing, Column, by_content, is_header
 from service.comments.dates import Order, order_of
+from service.comments.entries import clean
 from service.comments.formats import MEANINGS, Meaning, Source
 from service.comments.meanings import Known, meanings_of, spelled
 from service.errors import BadExport, NoTextColumn
@@ -60,7 +61,7 @@ def map_columns(rows: Sequence[Sequence[str]], source: Source) -> ColumnMap:
     has_header = _has_header(rows, dict(source.columns))
     width = len(rows[0]) if has_header else _usual_width(rows)
     names = tuple(
-        rows[0][place].strip() if has_header else f"column {place + 1}" for place in range(width)
+        clean(rows[0][place]) if has_header else f"column {place + 1}" for place in range(width)
     )
     body = rows[1:] if has_header else rows
     columns = [

@@ -83,9 +83,7 @@ def _as_new(versions: Shown, copied_at: datetime, keys: set[str]) -> KnownCommen
         count += 1
         key = f"{plain}-{count}"
     keys.add(key)
-    made = first_known(versions[0], copied_at, key)
-    words = tuple(Version(one.text, one.written, Span.at(copied_at)) for one in versions)
-    return with_versions(made, words) if len(words) > 1 else made
+    return first_known(key, versions, copied_at)
 
 
 def _seen_again(known: KnownComment, comment: Comment, copied_at: datetime) -> KnownComment:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from typing import Any
 
+from service.comments.entries import clean
 from service.errors import BadExport
 
 #: Any value of JSON.
@@ -20,7 +21,8 @@ def parsed(text: str, name: str, place: str = "") -> Json:
     many), also for what is nested too deep.
     """
     try:
-        return json.loads(text)
+        # Names of fields reach messages; without escapes they cannot hold what may not be kept.
+        return json.loads(text, object_pairs_hook=_kept if "\\u" in text else None)
     except json.JSONDecodeError as error:
         where = place or f"line {error.lineno}"
         raise BadExport(
@@ -35,6 +37,10 @@ def parsed(text: str, name: str, place: str = "") -> Json:
         raise BadExport(
             name, "the JSON holds a number that is too long", "export the comments again", place
         ) from None
+
+
+def _kept(pairs: list[tuple[str, Json]]) -> dict[str, Json]:
+    return {clean(name): value for name, value in pairs}
 
 
 def scalar(value: Json) -> str:

@@ -181,6 +181,7 @@ def _buttons_follow(lines: Sequence[Line], place: int) -> bool:
 
 
 def _with_times_last(lines: Sequence[Line]) -> Page:
+    above: list[Line] = []
     blocks: list[Block] = []
     waiting: list[Line] = []
     ended = True
@@ -194,11 +195,10 @@ def _with_times_last(lines: Sequence[Line]) -> Page:
             blocks.append(Block(author.text, line.stamp, author.number, body))
             waiting, ended = [], True
         elif ended and line.kind in {"reply", "button", "count", "below", "blank"}:
-            if blocks:
-                blocks[-1].body.append(line)
+            (blocks[-1].body if blocks else above).append(line)
         else:
             waiting.append(line)
             ended = False
     if blocks:
         blocks[-1].body.extend(waiting)
-    return Page([], blocks)
+    return Page(above, blocks)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 import re
 import unicodedata
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
 
@@ -104,10 +105,11 @@ def version_at(known: KnownComment, closes: datetime | None) -> Version:
     return known.versions[-1]
 
 
-def first_known(comment: Comment, copied_at: datetime, key: str = "") -> KnownComment:
-    """A comment that no batch has shown before."""
-    version = Version(comment.text, comment.written, Span.at(copied_at))
-    return KnownComment(key or key_of(comment), comment, (version,))
+def first_known(key: str, shown: Sequence[Comment], copied_at: datetime) -> KnownComment:
+    """A comment that no batch has shown before, with the words it is shown with, oldest first."""
+    seen = Span.at(copied_at)
+    versions = tuple(Version(one.text, one.written, seen) for one in shown)
+    return with_versions(KnownComment(key, shown[0], versions), versions)
 
 
 def with_versions(known: KnownComment, versions: tuple[Version, ...]) -> KnownComment:
