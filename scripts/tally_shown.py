@@ -40,7 +40,7 @@ def make_console() -> Console:
 
 def plain(words: str) -> Text:
     """A stranger's words as one line of text: no colours, no control characters, no direction."""
-    line = TURNING.sub("", " ⏎ ".join(words.split("\n")))
+    line = TURNING.sub("", " ⏎ ".join(filter(None, words.split("\n"))))
     return Text("".join("\ufffd" if unicodedata.category(sign) == "Cc" else sign for sign in line))
 
 
@@ -165,8 +165,8 @@ def _show_votes(count: Json, console: Console, *, everything: bool) -> None:
 
 def _named(voters: list[str], everything: bool) -> str:  # noqa: FBT001 - one of two ways to say it
     if everything or len(voters) <= VOTERS_AT_ONCE:
-        return ", ".join(voters)
-    return f"{', '.join(voters[: VOTERS_AT_ONCE - 1])} and {len(voters) - VOTERS_AT_ONCE + 1} more"
+        return "; ".join(voters)
+    return f"{'; '.join(voters[: VOTERS_AT_ONCE - 1])} and {len(voters) - VOTERS_AT_ONCE + 1} more"
 
 
 def _show_set_aside(aside: list[Json], console: Console, *, everything: bool) -> None:
@@ -218,7 +218,9 @@ def _show_announcement(count: Json, console: Console) -> None:
     words = count["announcement"].rstrip()
     if not words:
         return
-    _title(console, "Announcement, ready to paste")
+    is_final = count["winner"] is not None and not count["can_change"] and count["rules"]["closes"]
+    heading = "ready to paste" if is_final else "as it would read now"
+    _title(console, f"Announcement, {heading}")
     console.print("-" * 28)
     console.out(words, highlight=False)
     console.print("-" * 28)

@@ -9,8 +9,10 @@ from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
 
-#: Switches of the test run itself; a script under test must not see them.
+#: Settings and switches around the test run; a script under test must not see them, and it keeps
+#: what it compiles, as it would for a person.
 OWN_PREFIX = "LOOPSTART_"
+LEFT_OUT = {"DATABASE_URL", "COLUMNS", "PYTHONDONTWRITEBYTECODE"}
 
 
 def run_script(
@@ -36,7 +38,7 @@ def run_python(
     inherited = {
         name: value
         for name, value in os.environ.items()
-        if not name.upper().startswith(OWN_PREFIX) and name not in {"DATABASE_URL", "COLUMNS"}
+        if not name.upper().startswith(OWN_PREFIX) and name not in LEFT_OUT
     }
     told = subprocess.run(  # noqa: S603 - the project's own scripts
         [sys.executable, *map(str, arguments)],

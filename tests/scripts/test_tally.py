@@ -37,8 +37,8 @@ def test_a_count_shows_votes_causes_looks_steps_winner_and_announcement(export: 
     told = run_script("tally.py", export, *ROUND)
     assert (told.returncode, told.stderr) == (0, "")
     lines = told.stdout.splitlines()
-    assert "   2       2   Odd, Sunniva" in lines
-    assert "   7       2   Maren, Tove" in lines
+    assert "   2       2   Odd; Sunniva" in lines
+    assert "   7       2   Maren; Tove" in lines
     shown = told.stdout
     for words in (
         "votable: 1 to 12.",
