@@ -53,7 +53,7 @@ def merge_batch(
     """
     known = tuple(known)
     shown = collapse(batch)
-    pairs = Matcher.of(known).pair(shown)
+    pairs = Matcher(known).pair(shown)
     keys = {one.key for one in known}
     new: list[KnownComment] = []
     edited: list[KnownComment] = []
@@ -89,6 +89,8 @@ def _as_new(versions: Shown, copied_at: datetime, keys: set[str]) -> KnownCommen
 def _seen_again(known: KnownComment, comment: Comment, copied_at: datetime) -> KnownComment:
     """The known comment after a batch copied at `copied_at` showed it as `comment`."""
     before = known.comment
+    if _nothing_new(known, comment, copied_at):
+        return known
     posted = narrowed(before.posted, comment.posted)
     versions = tuple(
         replace(version, written=posted) if version.written == before.posted else version
@@ -110,6 +112,19 @@ def _seen_again(known: KnownComment, comment: Comment, copied_at: datetime) -> K
         return with_versions(known, _with_other_words(versions, posted, comment, copied_at))
     again = _same_words(versions[place], posted, comment, copied_at)
     return with_versions(known, (*versions[:place], again, *versions[place + 1 :]))
+
+
+def _nothing_new(known: KnownComment, comment: Comment, copied_at: datetime) -> bool:
+    """Whether a batch shows just what is known, so that nothing need be weighed."""
+    before, newest = known.comment, known.versions[-1]
+    return (
+        newest.seen is not None
+        and newest.seen.earliest <= copied_at <= newest.seen.latest
+        and before.text == comment.text
+        and (before.posted, before.edited) == (comment.posted, comment.edited)
+        and (before.id, before.author_id, before.author, before.reply_to)
+        == (comment.id, comment.author_id, comment.author, comment.reply_to)
+    )
 
 
 def _standing_at(versions: tuple[Version, ...], words: str, copied_at: datetime) -> int | None:

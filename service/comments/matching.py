@@ -7,16 +7,17 @@ author's only comment of one exact second reads otherwise than before, as that c
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from itertools import pairwise
 
 from service.comments.comment import Comment
+from service.comments.spans import Span
 from service.comments.versions import KnownComment, may_be_one_time, name_of, wording
 
 #: One comment as a batch shows it: its words, oldest first where the batch shows several.
 Shown = tuple[Comment, ...]
 _Author = tuple[str, str]
+_NOBODY: _Author = ("", "")
 
 
 def collapse(batch: Iterable[Comment]) -> list[Shown]:
@@ -45,6 +46,9 @@ def _standing_order(comment: Comment) -> tuple[object, ...]:
 
 def _of_one_id(comments: list[Comment]) -> Iterator[Shown]:
     """The words that stand under one id: versions where their times tell the order."""
+    if len(comments) == 1:
+        yield (comments[0],)
+        return
     distinct: dict[str, Comment] = {}
     for comment in sorted(comments, key=lambda one: one.written.earliest):
         distinct.setdefault(wording(comment.text), comment)
@@ -56,70 +60,86 @@ def _of_one_id(comments: list[Comment]) -> Iterator[Shown]:
         yield from ((comment,) for comment in versions)
 
 
-@dataclass(slots=True)
 class Matcher:
     """The known comments that no comment of the batch has been matched with yet."""
 
-    by_id: dict[str, list[KnownComment]] = field(default_factory=lambda: defaultdict(list))
-    by_words: dict[tuple[_Author, str], list[KnownComment]] = field(
-        default_factory=lambda: defaultdict(list)
-    )
-    by_second: dict[tuple[_Author, object], list[KnownComment]] = field(
-        default_factory=lambda: defaultdict(list)
-    )
-    taken: set[str] = field(default_factory=set)
+    def __init__(self, known: Iterable[KnownComment]) -> None:
+        """For these comments, whose order does not matter."""
+        self._known = sorted(known, key=lambda each: each.key)
+        self._taken: set[str] = set()
+        self._by_id: dict[str, list[KnownComment]] = defaultdict(list)
+        self._by_words: dict[tuple[_Author, str], list[KnownComment]] = defaultdict(list)
+        self._by_second: dict[tuple[_Author, Span], list[KnownComment]] = defaultdict(list)
+        for one in self._known:
+            if one.comment.id:
+                self._by_id[one.comment.id].append(one)
 
-    @classmethod
-    def of(cls, known: Iterable[KnownComment]) -> Matcher:
-        """A matcher for these comments, whose order does not matter."""
-        matcher = cls()
-        for one in sorted(known, key=lambda each: each.key):
-            comment = one.comment
-            if comment.id:
-                matcher.by_id[comment.id].append(one)
-            for author in _authors(comment):
-                for words in {wording(version.text) for version in one.versions}:
-                    matcher.by_words[author, words].append(one)
-                if comment.posted.is_exact:
-                    matcher.by_second[author, comment.posted].append(one)
-        return matcher
-
-    def pair(self, shown: list[Shown]) -> dict[int, KnownComment]:
+    def pair(self, shown: Sequence[Shown]) -> dict[int, KnownComment]:
         """For each place in `shown` the known comment that it is; each is used once."""
         pairs: dict[int, KnownComment] = {}
-        ways = (self._same_id_and_words, self._same_id, self._same_words, self._same_second)
-        for way in ways:
-            left = [place for place in range(len(shown)) if place not in pairs]
-            rivals = _by_author_and_second(shown[place][-1] for place in left)
-            for place in left:
-                comment = shown[place][-1]
-                if way == self._same_second and _crowded(comment, rivals):
-                    continue
-                found = way(comment)
-                if found:
-                    pairs[place] = found
-                    self.taken.add(found.key)
+        left: Sequence[int] = range(len(shown))
+        for way in (self._same_id_and_words, self._same_id):
+            left = self._pair_by(way, shown, left, pairs)
+        if not left:
+            return pairs
+        self._index_by_author([shown[place][-1] for place in left])
+        if not self._by_words:
+            return pairs
+        left = self._pair_by(self._same_words, shown, left, pairs)
+        rivals = _by_author_and_second(shown[place][-1] for place in left)
+        alone = [place for place in left if not _crowded(shown[place][-1], rivals)]
+        self._pair_by(self._same_second, shown, alone, pairs)
         return pairs
 
+    def _pair_by(
+        self,
+        way: Callable[[Comment], KnownComment | None],
+        shown: Sequence[Shown],
+        places: Iterable[int],
+        pairs: dict[int, KnownComment],
+    ) -> list[int]:
+        """Pair what one way recognises; what is left."""
+        left = []
+        for place in places:
+            found = way(shown[place][-1])
+            if found:
+                pairs[place] = found
+                self._taken.add(found.key)
+            else:
+                left.append(place)
+        return left
+
+    def _index_by_author(self, comments: Sequence[Comment]) -> None:
+        """Make the known comments findable by author and words, or by author and second."""
+        all_have_ids = all(comment.id for comment in comments)
+        for one in self._free(self._known):
+            if one.comment.id and all_have_ids:
+                continue  # two comments with different ids are never one
+            for author in _authors(one.comment):
+                for words in {wording(version.text) for version in one.versions}:
+                    self._by_words[author, words].append(one)
+                if one.comment.posted.is_exact:
+                    self._by_second[author, one.comment.posted].append(one)
+
     def _free(self, candidates: Iterable[KnownComment]) -> list[KnownComment]:
-        return [one for one in candidates if one.key not in self.taken]
+        return [one for one in candidates if one.key not in self._taken]
 
     def _same_id_and_words(self, comment: Comment) -> KnownComment | None:
         words = wording(comment.text)
-        for one in self._free(self.by_id.get(comment.id or "", ())):
+        for one in self._free(self._by_id.get(comment.id or "", ())):
             if any(wording(version.text) == words for version in one.versions):
                 return one
         return None
 
     def _same_id(self, comment: Comment) -> KnownComment | None:
-        return next(iter(self._free(self.by_id.get(comment.id or "", ()))), None)
+        return next(iter(self._free(self._by_id.get(comment.id or "", ()))), None)
 
     def _same_words(self, comment: Comment) -> KnownComment | None:
         words = wording(comment.text)
         fitting = {
             one.key: one
             for author in _authors(comment)
-            for one in self._free(self.by_words.get((author, words), ()))
+            for one in self._free(self._by_words.get((author, words), ()))
             if _can_be_one(one.comment, comment)
         }
         # The same time first, then the one that fewest others can be.
@@ -137,17 +157,19 @@ class Matcher:
         fitting = {
             one.key: one
             for author in _authors(comment)
-            for one in self._free(self.by_second.get((author, comment.posted), ()))
+            for one in self._free(self._by_second.get((author, comment.posted), ()))
             if _can_be_one(one.comment, comment)
         }
         return next(iter(fitting.values())) if len(fitting) == 1 else None
 
 
 def _authors(comment: Comment) -> tuple[_Author, ...]:
-    """What an author is known by: the id, the name, or both; none where neither is told."""
+    """What an author is known by: the id, the name, both, or nothing."""
     name = name_of(comment.author)
-    named = ((("name", name),) if name else ()) or ()
-    return ((("id", comment.author_id), *named) if comment.author_id else named) or (("", ""),)
+    told = [("id", comment.author_id)] if comment.author_id else []
+    if name:
+        told.append(("name", name))
+    return tuple(told) or (_NOBODY,)
 
 
 def _can_be_one(known: Comment, comment: Comment) -> bool:
@@ -159,15 +181,15 @@ def _can_be_one(known: Comment, comment: Comment) -> bool:
     return may_be_one_time(known.posted, comment.posted)
 
 
-def _by_author_and_second(comments: Iterable[Comment]) -> dict[tuple[_Author, object], int]:
-    counted: dict[tuple[_Author, object], int] = defaultdict(int)
+def _by_author_and_second(comments: Iterable[Comment]) -> dict[tuple[_Author, Span], int]:
+    counted: dict[tuple[_Author, Span], int] = defaultdict(int)
     for comment in comments:
         for author in _authors(comment):
             counted[author, comment.posted] += 1
     return counted
 
 
-def _crowded(comment: Comment, rivals: dict[tuple[_Author, object], int]) -> bool:
+def _crowded(comment: Comment, rivals: dict[tuple[_Author, Span], int]) -> bool:
     """Whether the author's second does not tell which comment an edited one was."""
-    unnamed = _authors(comment) == (("", ""),)
+    unnamed = _authors(comment) == (_NOBODY,)
     return unnamed or any(rivals[author, comment.posted] > 1 for author in _authors(comment))

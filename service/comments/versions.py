@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import hashlib
-import re
 import unicodedata
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
@@ -12,8 +11,10 @@ from datetime import datetime
 from service.comments.comment import Comment
 from service.comments.spans import Answer, Span
 
-_SPACES = re.compile(r"\s+")
-_HIDDEN = re.compile(r"[\u200b\u200e\u200f\u202a-\u202e\u2060\u2066-\u2069\ufeff]")
+#: Signs that steer direction or join nothing: two texts are the same with or without them.
+_HIDDEN = dict.fromkeys(
+    [0x200B, 0x200E, 0x200F, *range(0x202A, 0x202F), 0x2060, *range(0x2066, 0x206A), 0xFEFF]
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +63,9 @@ def name_of(author: str) -> str:
 
 def wording(text: str) -> str:
     """The words by which two texts are the same, whatever spaces and line breaks a source keeps."""
-    return _SPACES.sub(" ", _HIDDEN.sub("", unicodedata.normalize("NFC", text))).strip()
+    if not text.isascii():
+        text = unicodedata.normalize("NFC", text).translate(_HIDDEN)
+    return " ".join(text.split())
 
 
 def key_of(comment: Comment) -> str:
