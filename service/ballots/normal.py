@@ -13,6 +13,8 @@ import unicodedata
 from dataclasses import dataclass
 
 _ENTITY = re.compile(r"&(?:#\d{1,7}|#[xX][0-9a-fA-F]{1,6}|[A-Za-z]{2,31});")
+#: "Number" as Romance languages shorten it: "nº", "N°", "n.º", which is no word "no".
+_NUMERO = re.compile(r"(?<!\w)[nN]\.?[º°]\.?")
 
 #: Letters that Unicode does not decompose, quotation marks and dashes of many scripts.
 _LEVELLED = {
@@ -117,6 +119,9 @@ def plain_of(text: str) -> Plain:
         if raw == "&" and (entity := _ENTITY.match(text, at)):
             end = entity.end()
             raw = html.unescape(entity.group())
+        elif raw in "nN" and (numero := _NUMERO.match(text, at)):
+            end = numero.end()
+            raw = "№"
         elif end < len(text) and text[end] in _COMPOSING:
             while end < len(text) and text[end] in _COMPOSING:
                 end += 1
