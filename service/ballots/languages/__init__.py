@@ -3,9 +3,18 @@
 from __future__ import annotations
 
 from service.ballots.language import Language
-from service.ballots.languages import de, en, fr, nl, ru, uk
+from service.ballots.languages import de, el, en, es, fr, nl, ru, uk
 
 LANGUAGES: dict[str, Language] = {
     language.code: language
-    for language in (en.LANGUAGE, de.LANGUAGE, fr.LANGUAGE, ru.LANGUAGE, nl.LANGUAGE, uk.LANGUAGE)
+    for language in (
+        en.LANGUAGE,
+        de.LANGUAGE,
+        fr.LANGUAGE,
+        ru.LANGUAGE,
+        nl.LANGUAGE,
+        uk.LANGUAGE,
+        es.LANGUAGE,
+        el.LANGUAGE,
+    )
 }
