@@ -1,55 +1,182 @@
-"""Which language a comment is plainly written in, told by its everyday words."""
+"""Which language a comment is plainly written in, told by its words.
+
+Every word tells as much as it is a language's own: an everyday word or a number word that no other
+language has tells most, one that many share tells little. English words tell a little more, since
+most comments of most rounds are English and a foreign word in one makes it no foreign comment.
+"""
 
 from __future__ import annotations
 
-from collections import Counter, defaultdict
-from collections.abc import Sequence
-from dataclasses import fields
+from collections import defaultdict
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, fields
 from functools import cache
+from string import digits
 
 from service.ballots.language import Language
 from service.ballots.languages import LANGUAGES
 from service.ballots.scanning import WORD, Token
 
-#: A language that the round has not switched on needs this many of its words to be plain.
-PLAINLY = 2
-#: A word in letters beyond the Latin ones is plain by itself, whatever it says.
+ENGLISH = "en"
+#: Letters from here on tell a language by themselves, whatever the word says.
 _BEYOND_LATIN = "\u0370"
+#: What a word tells of a language that alone has it, that shares it with one, with several.
+_OWN, _SHARED, _COMMON = 4, 2, 1
+#: A language that the round has not switched on must be told by more than a shared word.
+PLAINLY = _OWN
+#: Among so few words a number word is one, even if it is an ordinary word elsewhere.
+_FEW = 2
+#: So many languages may be read at once where the words do not tell them apart.
+_TIED = 3
+#: What an ordinal's ending is looked up by, apart from the words: "12e" is Dutch or French.
+_ENDING = "#"
+_SPOKEN = tuple(field.name for field in fields(Language) if field.type == "tuple[Phrase, ...]")
 
 
-@cache
-def _words_by_language() -> dict[str, tuple[str, ...]]:
-    """Every everyday, page and number word with the languages it belongs to."""
-    found: dict[str, list[str]] = defaultdict(list)
-    for code, language in LANGUAGES.items():
-        words = {phrase[0] for phrase in (*language.everyday, *language.page) if len(phrase) == 1}
-        words |= language.numbers.keys() | language.ordinals.keys()
-        words |= {word for word in _words_of(language) if word >= _BEYOND_LATIN}
-        for word in words:
-            found[word].append(code)
-    return {word: tuple(codes) for word, codes in found.items()}
+@dataclass(frozen=True, slots=True)
+class Telling:
+    """What one word tells: points for languages, and the languages that it is a number in."""
 
-
-def _words_of(language: Language) -> set[str]:
-    groups = (field.name for field in fields(Language) if field.type == "tuple[Phrase, ...]")
-    return {word for group in groups for phrase in getattr(language, group) for word in phrase}
+    points: tuple[tuple[str, int], ...]
+    numeral_of: tuple[str, ...]
+    #: An ordinary word elsewhere: it tells no language, and is a number only among few words.
+    doubtful: bool = False
 
 
 def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> tuple[str, ...]:
     """The languages to read by, the comment's own first; English helps to read every other.
 
-    Without a word that tells, all the languages that the round has switched on.
+    Without a word that tells, all the languages that the round has switched on. Of those, one is
+    added where a number word of it stands in a comment of another language.
     """
-    known = _words_by_language()
-    hits: Counter[str] = Counter()
+    known = _tellings()
+    points: dict[str, int] = {}
+    numerals: list[str] = []
+    words = 0
     for token in tokens:
-        if token.kind == WORD and token.text in known:
-            hits.update(known[token.text] * (PLAINLY if token.text >= _BEYOND_LATIN else 1))
-    if not hits:
-        return switched_on
-    home = max(switched_on, key=lambda code: hits[code], default="en")
-    away = max((code for code in hits if code not in switched_on), key=hits.get, default=None)  # type: ignore[arg-type]
-    own = home
-    if away is not None and hits[away] > hits[home] and (hits[away] >= PLAINLY or not hits[home]):
-        own = away
-    return (own,) if own == "en" else (own, "en")
+        if token.kind == WORD:
+            words += 1
+            telling = known.get(token.text)
+        elif token.kind == "ordinal":
+            telling = known.get(_ENDING + token.text.lstrip(digits))
+        else:
+            continue
+        if telling is not None:
+            for code, worth in telling.points:
+                points[code] = points.get(code, 0) + worth
+            if telling.numeral_of and (words <= _FEW or not telling.doubtful):
+                numerals += telling.numeral_of
+    if not points:
+        return _with_english(switched_on)
+    own = _own_languages(points, switched_on)
+    read = own if ENGLISH in own else (*own, ENGLISH)
+    if numerals and not any(code in numerals for code in own):
+        read += tuple(code for code in switched_on if code in numerals and code not in read)
+    return read
+
+
+def _with_english(codes: tuple[str, ...]) -> tuple[str, ...]:
+    return codes if ENGLISH in codes else (*codes, ENGLISH)
+
+
+def _own_languages(points: dict[str, int], switched_on: tuple[str, ...]) -> tuple[str, ...]:
+    """The language with most points, or those that cannot be told apart; English gives way."""
+    home = _with_english(switched_on)
+    at_home = max(points.get(code, 0) for code in home)
+    abroad = max((worth for code, worth in points.items() if code not in home), default=0)
+    if abroad > at_home and (abroad >= PLAINLY or not at_home):
+        return tuple(code for code in LANGUAGES if code not in home and points.get(code) == abroad)[
+            :_TIED
+        ]
+    tied = [code for code in home if points.get(code, 0) == at_home]
+    return tuple(code for code in tied if code != ENGLISH)[:_TIED] or (ENGLISH,)
+
+
+@cache
+def _tellings() -> dict[str, Telling]:
+    """Every word that tells of a language, with what it tells."""
+    languages = LANGUAGES.values()
+    spoken = {language.code: _spoken(language) for language in languages}
+    beyond = {
+        code: {word for word in words if word >= _BEYOND_LATIN} for code, words in spoken.items()
+    }
+    everyday = {
+        language.code: _everyday(language) | beyond[language.code] for language in languages
+    }
+    numerals = {language.code: _numerals(language) for language in languages}
+    doubtful = set[str]().union(*(_singles(language, ("doubtful",)) for language in languages))
+    doubtful |= (spoken[ENGLISH] & set[str]().union(*numerals.values())) - numerals[ENGLISH]
+    found: dict[str, Telling] = {}
+    for word in set[str]().union(*everyday.values(), *spoken.values(), *numerals.values()):
+        numeral_of = tuple(code for code in LANGUAGES if word in numerals[code])
+        if word in doubtful:
+            points = {ENGLISH: _SHARED} if word in everyday[ENGLISH] else {}
+        else:
+            points = _points(
+                word,
+                [code for code in LANGUAGES if word in everyday[code]],
+                [code for code in LANGUAGES if word in spoken[code]],
+                list(numeral_of),
+            )
+        if points or numeral_of:
+            found[word] = Telling(tuple(points.items()), numeral_of, word in doubtful)
+    return found | _endings()
+
+
+def _endings() -> dict[str, Telling]:
+    """What the endings of ordinals tell."""
+    by_ending: dict[str, dict[str, int]] = defaultdict(dict)
+    for code, language in LANGUAGES.items():
+        for ending in language.ordinal_endings:
+            by_ending[_ENDING + ending][code] = _COMMON
+    return {ending: Telling(tuple(points.items()), ()) for ending, points in by_ending.items()}
+
+
+def _points(
+    word: str, everyday: list[str], spoken: list[str], numerals: list[str]
+) -> dict[str, int]:
+    """How much the word tells of each language that has it."""
+    claimed = list(dict.fromkeys(everyday + numerals))
+    if not claimed:
+        # A word met in one language's phrases only tells a little of it.
+        return dict.fromkeys(spoken, _COMMON) if len(spoken) == 1 else {}
+    worth = {1: _OWN, 2: _SHARED}.get(len(claimed), _COMMON)
+    if word >= _BEYOND_LATIN:
+        worth *= 2
+    found = dict.fromkeys(claimed, worth)
+    for code in claimed:
+        if code not in everyday:
+            found[code] = min(worth, _numeral_worth(word))
+    if ENGLISH in everyday and len(claimed) > 1:
+        found[ENGLISH] = _SHARED
+    return found
+
+
+def _numeral_worth(word: str) -> int:
+    """Short number words are often another language's words, or names."""
+    return {1: 0, 2: _COMMON, 3: _COMMON, 4: _SHARED}.get(len(word), _OWN)
+
+
+def _singles(language: Language, groups: Iterable[str]) -> set[str]:
+    return {
+        phrase[0] for group in groups for phrase in getattr(language, group) if len(phrase) == 1
+    }
+
+
+def _everyday(language: Language) -> set[str]:
+    return _singles(language, ("everyday", "page"))
+
+
+def _spoken(language: Language) -> set[str]:
+    """Every word of its phrases but the shortest."""
+    return {
+        word
+        for group in _SPOKEN
+        for phrase in getattr(language, group)
+        for word in phrase
+        if len(word) > 2 or word >= _BEYOND_LATIN
+    }
+
+
+def _numerals(language: Language) -> set[str]:
+    return set(language.numbers) | set(language.ordinals)
