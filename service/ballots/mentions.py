@@ -135,6 +135,14 @@ def _digits(tokens: Sequence[Token], at: int) -> Mention:
     token = tokens[at]
     mention = Mention(at, at + 1, _whole(token.text), "digits")
     before = tokens[at - 1] if at else None
+    if before is not None and before.text == "+" and token.glued:
+        # "+1" agrees with somebody; other numbers behind a plus may be meant.
+        agrees = mention.value == 1
+        mention.standing = Standing.PLACED if agrees else Standing.ASKED
+        mention.rule = "points at something instead of a page"
+        mention.first = at - 1
+        mention.value = None if agrees else mention.value
+        return mention
     minus = before is not None and before.text == "-" and token.glued and not before.glued
     if minus and not (at > 1 and tokens[at - 2].text in {":", "-"}):
         mention.value = -_whole(token.text)

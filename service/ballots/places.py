@@ -18,6 +18,8 @@ _PLACE_BITS = sum(
         "first", "last", "corner", "top", "bottom", "left", "right", "middle", "told_from_last",
     )
 )  # fmt: skip
+#: In a comment of more words than this a place in passing is no choice.
+_TALK = 12
 _SIDES = ("top", "bottom", "left", "right")
 
 
@@ -74,7 +76,9 @@ def _place(scene: Scene, mention: Mention, *, named: bool) -> Mention:
     ):
         mention.standing, mention.rule = Standing.CUED, "a place on the chart, chosen"
     elif before.group in {"other_before", "weak_before"} and not is_alone(scene, mention):
-        mention.standing, mention.rule = Standing.UNSURE, "a place, perhaps only talked about"
+        talk = scene.word_count() > _TALK
+        mention.standing = Standing.OTHER if talk else Standing.UNSURE
+        mention.rule = "a place, perhaps only talked about"
     elif is_alone(scene, mention) or (named and (before.clear or before.group == "")):
         standing = Standing.CUED if named else Standing.ALONE
         mention.standing, mention.rule = standing, "a place on the chart"

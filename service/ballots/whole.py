@@ -12,6 +12,8 @@ from service.ballots.relations import on_chart
 from service.ballots.scanning import WORD, scan
 from service.ballots.scene import Scene
 
+#: A kind of page named in a longer sentence is talked about, not chosen.
+_KIND_REACH = 10
 _QUOTED_LINE = re.compile(r"^[ \t]*>(.*)$", re.MULTILINE)
 
 
@@ -112,6 +114,9 @@ def _kind(scene: Scene) -> Reading | None:
     """As in "Any even page", "top row somewhere": a kind of page, not one."""
     at = scene.find("kinds")
     if at < 0:
+        return None
+    start, end = scene.sentence(at)
+    if sum(token.kind == WORD for token in scene.tokens[start:end]) > _KIND_REACH:
         return None
     return _look(scene, at, at + scene.begins("kinds", at), (), "a kind of page, not one page")
 

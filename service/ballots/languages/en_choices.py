@@ -169,6 +169,7 @@ the one above
 """
 
 KINDS = """
+somewhere on the left | somewhere on the right | on the left somewhere | on the right somewhere |
 even page | even number | in the teens | in the twenties | in the thirties | in the forties |
 in the fifties | in the sixties | in the seventies | in the eighties | in the nineties |
 even numbers | odd numbers | prime numbers | primes | even pages | odd pages |
