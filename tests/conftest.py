@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 import shutil
-from collections.abc import Iterator
+from collections.abc import Generator, Iterator
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from uuid import uuid4
@@ -30,6 +30,26 @@ SERVER = URL.create(
     port=int(os.environ.get("PGPORT", "5432")),
     database="postgres",
 )
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_runtest_makereport() -> Generator[None, pytest.TestReport, pytest.TestReport]:
+    """Where every test must run, a skipped one is a failure."""
+    report = yield
+    if REQUIRE_ALL and report.skipped and not hasattr(report, "wasxfail"):
+        report.outcome = "failed"
+        report.longrepr = f"skipped, where every test must run: {report.longrepr}"
+    return report
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_make_collect_report() -> Generator[None, pytest.CollectReport, pytest.CollectReport]:
+    """The same for a whole file of tests that is skipped."""
+    report = yield
+    if REQUIRE_ALL and report.skipped:
+        report.outcome = "failed"
+        report.longrepr = f"skipped, where every test must run: {report.longrepr}"
+    return report
 
 
 @pytest.fixture(scope="session", autouse=True)

@@ -9,10 +9,8 @@ from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
 
-#: Settings and switches around the test run; a script under test must not see them, and it keeps
-#: what it compiles, as it would for a person.
-OWN_PREFIX = "LOOPSTART_"
-LEFT_OUT = {"DATABASE_URL", "COLUMNS", "PYTHONDONTWRITEBYTECODE"}
+#: What a terminal may say of itself; and a script keeps what it compiles, as it would for a person.
+LEFT_OUT = {"COLUMNS", "PYTHONDONTWRITEBYTECODE"}
 
 
 def run_script(
@@ -35,11 +33,7 @@ def run_python(
     environment: dict[str, str] | None = None,
 ) -> subprocess.CompletedProcess[str]:
     """Runs this very Python with these arguments."""
-    inherited = {
-        name: value
-        for name, value in os.environ.items()
-        if not name.upper().startswith(OWN_PREFIX) and name not in LEFT_OUT
-    }
+    inherited = {name: value for name, value in os.environ.items() if name not in LEFT_OUT}
     told = subprocess.run(  # noqa: S603 - the project's own scripts
         [sys.executable, *map(str, arguments)],
         input=given,

@@ -49,11 +49,16 @@ def test_a_count_shows_votes_causes_looks_steps_winner_and_announcement(export: 
         "“3”, “4”",
         "Tie-break 1: most joined edges",
         "Tie-break 2: reached first",
-        "Announcement, ready to paste",
+        "Announcement, as it would read now",
     ):
         assert words in shown
     # Page 7 had its second vote on the 13th, page 2 on the 14th.
     assert "Page 7 wins" in shown
+
+
+def test_an_announcement_that_nothing_can_change_is_ready_to_paste(export: Path) -> None:
+    export.write_text(EXPORT.replace("3 or 4", "lovely"), encoding="utf-8")
+    assert "Announcement, ready to paste" in run_script("tally.py", export, *ROUND).stdout
 
 
 def test_into_a_pipe_there_are_no_colours_and_nothing_is_cut(export: Path) -> None:
