@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from service.ballots.language import Language, phrases
 from service.ballots.languages import fr_choices, fr_counts, fr_numbers
+from service.ballots.languages.spelling import one_after_another
 
 LANGUAGE = Language(
     code="fr",
@@ -66,7 +67,8 @@ LANGUAGE = Language(
     second_choice=phrases(
         "deuxième choix | second choix | 2e choix | 2eme choix | 2nd choix | en deuxième | en second | en deuxième choix | "
         "en second choix | en secours | en remplacement | plan b | à défaut | comme second choix | deuxième voeu | en réserve"
-    ),
+    )
+    + phrases(fr_choices.TAKEN),
     either=phrases(
         "ou | ou bien | ou alors | ou peut-être | ou encore | soit | ou soit | ou même | voire"
     ),
@@ -75,14 +77,13 @@ LANGUAGE = Language(
         """
         sinon | ou sinon | et sinon | à défaut | ou à défaut | en second | en deuxième | deuxième choix | second choix | 2e choix |
         2eme choix | 2nd choix | puis | ensuite | autrement | plan b | en secours | suivie de | suivi de | et après | ou alors |
-        si elle est prise | si elle est déjà prise | si déjà prise | si c'est pris | si c'est déjà pris | si pas possible |
-        si prise | si ce n'est pas possible | si elle n'est pas libre | en remplacement | et si elle | dans le cas contraire |
         si jamais | au pire | à la rigueur | en dernier recours | en deuxième position | en deuxième lieu
         """
-    ),
+    )
+    + one_after_another(fr_choices.TAKEN_AFTER, fr_choices.TAKEN),
     condition=phrases(fr_choices.CONDITION),
     depends=phrases(
-        "ça dépend | cela dépend | selon | suivant | celle qui | à condition | à moins | sauf si | seulement si"
+        "ça dépend | cela dépend | selon ce que | selon si | suivant ce que | celle qui | à condition | à moins | sauf si | seulement si"
     ),
     ranked=phrases("dans cet ordre | dans l'ordre | par ordre de préférence | ordre de préférence"),
     tally_before=phrases("votes pour | voix pour | personnes pour | votes sur | voix sur"),

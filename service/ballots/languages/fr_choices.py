@@ -83,14 +83,24 @@ c'est une blague | c'est pour rire | lol non | mdr non | haha non | nan | non ma
 n'existe pas | il n'y a pas de | y'a pas de | bon d'accord | bon ok
 """
 
+#: Said of a page that another stands in for: "la 22 si elle est prise".
+TAKEN = """
+si elle est prise | si elle est déjà prise | si elle est déjà brodée | si elle est déjà faite | si elle est déjà choisie |
+si elle est occupée | si elle n'est pas libre | si elle n'est plus libre | si elle n'est pas dispo | si elle n'est plus dispo |
+si elle n'est pas disponible | si elle n'est plus disponible | si elle a déjà été | si déjà prise | si déjà pris | si prise |
+si pris | si c'est pris | si c'est déjà pris | si pas libre | si pas dispo | si pas disponible | si pas possible |
+si ce n'est pas possible | si celle-là est prise | si celle-ci est prise | si la première est prise | si jamais elle est prise |
+au cas où elle serait prise | au cas où elle est prise | si quelqu'un l'a déjà | si quelqu'un l'a prise
+"""
+TAKEN_AFTER = "et | ou | mais | puis | , | . | ; | - | ( | et sinon | ou alors"
+
 CONDITION = """
-si elle est libre | si elle est prise | si elle est déjà | si elle est encore | si elle est dispo | si elle n'est pas |
-si elle est disponible | si personne | si quelqu'un | si tout le monde | si c'est encore | si c'est libre | si c'est pris |
-si c'est déjà | si ce n'est pas | si c'est pas | si pas déjà | si pas prise | si déjà prise | si déjà pris | si prise | si libre |
-si dispo | si encore libre | si encore dispo | si disponible | si toujours libre | si elle l'est | si les autres | si la majorité |
-à condition que | sauf si | à moins que | à moins qu'elle | seulement si | uniquement si | pourvu que | tant que personne |
-si jamais personne | si mon mari | si ma soeur | s'il y a | s'il n'y a | si elle gagne | si elle a | si celle-là | si celle-ci | selon |
-si c'est celle | si on peut | si on a | si elle contient | du moment que
+si elle est libre | si elle est encore | si elle est dispo | si elle est disponible | si elle est toujours | si elle n'est pas prise |
+si elle n'est pas déjà | si personne | si tout le monde | si c'est encore | si c'est libre | si c'est dispo | si ce n'est pas déjà |
+si ce n'est pas pris | si c'est pas pris | si c'est pas déjà | si pas déjà | si pas prise | si libre | si dispo |
+si encore libre | si encore dispo | si disponible | si toujours libre | si les autres | si la majorité | si elle gagne |
+si quelqu'un | sauf si | à moins que | à moins qu'elle | seulement si | uniquement si | à condition que | pourvu que |
+tant que personne | si mon mari | si ma soeur | si celle-là | si celle-ci | si c'est celle | si elle contient | du moment que
 """
 
 REPORTED_BEFORE = """

@@ -1,9 +1,10 @@
-"""Number words as the reader looks them up, and as hurried fingers spell them."""
+"""Words put together: number words as hurried fingers spell them, phrases one after another."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 
+from service.ballots.language import Phrase, phrases
 from service.ballots.normal import plain_of
 
 
@@ -20,3 +21,8 @@ def with_slips(numbers: Mapping[str, int], slips: Iterable[tuple[str, str]]) -> 
             if right in word:
                 found.setdefault(word.replace(right, slip), value)
     return found
+
+
+def one_after_another(first: str, then: str) -> tuple[Phrase, ...]:
+    """Every phrase of one block with every phrase of another behind it."""
+    return tuple((*one, *other) for one in phrases(first) for other in phrases(then))

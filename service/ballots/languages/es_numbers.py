@@ -1,0 +1,62 @@
+"""Spanish number words: in one word or several, of either gender, and with slips."""
+
+from __future__ import annotations
+
+from num2words import num2words
+
+from service.ballots.languages.spelling import joined, with_slips
+
+_SLIPS = (
+    ("cuarenta", "quarenta"), ("cincuenta", "sincuenta"), ("cincuenta", "cinquenta"),
+    ("sesenta", "secenta"), ("setenta", "cetenta"), ("noventa", "nobenta"), ("noventa", "novienta"),
+    ("veinti", "venti"), ("veinti", "beinti"), ("veinte", "beinte"), ("treinta", "treynta"),
+    ("dieci", "diesi"), ("quince", "quinse"), ("trece", "trese"), ("catorce", "catorse"),
+    ("cuatro", "quatro"), ("nueve", "nuebe"), ("ocho", "hocho"),
+)  # fmt: skip
+
+
+def _below_hundred() -> dict[str, int]:
+    found = {joined(num2words(value, lang="es")): value for value in range(100)}
+    units = {word: value for word, value in found.items() if 0 < value < 10}
+    tens = {word: value for word, value in found.items() if 10 <= value < 100 and not value % 10}
+    for ten, value in tens.items():
+        for unit, ones in units.items():
+            # "Treinta y uno" is also written with "i", with nothing; "veinte y uno" is old.
+            found |= {ten + link + unit: value + ones for link in ("y", "i", "")}
+    ends = {"uno": ("un", "una")}
+    for word, value in list(found.items()):
+        for end, others in ends.items():
+            if word.endswith(end) and word != end:
+                found |= {word.removesuffix(end) + other: value for other in others}
+    return found
+
+
+def numbers() -> dict[str, int]:
+    """Number words to 999 by their joined spelling.
+
+    "Un" and "una" alone are articles, and "la uno" is what page one is called.
+    """
+    small = _below_hundred()
+    found = dict(small) | {"cien": 100, "ciento": 100}
+    for hundreds in range(1, 10):
+        word = joined(num2words(100 * hundreds, lang="es"))
+        stems = {"ciento", "cien"} if hundreds == 1 else {word, word.replace("cientos", "cientas")}
+        stems |= {stem.replace("quinientas", "quinientas") for stem in stems}
+        for stem in stems:
+            found[stem] = 100 * hundreds
+            found |= {stem + rest: 100 * hundreds + value for rest, value in small.items() if value}
+    return with_slips(found, _SLIPS)
+
+
+def ordinals() -> dict[str, int]:
+    """Ordinals to 100th by their joined spelling, of either gender."""
+    found: dict[str, int] = {"primer": 1, "tercer": 3, "undecimo": 11, "duodecimo": 12}
+    for value in range(1, 101):
+        words = num2words(value, lang="es", to="ordinal").replace("quadra", "cuadra")
+        # num2words joins the two parts of 11th and 12th under one accent, others stand apart.
+        found[joined(words)] = value
+        found[joined(words).replace("decimo", "decimo", 1)] = value
+        parts = words.split()
+        found["".join(joined(part)[:-1] + "a" for part in parts)] = value
+    found |= {word[:-1] + "a": value for word, value in found.items() if word.endswith("o")}
+    return found | {word.replace("septim", "setim"): value for word, value in found.items()}
