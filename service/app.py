@@ -22,6 +22,7 @@ from service.api import (
     token_routes,
 )
 from service.api.own_host import OwnHostOnly
+from service.api.problem_models import describe_problems
 from service.api.problems import PROBLEM_HANDLERS
 from service.api.upload_limit import UploadLimit
 from service.api.wiring import Wiring
@@ -75,6 +76,7 @@ def create_app(
     app.add_middleware(OwnHostOnly)
     for router in _ROUTERS:
         app.include_router(router)
+    describe_problems(app)
     return app
 
 

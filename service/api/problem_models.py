@@ -5,6 +5,7 @@ from __future__ import annotations
 from http import HTTPStatus
 from typing import Any
 
+from fastapi import FastAPI
 from pydantic import ConfigDict
 
 from service.api.problems import MEDIA_TYPE
@@ -65,12 +66,32 @@ class ProblemKindOut(Out):
 
 def problems(*statuses: int) -> dict[int | str, dict[str, Any]]:
     """The declaration of the problems that a route may answer, by status."""
-    schema = {"$ref": "#/components/schemas/ProblemOut"}
     return {
-        status: {
-            "model": ProblemOut,
-            "description": HTTPStatus(status).phrase,
-            "content": {MEDIA_TYPE: {"schema": schema}},
-        }
+        status: {"model": ProblemOut, "description": HTTPStatus(status).phrase}
         for status in statuses
     }
+
+
+def describe_problems(app: FastAPI) -> None:
+    """Let the app's OpenAPI document give problems their own media type.
+
+    The framework describes every answer with a model as `application/json`.
+    """
+    undescribed = app.openapi
+
+    def described() -> dict[str, Any]:
+        fresh = app.openapi_schema is None
+        document = undescribed()
+        if fresh:
+            for methods in document["paths"].values():
+                for operation in methods.values():
+                    _rename(operation["responses"])
+        return document
+
+    app.openapi = described  # type: ignore[method-assign]
+
+
+def _rename(responses: dict[str, Any]) -> None:
+    for status, answer in responses.items():
+        if int(status) >= 400:
+            answer["content"] = {MEDIA_TYPE: answer["content"]["application/json"]}

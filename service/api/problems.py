@@ -88,11 +88,19 @@ class ProblemAnswer(Response):
             "title": problem.title or HTTPStatus(problem.status).phrase,
             "status": problem.status,
             "detail": problem.detail,
-            "instance": quote(request.url.path, errors="replace"),
+            "instance": _address(request),
             **problem.more,
         }
         # Plain ASCII: what was sent and is told back may hold half a surrogate pair.
         super().__init__(json.dumps(content), problem.status, headers)
+
+
+def _address(request: Request) -> str:
+    """The path as it was sent, percent signs and all; a server need not tell it."""
+    sent = request.scope.get("raw_path")
+    if isinstance(sent, bytes):
+        return sent.decode("latin-1")
+    return quote(request.url.path, errors="replace")
 
 
 def status_of(kind: type[LoopstartError]) -> int:
@@ -137,7 +145,8 @@ def _place_of(one: Mapping[str, Any]) -> dict[str, str]:
     source, *steps = [str(step) for step in one["loc"]]
     if source != "body":
         return {"parameter": "/".join(steps)}
-    if one["type"] == "json_invalid":
+    if one["type"] == "json_invalid" and isinstance(one["loc"][-1], int):
+        # That is the place in the body's text, not in its JSON: there is none.
         return {"pointer": "#"}
     escaped = [quote(step.replace("~", "~0").replace("/", "~1")) for step in steps]
     return {"pointer": "#" + "".join(f"/{step}" for step in escaped)}
