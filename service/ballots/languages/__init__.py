@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.ballots.language import Language
-from service.ballots.languages import de, el, en, es, fr, nl, ru, uk
+from service.ballots.languages import ar, de, el, en, es, fr, nl, ru, uk
 
 LANGUAGES: dict[str, Language] = {
     language.code: language
@@ -16,5 +16,6 @@ LANGUAGES: dict[str, Language] = {
         uk.LANGUAGE,
         es.LANGUAGE,
         el.LANGUAGE,
+        ar.LANGUAGE,
     )
 }
