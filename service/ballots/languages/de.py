@@ -73,7 +73,7 @@ LANGUAGE = Language(
     not_after=_german(de_choices.NOT_AFTER),
     correction=_german(de_choices.CORRECTION),
     soft_correction=_german(
-        "doch | lieber | nein | ne | besser | stattdessen | eher | sorry | entschuldigung | jetzt | nun doch | na gut"
+        "lieber | nein | ne | besser | stattdessen | eher | sorry | entschuldigung | jetzt | nun doch | na gut"
     ),
     relative_after=_german(
         "von oben | von unten | von links | von rechts | von hinten | von vorne | vom ende | vom anfang | von der mitte"

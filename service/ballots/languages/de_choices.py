@@ -55,7 +55,7 @@ gewinnt meine stimme | als nächstes | als nächste | als erstes | zuerst | zum 
 gefällt mir | lacht mich an | ruft mich | ruft nach mir | spricht mich an | klingt gut | sieht gut aus | passt |
 in der ecke | ganz klar | auf jeden fall | unbedingt | definitiv | natürlich | los | her | drann | dran | tippe ich |
 ist perfekt | ist super | ist toll | ist schön | halt | machen wir | wär's | wärs | fertig aus | hats mir angetan |
-hat's mir angetan | hat es mir angetan | mach ich | anzufangen | zu nehmen | nimm ich | te | ter | ten | tes | bitte danke | dankeschön bitte
+hat's mir angetan | hat es mir angetan | mach ich | im kopf | im sinn | im auge | gewählt | genommen | getippt | anzufangen | zu nehmen | nimm ich | te | ter | ten | tes | bitte danke | dankeschön bitte
 """
 
 NOT_BEFORE = """
@@ -153,8 +153,7 @@ nicht mitzählen | nicht mit zählen | doch nicht abstimmen | stimme ignorieren 
 ABSTAINING = """
 keine stimme | enthalte mich | enthaltung | stimme nicht ab | stimme nicht mit | stimme heute nicht |
 kann mich nicht entscheiden | kann mich gar nicht entscheiden | noch unentschlossen | unentschlossen | keine präferenz |
-weiß noch nicht | weiss noch nicht | muss noch überlegen | muss überlegen | überlege noch | ist mir egal | mir egal |
-mir ist es egal | wähle nicht | will nicht wählen | nicht abstimmen | noch keine stimme | noch keine zahl
+weiß noch nicht | weiss noch nicht | muss noch überlegen | muss überlegen | überlege noch | wähle nicht | will nicht wählen | nicht abstimmen | noch keine stimme | noch keine zahl
 """
 
 POINTING = """

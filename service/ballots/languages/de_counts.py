@@ -79,7 +79,7 @@ habe ich | hab ich | hatte ich | mit | auf
 """
 
 NEUTRAL_BEFORE = """
-so | oh | ok | okay | hm | hmm | ja | jaja | jo | na | nun | also | dann | und | aber | denn | weil | da | hier | hallo |
+nein | nee | sorry | entschuldigung | besser | warte | so | oh | ok | okay | hm | hmm | ja | jaja | jo | na | nun | also | dann | und | aber | denn | weil | da | hier | hallo |
 hi | hey | moin | moinmoin | servus | grüezi | huhu | tach | guten | morgen | abend | tag | gute | nacht | schönen | liebe |
 lieben | lieber | grüße | grüsse | gruß | gruss | lg | vlg | glg | herzliche | herzlichen | danke | dankeschön | vielen |
 dank | tausend | super | toll | klasse | schön | wunderschön | prima | genial | herrlich | spannend | wahnsinn | wow | ach |
@@ -93,7 +93,7 @@ bauchgefühl | x | xx | lol | haha | hihi | viel | glück | freu | freue | spaß
 """
 
 NEUTRAL_AFTER = """
-weil | da | denn | und | aber | oder | also | dann | wenn | falls | ich | wir | du | ihr | mir | mich | es | das | der | die |
+gesagt | genannt | gewählt | genommen | getippt | weil | da | denn | und | aber | oder | also | dann | wenn | falls | ich | wir | du | ihr | mir | mich | es | das | der | die |
 dem | den | ist | sind | war | wäre | hat | hatte | sieht | klingt | fühlt | gefällt | passt | lacht | ruft | lächelt |
 schreit | steht | liegt | bringt | macht | muss | soll | sollte | könnte | kann | wird | werden | sein | haben | nehmen |
 für | mit | von | vom | zur | zum | aus | an | auf | bei | im | in | um | als | wie | so | ja | nein | doch | auch | noch | nur |

@@ -58,7 +58,7 @@ LANGUAGE = Language(
     not_after=phrases(nl_choices.NOT_AFTER),
     correction=phrases(nl_choices.CORRECTION),
     soft_correction=phrases(
-        "toch | liever | nee | eigenlijk | beter | sorry | wacht | dan maar | nu | oke dan | excuses | pardon"
+        "liever | nee | eigenlijk | beter | sorry | wacht | dan maar | nu | oke dan | excuses | pardon"
     ),
     either=phrases("of | of misschien | of anders | of toch | ofwel | hetzij | dan wel | en of"),
     also=phrases("en | & | plus | en ook | en dan | alsook | en misschien | evenals"),

@@ -28,12 +28,12 @@ favoriet | favoriet is | mijn favoriet | mijn favoriet is | lievelings | hoop op
 duim voor | duimen voor | vingers gekruist voor | team | zet mij op | zet me op | zet mij maar op | zet me maar op | zet mij bij |
 zet me bij | noteer | noteer mij voor | noteer me voor | schrijf mij op voor | schrijf me op voor | schrijf mij * voor | tel mij voor |
 zet een kruisje bij | verander naar | verander in | wijzig naar | wijziging naar | ga over op | ga over naar | wissel naar |
-stap over op | stap over naar | verzet naar | maar dan | toch | zin in | trek in | heb zin in | voel voor | ik voel voor | gevoel zegt |
+stap over op | stap over naar | verzet naar | maar dan | zin in | trek in | heb zin in | voel voor | ik voel voor | gevoel zegt |
 mijn gevoel zegt | hart zegt | mijn hart zegt | buik zegt | gevoel | bedoel | ik bedoel | bedoelde | ik bedoelde | bedoelde natuurlijk |
 moest zijn | moet zijn | correctie | wijziging | edit | wens | ik wens | verzoek | verzoekje | voorstel | stel voor | ik stel voor |
 antwoord | mijn antwoord is | antwoord is | verliefd op | de keuze voor | graag | heel graag | alsjeblieft | aub | please | pls | svp |
 ik roep | roep | ik denk aan | denk aan | ik denk | ik vind | valt op | mijn oog valt op | mijn oog viel op | trekt | mij trekt |
-eentje | even | ik pleit voor | pleit voor | ben voor | ik ben voor | opteer voor | wedden op | ik wed op | inzetten op | zet in op |
+zou met | zou * met | zou * * met | wil met | wil graag met | wil * met | zouden * met | willen * met | eentje | even | ik pleit voor | pleit voor | ben voor | ik ben voor | opteer voor | wedden op | ik wed op | inzetten op | zet in op |
 hoofdprijs voor | mijn geld op | mijn geld gaat op | anders | zie graag | ik zie graag | zie ik graag | zie | wil ik zien | ik wil | hoekje
 """
 
@@ -47,7 +47,7 @@ zeg ik | zou ik zeggen | zeggen wij | zeggen we | wil ik | wil ik graag | wil ik
 zou ik doen | natuurlijk | uiteraard | absoluut | zeker | hoor | doen | nemen | kiezen | beginnen | starten | zien | borduren | zijn |
 worden | om te beginnen | om mee te beginnen | als eerste | als volgende | eerst | als start | roept | roept mij | spreekt me aan |
 spreekt mij aan | trekt me | klinkt goed | ziet er leuk uit | voelt goed | past | is perfect | is leuk | is mooi | is goed | doe maar |
-maar weer | graag dank je | in de hoek | gewoon | bovenaan | graag en | wint mijn stem | moet je doen | ga ik voor | ga ik | gok ik | is 'm
+maar weer | graag dank je | in gedachten | in mijn hoofd | gekozen | genomen | gestemd | in de hoek | gewoon | bovenaan | graag en | wint mijn stem | moet je doen | ga ik voor | ga ik | gok ik | is 'm
 """
 
 NOT_BEFORE = """
@@ -116,7 +116,7 @@ hoezo | zou | is er al
 SUGGESTING = """
 wat dacht je van | wat dacht u van | wat denk je van | wat vind je van | wat vinden jullie van | mag ik | mag het | mogen we | mogen wij |
 kan ik | kunnen we | kun je | kunt u | zou je | zullen we | waarom niet | misschien | alsjeblieft | aub | graag | ben ik te laat | te laat |
-wil je | wilt u | willen jullie | laten we | hoe zit het met | doe maar | doe | ik wil | ik kies | ik ga voor | ik stem | zou ik | svp | mag nog
+wil je | wilt u | zou u | zou jij | zouden jullie | zouden we | willen jullie | laten we | hoe zit het met | doe maar | doe | ik wil | ik kies | ik ga voor | ik stem | zou ik | svp | mag nog
 """
 
 WITHDRAWN = """
@@ -129,8 +129,7 @@ annuleer mijn | toch geen stem | laat mij maar buiten | laat me maar buiten | ni
 
 ABSTAINING = """
 geen stem | stem niet | ik stem niet | stem niet mee | onthoud me | onthouding | onthoud mij | kan niet kiezen | kan niet beslissen |
-kan geen keuze maken | weet het nog niet | nog geen idee | nog niet beslist | moet nog nadenken | geen voorkeur | maakt me niet uit | maakt mij niet uit |
-maakt niet uit welke | geen keus | geen keuze | ik kies niet | kies niet | twijfel nog | nog niet uit
+kan geen keuze maken | weet het nog niet | nog geen idee | nog niet beslist | moet nog nadenken | geen voorkeur | geen keus | geen keuze | ik kies niet | kies niet | twijfel nog | nog niet uit
 """
 
 POINTING = """

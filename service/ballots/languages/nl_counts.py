@@ -53,7 +53,7 @@ klaar | af | gedaan | over | geborduurd | ervan | meer | minder | punt | stem | 
 """
 
 NEUTRAL_BEFORE = """
-zo | oh | o | ok | oké | oke | hm | hmm | ja | jaja | jep | yep | nou | nu | dus | dan | en | maar | want | omdat | daar | hier | hallo | hoi | hey | hai |
+nee | sorry | wacht | eigenlijk | beter | liever | excuses | pardon | zo | oh | o | ok | oké | oke | hm | hmm | ja | jaja | jep | yep | nou | nu | dus | dan | en | maar | want | omdat | daar | hier | hallo | hoi | hey | hai |
 dag | goede | goedemorgen | goedemiddag | goedenavond | goeiemorgen | goeiedag | goeie | morgen | avond | fijne | lieve | liefs | groetjes | groeten |
 groet | dank | dankje | bedankt | dankjewel | heel | veel | erg | super | leuk | mooi | prachtig | schitterend | geweldig | spannend | wauw | wow | ach |
 jee | joepie | yes | alsjeblieft | alsjeblieft dan | zegt | zei | zeg | in | op | voor | jullie | je | jou | mij | ons | allemaal | allen | samen | dames |
@@ -64,7 +64,7 @@ idee | geen | geen idee | eerlijk | gezegd | ik | we | wij | kijk | zin | goed |
 """
 
 NEUTRAL_AFTER = """
-want | omdat | en | maar | of | dus | dan | als | ik | we | wij | jij | je | u | mij | het | de | dat | die | dit | is | was | zijn | zou | heeft | had |
+gezegd | genoemd | gekozen | gestemd | genomen | want | omdat | en | maar | of | dus | dan | als | ik | we | wij | jij | je | u | mij | het | de | dat | die | dit | is | was | zijn | zou | heeft | had |
 ziet | klinkt | voelt | past | lacht | roept | staat | ligt | brengt | maakt | moet | mag | kan | kunnen | wordt | worden | hebben | nemen | voor | met |
 van | uit | aan | op | bij | in | om | zoals | zo | ja | nee | toch | ook | nog | al | alleen | natuurlijk | tuurlijk | heel | graag | dank | bedankt |
 dankjewel | dankje | lieve | liefs | groetjes | groeten | groet | vandaag | deze | keer | nu | altijd | weer | zoals altijd | hallo | hoi | dag | x | xx |
