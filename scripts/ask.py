@@ -66,7 +66,7 @@ def fields_of(given: argparse.Namespace) -> dict[str, str]:
 
 def main() -> int:
     """Asks and prints."""
-    given = make_options().parse_args()
+    given = make_options().read()
     if given.export and (given.content or given.method != "POST"):
         raise BadInput("--export is handed in with POST and no JSON", "leave the other out")
     path = "/" + given.path.removeprefix("/api").lstrip("/")

@@ -3,7 +3,7 @@
 from client import Client
 from rich.console import Console
 from rich.text import Text
-from tally_shown import pages_of, plain, printing, show
+from tally_shown import pages_of, plain, printing, show, table
 
 from demo.play import Clock, Demo, Json, PlayedRound
 
@@ -23,22 +23,28 @@ def _show_played(name: str, played: PlayedRound, guesses: Json, console: Console
     console.print("All of it is invented: the island, its guild, the viewers, the piece.")
     console.print()
     console.print(f"{played.batch['name']} handed in: {played.batch['new']} new comments.")
-    for line in rulings_of(played):
-        console.print(plain(line))
+    console.print(plain(f"As they were read: {played.before['why']}"))
+    show_rulings(played, console)
+    console.print()
     show(played.after, console, everything=False)
     console.print()
     console.print(plain(first_guess(guesses)))
 
 
-def rulings_of(played: PlayedRound) -> list[str]:
-    """What the demo's host ruled on the comments that needed a look, a line each."""
+def show_rulings(played: PlayedRound, console: Console) -> None:
+    """What the demo's host ruled on the comments that needed a look."""
     looks = {comment["author"]: comment for comment in played.before["looks"]}
-    lines = [f"{len(looks)} comments needed a look, and the host ruled:"]
+    console.print()
+    console.print(f"{len(looks)} comments needed a look, and the host ruled:")
+    rulings = table("Author", "Words", "Ruling", "Reason")
     for ruling in played.rulings:
-        pages = f"page {pages_of(ruling['pages'])}" if ruling["pages"] else "no page"
-        words = looks[ruling["author"]]["text"]
-        lines.append(f"  {ruling['author']}, “{words}”: {pages}. {ruling['reason']}")
-    return lines
+        rulings.add_row(
+            plain(ruling["author"]),
+            plain(looks[ruling["author"]]["text"]),
+            f"page {pages_of(ruling['pages'])}" if ruling["pages"] else "no page",
+            plain(ruling["reason"]),
+        )
+    console.print(rulings)
 
 
 def first_guess(guesses: Json) -> str:

@@ -14,17 +14,20 @@ import environment
 
 environment.enter("run")
 
-import argparse
 import json
-import sys
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
+from terminal import Options, finish
+
+from service.ballots.reader import read_vote
 from service.ballots.reading import Question
 from service.chart.grid import Cell, Chart, DesignSize, chart_of_design
-from service.errors import BadInput, EmptyExport, LoopstartError
+from service.errors import BadInput, EmptyExport
+from service.mystery.answer import Answer, GuessRules
+from service.mystery.guess import read_guess
 
 Line = dict[str, Any]
 Read = Callable[[str], Line]
@@ -56,8 +59,6 @@ def chart_of(told: Line) -> Chart:
 
 def vote_heading(told: Line) -> Read:
     """A reader of votes for the round that the heading tells."""
-    from service.ballots.reader import read_vote  # noqa: PLC0415
-
     question = Question(
         chart_of(told["chart"]), told.get("choices", 1), tuple(told.get("languages", ["en"]))
     )
@@ -76,9 +77,6 @@ def vote_heading(told: Line) -> Read:
 
 def guess_heading(told: Line) -> Read:
     """A reader of guesses for the game that the heading tells."""
-    from service.mystery.answer import Answer, GuessRules  # noqa: PLC0415
-    from service.mystery.guess import read_guess  # noqa: PLC0415
-
     answer = told["answer"]
     rules = GuessRules(
         Answer(answer["title"], answer.get("designer", ""), tuple(answer.get("aliases", []))),
@@ -236,21 +234,18 @@ def write_out(path: Path, scored: list[tuple[Line, Line, str]]) -> None:
 
 def main() -> int:
     """Scores the corpus named on the command line; 2 for input that cannot be used."""
-    parser = argparse.ArgumentParser(description="Measures how well comments are read.")
-    parser.add_argument("kind", choices=sorted(KINDS), help="what the corpus holds")
-    parser.add_argument("file", type=Path, help="the corpus, JSON Lines")
-    parser.add_argument("--out", type=Path, help="write how each comment was read, JSON Lines")
-    options = parser.parse_args()
-    try:
-        scored = list(score(KINDS[options.kind], options.file))
-        if options.out:
-            write_out(options.out, scored)
-    except LoopstartError as trouble:
-        print(trouble, file=sys.stderr)
-        return 2
-    report(KINDS[options.kind], scored)
+    options = Options(prog="score.py", description="Measures how well comments are read.")
+    options.add_argument("kind", choices=sorted(KINDS), help="what the corpus holds")
+    options.add_argument("file", type=Path, help="the corpus, JSON Lines")
+    options.add_argument("--out", type=Path, help="write how each comment was read, JSON Lines")
+    given = options.read()
+    kind = KINDS[given.kind]
+    scored = list(score(kind, given.file))
+    if given.out:
+        write_out(given.out, scored)
+    report(kind, scored)
     return 0
 
 
 if __name__ == "__main__":
-    sys.exit(main())
+    finish(main)

@@ -2,7 +2,9 @@
 
 import errno
 import ipaddress
+import signal
 import socket
+from types import FrameType
 
 import uvicorn
 from fastapi import FastAPI
@@ -50,6 +52,15 @@ def url_of(taken: socket.socket) -> str:
 def serve(app: FastAPI, taken: socket.socket) -> int:
     """Serves until it is stopped; the exit status."""
     server = uvicorn.Server(uvicorn.Config(app, log_level="warning", lifespan="on"))
+
+    def end(number: int, frame: FrameType | None) -> None:
+        """Also where a terminal is closed or the system ends, what was begun is tidied up."""
+        del number, frame
+        server.should_exit = True
+
+    for name in ("SIGTERM", "SIGHUP"):
+        if hasattr(signal, name):  # Windows has not both
+            signal.signal(getattr(signal, name), end)
     try:
         server.run(sockets=[taken])
     except KeyboardInterrupt:

@@ -107,7 +107,7 @@ def start(settings: Settings, given: argparse.Namespace, taken: socket.socket | 
 
 def main() -> int:
     """Starts as the command line says."""
-    given = make_options().parse_args()
+    given = make_options().read()
     with settings_for(given) as settings:
         if given.no_serve:
             return start(settings, given, None)

@@ -64,7 +64,7 @@ def counted(given: argparse.Namespace) -> Json:
 
 def main() -> int:
     """Counts and shows."""
-    given = make_options().parse_args()
+    given = make_options().read()
     count = counted(given)
     if given.json:
         print(json.dumps(count, ensure_ascii=False, indent=2))

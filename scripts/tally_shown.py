@@ -106,14 +106,15 @@ def _title(console: Console, words: str) -> None:
     console.print(Text(words, style="bold"))
 
 
-def _table(*headings: str) -> Table:
-    table = Table(box=box.SIMPLE_HEAD, pad_edge=False, show_edge=False)
+def table(*headings: str) -> Table:
+    """An empty table that folds long words and cuts none."""
+    empty = Table(box=box.SIMPLE_HEAD, pad_edge=False, show_edge=False)
     for heading in headings:
         right = heading in {"Page", "Votes"}
-        table.add_column(
+        empty.add_column(
             heading, justify="right" if right else "left", no_wrap=right, overflow="fold"
         )
-    return table
+    return empty
 
 
 def _show_intake(count: Json, console: Console) -> None:
@@ -127,12 +128,12 @@ def _show_intake(count: Json, console: Console) -> None:
         console.print(plain(note))
     if count["unreadable"]:
         _title(console, f"Could not be read ({len(count['unreadable'])})")
-        table = _table("Where", "Words", "Why")
+        rows = table("Where", "Words", "Why")
         for record in count["unreadable"]:
-            table.add_row(
+            rows.add_row(
                 plain(record["place"]), plain(record["text"]), plain(_sentence(record["why"]))
             )
-        console.print(table)
+        console.print(rows)
 
 
 def _show_rules(count: Json, console: Console) -> None:
@@ -156,11 +157,11 @@ def _show_votes(count: Json, console: Console, *, everything: bool) -> None:
     if not count["tally"]:
         console.print("No page has a vote.")
         return
-    table = _table("Page", "Votes", "Chosen by")
+    rows = table("Page", "Votes", "Chosen by")
     for row in count["tally"]:
         voters = [each["author"] for each in count["ballots"] if row["page"] in each["pages"]]
-        table.add_row(str(row["page"]), str(row["votes"]), plain(_named(voters, everything)))
-    console.print(table)
+        rows.add_row(str(row["page"]), str(row["votes"]), plain(_named(voters, everything)))
+    console.print(rows)
 
 
 def _named(voters: list[str], everything: bool) -> str:  # noqa: FBT001 - one of two ways to say it
@@ -174,34 +175,34 @@ def _show_set_aside(aside: list[Json], console: Console, *, everything: bool) ->
         return
     _title(console, f"Set aside ({len(aside)})")
     causes = Counter(comment["cause"] for comment in aside)
-    table = _table("Author", "Words", "Why")
+    rows = table("Author", "Words", "Why")
     for cause in causes:
         of_cause = [comment for comment in aside if comment["cause"] == cause]
         shown = of_cause if everything else of_cause[:SHOWN_AT_ONCE]
         for comment in shown:
-            table.add_row(
+            rows.add_row(
                 plain(comment["author"]), plain(comment["text"]), plain(_sentence(comment["why"]))
             )
         if len(shown) < len(of_cause):
             left = len(of_cause) - len(shown)
-            table.add_row("", f"and {left} more ({cause}): --all shows them", "")
-    console.print(table)
+            rows.add_row("", f"and {left} more ({cause}): --all shows them", "")
+    console.print(rows)
 
 
 def _show_looks(looks: list[Json], console: Console) -> None:
     if not looks:
         return
     _title(console, f"Needs a look ({len(looks)})")
-    table = _table("Author", "Words", "Read from", "May mean", "Why")
+    rows = table("Author", "Words", "Read from", "May mean", "Why")
     for comment in looks:
-        table.add_row(
+        rows.add_row(
             plain(comment["author"]),
             plain(comment["text"]),
             plain(", ".join(dict.fromkeys(f"“{e['text']}”" for e in comment["evidence"]))),
             pages_of(comment["pages"]),
             plain(_sentence(comment["why"])),
         )
-    console.print(table)
+    console.print(rows)
 
 
 def _show_steps(steps: list[Json], console: Console) -> None:

@@ -44,6 +44,17 @@ class Options(argparse.ArgumentParser):
         )
         group.add_argument("--token", metavar="T", help="the token to send to it")
 
+    def read(self) -> argparse.Namespace:
+        """The options as they were given.
+
+        A token may begin with a hyphen, which would be taken for an option.
+        """
+        words = sys.argv[1:]
+        for place in range(len(words) - 2, -1, -1):
+            if words[place] == "--token":
+                words[place : place + 2] = [f"--token={words[place + 1]}"]
+        return self.parse_args(words)
+
     def error(self, message: str) -> NoReturn:
         """Ends the script: status 2."""
         told = message[0].upper() + message[1:]

@@ -45,7 +45,7 @@ def list_tokens(client: Client) -> None:
 def main() -> int:
     """Lists, makes or deletes."""
     options = make_options()
-    given = options.parse_args()
+    given = options.read()
     if (given.what == "list") != (given.name is None):
         options.error("give a NAME with make and delete, and none with list")
     with chosen(given.server, given.token) as client:
