@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.ballots.language import Language
-from service.ballots.languages import ar, de, el, en, es, fr, nl, ru, uk
+from service.ballots.languages import ar, de, el, en, es, fr, hi, nl, ru, sv, uk
 
 LANGUAGES: dict[str, Language] = {
     language.code: language
@@ -17,5 +17,7 @@ LANGUAGES: dict[str, Language] = {
         es.LANGUAGE,
         el.LANGUAGE,
         ar.LANGUAGE,
+        sv.LANGUAGE,
+        hi.LANGUAGE,
     )
 }
