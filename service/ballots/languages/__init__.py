@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.ballots.language import Language
-from service.ballots.languages import ar, de, el, en, es, fr, hi, nl, ru, sv, uk
+from service.ballots.languages import ar, de, el, en, es, fr, hi, it, nl, ru, sv, uk
 
 LANGUAGES: dict[str, Language] = {
     language.code: language
@@ -19,5 +19,6 @@ LANGUAGES: dict[str, Language] = {
         ar.LANGUAGE,
         sv.LANGUAGE,
         hi.LANGUAGE,
+        it.LANGUAGE,
     )
 }
