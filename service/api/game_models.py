@@ -101,6 +101,21 @@ class GameIn(In):
     )
 
 
+class GameChangeIn(In):
+    """What may change of a game; what is left out stays as it was.
+
+    Chart, zone and answer stay. Languages hold for rounds that are opened from now on.
+    """
+
+    model_config = example({"hosts": ["Island Guild", "p-0001"], "guesses_close": None})
+
+    name: Words | None = None
+    hosts: list[Words] | None = Field(default=None, max_length=50)
+    languages: list[Language] | None = Field(default=None, min_length=1, max_length=20)
+    guesses_open: MomentIn | None = None
+    guesses_close: MomentIn | None = None
+
+
 class PageIn(In):
     """The state of a page."""
 

@@ -20,7 +20,7 @@ from service.counting.round import RoundInput
 from service.store.batches import batches_of
 from service.store.counting import count_stored
 from service.store.games import page_states
-from service.store.readings import Asked, count, read_comments
+from service.store.readings import Asked, Hosts, count, read_comments
 from service.store.storable import storable, storable_export
 from service.store.words import stored_result, unnamed_result
 
@@ -39,7 +39,8 @@ def post_tally(
     asked = question.to_asked(storable(file.filename or UNNAMED), now)
     export = storable_export(read_export(file.file.read(), asked.source))
     known = merge_batch((), export.comments, asked.source.copied_at).new
-    read, texts = read_comments(known, Asked(asked.question, asked.hosts, asked.rules.closes), {})
+    how = Asked(asked.question, Hosts.of(asked.hosts), asked.rules.closes)
+    read, texts = read_comments(known, how, {})
     counted = count(RoundInput(asked.question.chart, asked.rules, read), texts)
     intake = Intake(
         format=export.format,

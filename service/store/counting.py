@@ -12,7 +12,7 @@ from service.errors import WrongState
 from service.store.columns import id_of
 from service.store.comments import known_comments
 from service.store.games import chart_of
-from service.store.readings import Asked, Counted, count, read_comments
+from service.store.readings import Asked, Counted, Hosts, count, read_comments
 from service.store.rounds import name_of, rules_of
 from service.store.tables import GameRow, RoundRow
 from service.store.tables_comments import CommentRow, PickRow, RulingRow
@@ -26,9 +26,8 @@ def count_stored(session: Session, game: GameRow, row: RoundRow) -> Counted:
     """
     rules = counting_rules(row)
     chart = chart_of(game)
-    asked = Asked(
-        Question(chart, rules.choices, tuple(row.languages or ())), tuple(game.hosts), rules.closes
-    )
+    question = Question(chart, rules.choices, tuple(row.languages or ()))
+    asked = Asked(question, Hosts.of(game.hosts), rules.closes)
     read, texts = read_comments(known_comments(session, row), asked, _rulings(session, row))
     return count(RoundInput(chart, rules, read, _pick(session, row)), texts)
 

@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Literal, get_args
+from typing import Any, Literal, get_args
 
 from sqlmodel import Session, col, delete, select, update
 
 from service.chart.grid import Chart
 from service.chart.votable import NextFrom
-from service.errors import AlreadyThere, BadRules, NotFound, PageNotOnChart
+from service.errors import AlreadyThere, BadRules, ClosesBeforeOpening, NotFound, PageNotOnChart
 from service.mystery.answer import Wants
 from service.store.charts import chart_from_json, chart_to_json
 from service.store.columns import id_of, keep_new
@@ -65,12 +65,14 @@ def make_game(session: Session, new: NewGame, now: datetime) -> GameRow:
     Raises:
         AlreadyThere: there is a game of that short name.
         BadRules: a short name that no address can hold.
+        ClosesBeforeOpening: guessing would end before it begins.
     """
     if not _SLUG.fullmatch(new.slug):
         raise BadRules(
             f"the game's short name {new.slug!r} cannot stand in an address",
             "use 1 to 64 small letters a to z, digits and hyphens, no hyphen first or last",
         )
+    _check_guessing(new.guesses_open, new.guesses_close)
     row = GameRow(
         slug=new.slug,
         name=new.name,
@@ -87,6 +89,28 @@ def make_game(session: Session, new: NewGame, now: datetime) -> GameRow:
     )
     keep_new(session, row, AlreadyThere("game", new.slug, "choose another short name"))
     return row
+
+
+def change_game(session: Session, game: GameRow, change: Mapping[str, Any]) -> None:
+    """Change what may change of a game: `change` are its fields by name.
+
+    Raises:
+        BadRules: a field that cannot be without a value.
+        ClosesBeforeOpening: guessing would end before it begins.
+    """
+    take_game(session, game)
+    for name, value in change.items():
+        if value is None and name not in ("guesses_open", "guesses_close"):
+            raise BadRules(f"the game's {name} cannot be left empty", "leave it out to keep it")
+        setattr(game, name, value)
+    _check_guessing(game.guesses_open, game.guesses_close)
+    session.add(game)
+    session.flush()
+
+
+def _check_guessing(opens: datetime | None, closes: datetime | None) -> None:
+    if opens is not None and closes is not None and closes <= opens:
+        raise ClosesBeforeOpening(opens.isoformat(), closes.isoformat())
 
 
 def game_named(session: Session, slug: str) -> GameRow:

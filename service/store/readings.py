@@ -27,19 +27,30 @@ class Counted:
 
 
 @dataclass(frozen=True, slots=True)
+class Hosts:
+    """Who the host is in the comments: by author id, or by name as names are compared."""
+
+    ids: frozenset[str]
+    names: frozenset[str]
+
+    @classmethod
+    def of(cls, told: Iterable[str]) -> Hosts:
+        """The host by names or author ids that she told, whichever they are."""
+        told = tuple(told)
+        return cls(frozenset(told), frozenset(filter(None, map(name_of, told))))
+
+    def wrote(self, comment: Comment) -> bool:
+        """Whether a comment is the host's own."""
+        return comment.author_id in self.ids or name_of(comment.author) in self.names
+
+
+@dataclass(frozen=True, slots=True)
 class Asked:
     """How comments are to be read: the round's question, the host's own names, the closing."""
 
     question: Question
-    hosts: tuple[str, ...]
+    hosts: Hosts
     closes: datetime | None
-
-
-def is_host(comment: Comment, hosts: Iterable[str]) -> bool:
-    """Whether the host wrote it: `hosts` are names or author ids of hers."""
-    return any(
-        host == comment.author_id or name_of(host) == name_of(comment.author) for host in hosts
-    )
 
 
 def read_comments(
@@ -58,7 +69,7 @@ def read_comments(
                 author=one.comment.author,
                 written=version.written,
                 reading=read_vote(version.text, asked.question),
-                is_host=is_host(one.comment, asked.hosts),
+                is_host=asked.hosts.wrote(one.comment),
                 rulings=rulings.get(one.key, ()),
             )
         )
