@@ -144,17 +144,17 @@ def _points(
     if word >= _BEYOND_LATIN:
         worth *= 2
     found = dict.fromkeys(claimed, worth)
-    for code in claimed:
+    for code in numerals:
         if code not in everyday:
             found[code] = min(worth, _numeral_worth(word))
     if ENGLISH in everyday and len(claimed) > 1:
         found[ENGLISH] = _SHARED
-    return found
+    return {code: points for code, points in found.items() if points}
 
 
 def _numeral_worth(word: str) -> int:
     """Short number words are often another language's words, or names."""
-    return {1: 0, 2: _COMMON, 3: _COMMON, 4: _SHARED}.get(len(word), _OWN)
+    return {1: 0, 2: 0, 3: 0, 4: _SHARED}.get(len(word), _OWN)
 
 
 def _singles(language: Language, groups: Iterable[str]) -> set[str]:
