@@ -53,11 +53,12 @@ _DAY_MONTH = re.compile(
 _MONTH_DAY = re.compile(r"([^\W\d]+)\.? (\d{1,2})(?:st|nd|rd|th)?(?:,? (\d{4}))?")
 
 
-def read_written(words: str, today: date, order: Order | None = None) -> WrittenTime | None:
+def read_written(words: str, today: date | None, order: Order | None = None) -> WrittenTime | None:
     """The date and time that `words` (lower case, plain single spaces) write, or None.
 
     `today` is the local day of copying, for "yesterday at 14:05" and for dates without a year,
-    which are the latest such day up to then. `order` settles dates like 3/4/2026.
+    which are the latest such day up to then; without it they are no dates. `order` settles dates
+    like 3/4/2026.
     """
     words, offset = _split_offset(words)
     for rest, clock, lasts in _split_clock(words):
@@ -117,11 +118,11 @@ def _without_weekday(words: str) -> str:
     return rest if rest and first.rstrip(".,") in day_names() else words
 
 
-def _days(words: str, today: date, order: Order | None) -> tuple[date, ...]:
+def _days(words: str, today: date | None, order: Order | None) -> tuple[date, ...]:
     """The days that a date may mean; none where it is no date."""
     words = words.strip(" ,·")
     if words in DAYS_BACK:
-        return (today - DAYS_BACK[words] * _DAY,)
+        return () if today is None else (today - DAYS_BACK[words] * _DAY,)
     for form in (_YEAR_FIRST, _EAST_ASIAN):
         found = form.fullmatch(words)
         if found:
@@ -144,7 +145,7 @@ def _either_order(found: re.Match[str], order: Order | None) -> tuple[date, ...]
     return tuple(sorted({*day_first, *month_first}))
 
 
-def _named_month(words: str, today: date) -> tuple[date, ...]:
+def _named_month(words: str, today: date | None) -> tuple[date, ...]:
     found = _DAY_MONTH.fullmatch(words)
     day, name, year = found.groups() if found else ("", "", None)
     if not found:
@@ -155,6 +156,8 @@ def _named_month(words: str, today: date) -> tuple[date, ...]:
         return ()
     if year:
         return _real((year, str(month), day))
+    if today is None:
+        return ()
     # Without a year: this year's, or where that is still to come, the year before's.
     found_days = [
         *_real((str(today.year), str(month), day)),

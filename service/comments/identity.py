@@ -83,7 +83,10 @@ def _as_new(versions: Shown, copied_at: datetime, keys: set[str]) -> KnownCommen
         count += 1
         key = f"{plain}-{count}"
     keys.add(key)
-    return first_known(key, versions, copied_at)
+    known = first_known(key, versions[0], copied_at)
+    for later in versions[1:]:
+        known = _seen_again(known, later, copied_at)
+    return known
 
 
 def _seen_again(known: KnownComment, comment: Comment, copied_at: datetime) -> KnownComment:

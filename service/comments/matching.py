@@ -12,7 +12,7 @@ from itertools import pairwise
 
 from service.comments.comment import Comment
 from service.comments.spans import Span
-from service.comments.versions import KnownComment, may_be_one_time, name_of, wording
+from service.comments.versions import KnownComment, may_be_one_time, name_of, voter_of, wording
 
 #: One comment as a batch shows it: its words, oldest first where the batch shows several.
 Shown = tuple[Comment, ...]
@@ -28,7 +28,7 @@ def collapse(batch: Iterable[Comment]) -> list[Shown]:
         if comment.id:
             with_id[comment.id].append(comment)
         else:
-            said = (*_authors(comment), wording(comment.text), comment.posted)
+            said = (voter_of(comment), wording(comment.text), comment.posted)
             without.setdefault(said, comment)
     shown = [item for comments in with_id.values() for item in _of_one_id(comments)]
     shown += [(comment,) for comment in without.values()]
@@ -45,7 +45,7 @@ def _standing_order(comment: Comment) -> tuple[object, ...]:
 
 
 def _of_one_id(comments: list[Comment]) -> Iterator[Shown]:
-    """The words that stand under one id: versions where their times tell the order."""
+    """The words that stand under one id: versions where the times of edits tell their order."""
     if len(comments) == 1:
         yield (comments[0],)
         return
@@ -85,7 +85,10 @@ class Matcher:
         self._index_by_author([shown[place][-1] for place in left])
         if not self._by_words:
             return pairs
-        left = self._pair_by(self._same_words, shown, left, pairs)
+        # Those that tell most choose first, so that a batch handed in again finds what it found.
+        left = sorted(left, key=lambda place: _telling_order(shown[place][-1]))
+        for way in (self._unchanged, self._nothing_to_learn, self._same_words):
+            left = self._pair_by(way, shown, left, pairs)
         rivals = _by_author_and_second(shown[place][-1] for place in left)
         alone = [place for place in left if not _crowded(shown[place][-1], rivals)]
         self._pair_by(self._same_second, shown, alone, pairs)
@@ -118,7 +121,7 @@ class Matcher:
             for author in _authors(one.comment):
                 for words in {wording(version.text) for version in one.versions}:
                     self._by_words[author, words].append(one)
-                if one.comment.posted.is_exact:
+                if one.comment.posted.is_exact and not one.comment.id:
                     self._by_second[author, one.comment.posted].append(one)
 
     def _free(self, candidates: Iterable[KnownComment]) -> list[KnownComment]:
@@ -126,15 +129,37 @@ class Matcher:
 
     def _same_id_and_words(self, comment: Comment) -> KnownComment | None:
         words = wording(comment.text)
-        for one in self._free(self._by_id.get(comment.id or "", ())):
-            if any(wording(version.text) == words for version in one.versions):
-                return one
-        return None
+        fitting = [
+            one
+            for one in self._free(self._by_id.get(comment.id or "", ()))
+            if any(wording(version.text) == words for version in one.versions)
+        ]
+        if len(fitting) > 1:  # a source that gives one id to several comments
+            fitting.sort(key=lambda one: not _tells_nothing_new(one.comment, comment))
+        return fitting[0] if fitting else None
 
     def _same_id(self, comment: Comment) -> KnownComment | None:
         return next(iter(self._free(self._by_id.get(comment.id or "", ()))), None)
 
+    def _unchanged(self, comment: Comment) -> KnownComment | None:
+        told = (comment.posted, comment.id, comment.author_id)
+        fitting = self._of_same_words(comment)
+        alike = (
+            one
+            for one in fitting
+            if (one.comment.posted, one.comment.id, one.comment.author_id) == told
+        )
+        return next(alike, None)
+
+    def _nothing_to_learn(self, comment: Comment) -> KnownComment | None:
+        fitting = self._of_same_words(comment)
+        return next((one for one in fitting if _tells_nothing_new(one.comment, comment)), None)
+
     def _same_words(self, comment: Comment) -> KnownComment | None:
+        return next(iter(self._of_same_words(comment)), None)
+
+    def _of_same_words(self, comment: Comment) -> list[KnownComment]:
+        """Those that it can be by author, words and time, the ones that fewest others can be first."""
         words = wording(comment.text)
         fitting = {
             one.key: one
@@ -142,16 +167,7 @@ class Matcher:
             for one in self._free(self._by_words.get((author, words), ()))
             if _can_be_one(one.comment, comment)
         }
-        # The same time first, then the one that fewest others can be.
-        ranked = sorted(
-            fitting.values(),
-            key=lambda one: (
-                one.comment.posted != comment.posted,
-                one.comment.posted.latest,
-                one.key,
-            ),
-        )
-        return ranked[0] if ranked else None
+        return sorted(fitting.values(), key=lambda one: (one.comment.posted.latest, one.key))
 
     def _same_second(self, comment: Comment) -> KnownComment | None:
         fitting = {
@@ -181,6 +197,21 @@ def _can_be_one(known: Comment, comment: Comment) -> bool:
     return may_be_one_time(known.posted, comment.posted)
 
 
+def _telling_order(comment: Comment) -> tuple[object, ...]:
+    posted = comment.posted
+    return (comment.id is None, comment.author_id is None, posted.latest - posted.earliest)
+
+
+def _tells_nothing_new(known: Comment, comment: Comment) -> bool:
+    """Whether what is known says all that the comment says."""
+    return (
+        comment.posted.earliest <= known.posted.earliest
+        and known.posted.latest <= comment.posted.latest
+        and comment.id in {None, known.id}
+        and comment.author_id in {None, known.author_id}
+    )
+
+
 def _by_author_and_second(comments: Iterable[Comment]) -> dict[tuple[_Author, Span], int]:
     counted: dict[tuple[_Author, Span], int] = defaultdict(int)
     for comment in comments:
@@ -191,5 +222,6 @@ def _by_author_and_second(comments: Iterable[Comment]) -> dict[tuple[_Author, Sp
 
 def _crowded(comment: Comment, rivals: dict[tuple[_Author, Span], int]) -> bool:
     """Whether the author's second does not tell which comment an edited one was."""
-    unnamed = _authors(comment) == (_NOBODY,)
-    return unnamed or any(rivals[author, comment.posted] > 1 for author in _authors(comment))
+    if comment.id or _authors(comment) == (_NOBODY,):
+        return True  # an id would have told
+    return any(rivals[author, comment.posted] > 1 for author in _authors(comment))

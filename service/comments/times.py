@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import unicodedata
 from dataclasses import dataclass
-from datetime import UTC, date, datetime, timedelta, tzinfo
+from datetime import UTC, datetime, timedelta, tzinfo
 from typing import Literal
 
 from service.comments.dates import Order, WrittenTime, read_written, wall_clock
@@ -83,7 +83,7 @@ def read_moment(text: str, zone: tzinfo) -> datetime:
     try:
         return read_instant(text)
     except BadTime:
-        written = read_written(plain(text), date.min) if len(text) <= _LONGEST else None
+        written = read_written(plain(text), None) if len(text) <= _LONGEST else None
     if not written or written.clock is None or len(written.days) != 1:
         raise BadTime(
             text,

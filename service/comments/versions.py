@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import hashlib
 import unicodedata
-from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
 
@@ -108,11 +107,10 @@ def version_at(known: KnownComment, closes: datetime | None) -> Version:
     return known.versions[-1]
 
 
-def first_known(key: str, shown: Sequence[Comment], copied_at: datetime) -> KnownComment:
-    """A comment that no batch has shown before, with the words it is shown with, oldest first."""
-    seen = Span.at(copied_at)
-    versions = tuple(Version(one.text, one.written, seen) for one in shown)
-    return with_versions(KnownComment(key, shown[0], versions), versions)
+def first_known(key: str, comment: Comment, copied_at: datetime) -> KnownComment:
+    """A comment that no batch has shown before."""
+    versions = (Version(comment.text, comment.written, Span.at(copied_at)),)
+    return with_versions(KnownComment(key, comment, versions), versions)
 
 
 def with_versions(known: KnownComment, versions: tuple[Version, ...]) -> KnownComment:
