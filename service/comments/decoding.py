@@ -58,7 +58,7 @@ _ZIPPED = (
     (b"word/", "a text document (.docx)"),
 )
 _CONTROLS = re.compile(r"[\x00-\x08\x0e-\x1a\x1c-\x1f\x7f\ufffd]")
-#: In a text, at most this share of characters is no character of a text.
+#: In a text, at most this share of characters, or a single one, is no character of a text.
 _MOST_CONTROLS = 0.02
 
 
@@ -77,7 +77,7 @@ def decode(content: bytes, name: str) -> Decoded:
     text = decoded.text.lstrip("\ufeff")
     if not text.strip("\0\ufeff \t\r\n\v\f\x1c\x1d\x1e\x1f\x85\xa0\u200b\u2028\u2029"):
         raise EmptyExport(name)
-    if len(_CONTROLS.findall(text)) > _MOST_CONTROLS * len(text):
+    if len(_CONTROLS.findall(text)) > max(1, _MOST_CONTROLS * len(text)):
         raise BinaryExport(name)
     return Decoded(text, decoded.notes)
 

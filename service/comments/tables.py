@@ -57,10 +57,11 @@ def _layout(sample: Sequence[str], delimiter: str) -> Layout:
 
 
 def has_times(lines: Sequence[str], layout: Layout) -> bool:
-    """Whether a column of the table that the first lines make holds times."""
+    """Whether a column of the table that the first lines make holds times, below its header."""
     rows = [one.cells for one in records_of(lines[:_SAMPLE_LINES], layout.delimiter) if one.cells]
+    below = rows[1:] or rows
     columns = (
-        Column(place, tuple(row[place].strip() for row in rows if place < len(row)))
+        Column(place, tuple(row[place].strip() for row in below if place < len(row)))
         for place in range(layout.columns)
     )
     return any(column.holds_times for column in columns)
