@@ -17,7 +17,8 @@ LANGUAGE = Language(
         ancora | già | poi | oppure | anzi | oggi | brava | complimenti | favore | abbraccio | saluti | baci | dai | allora |
         marito | angolo | alto | basso | destra | sinistra | ultima | centro | qualcuno | anni | meglio | tranne | scegli |
         fare | cosa | così | sì | molto | tanto | stesso | sopra | sotto | accanto | circa | ogni | senza | voi | altrimenti |
-        dicono | vogliono | facciamo | andiamo | iniziamo | partiamo | ragazze | dire | volevo | mille | pagina | sia | stavolta
+        dicono | vogliono | facciamo | andiamo | iniziamo | partiamo | ragazze | dire | volevo | mille | sia | stavolta | migliore |
+        bravissima | mitica | lavoro | meraviglia | settimana | prossima | video | quale | nessuno | niente | vedere | presto
         """
     ),
     numbers=it_numbers.numbers(),
