@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.ballots.language import Language
-from service.ballots.languages import ar, da, de, el, en, es, fr, hi, it, nl, ru, sv, uk
+from service.ballots.languages import ar, da, de, el, en, es, fr, hi, it, nl, no, pt, ru, sv, uk
 
 LANGUAGES: dict[str, Language] = {
     language.code: language
@@ -21,5 +21,7 @@ LANGUAGES: dict[str, Language] = {
         hi.LANGUAGE,
         it.LANGUAGE,
         da.LANGUAGE,
+        pt.LANGUAGE,
+        no.LANGUAGE,
     )
 }
