@@ -3,58 +3,7 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, Phrase, phrases
-from service.ballots.languages.spelling import joined
-
-_UNITS = (
-    "nul en to tre fire fem seks syv otte ni ti elleve tolv tretten fjorten femten seksten sytten "
-    "atten nitten"
-).split()
-#: The tens as they are said, in full, and as they are often misspelled.
-_TENS = (
-    ("tyve",), ("tredive", "tredve"), ("fyrre", "fyrretyve", "fyre"),
-    ("halvtreds", "halvtredsindstyve", "halvtres"), ("tres", "tresindstyve", "treds"),
-    ("halvfjerds", "halvfjerdsindstyve", "halvfjers"), ("firs", "firsindstyve", "firsenstyve"),
-    ("halvfems", "halvfemsindstyve", "halvfemds"),
-)  # fmt: skip
-_ORDINALS = (
-    "nulte første anden tredje fjerde femte sjette syvende ottende niende tiende ellevte tolvte "
-    "trettende fjortende femtende sekstende syttende attende nittende"
-).split()
-_TENTHS = (
-    "tyvende", "tredivte", "fyrretyvende", "halvtredsindstyvende", "tresindstyvende",
-    "halvfjerdsindstyvende", "firsindstyvende", "halvfemsindstyvende",
-)  # fmt: skip
-
-
-def _below_hundred() -> dict[str, int]:
-    found = {joined(word): value for value, word in enumerate(_UNITS)} | {"et": 1}
-    ones = {word: value for word, value in found.items() if 0 < value < 10}
-    for place, tens in enumerate(_TENS):
-        for ten in tens:
-            found[ten] = 20 + 10 * place
-            found |= {one + "og" + ten: 20 + 10 * place + value for one, value in ones.items()}
-    return found
-
-
-def _numbers() -> dict[str, int]:
-    small = _below_hundred()
-    found = dict(small)
-    for hundred in ("hundrede", "ethundrede"):
-        found[hundred] = 100
-        for word, value in small.items():
-            if value:
-                found[hundred + word] = found[hundred + "og" + word] = 100 + value
-    return found | {"tohundrede": 200, "trehundrede": 300, "femhundrede": 500}
-
-
-def _ordinals() -> dict[str, int]:
-    found = {joined(word): value for value, word in enumerate(_ORDINALS) if value}
-    ones = {joined(word): value for value, word in enumerate(_UNITS) if 0 < value < 10}
-    for place, tenth in enumerate(_TENTHS):
-        found[tenth] = 20 + 10 * place
-        found |= {one + "og" + tenth: 20 + 10 * place + value for one, value in ones.items()}
-    return found
-
+from service.ballots.languages import da_numbers
 
 _TYPED = str.maketrans({"ø": "oe", "å": "aa"})
 
@@ -78,8 +27,8 @@ LANGUAGE = Language(
         en | et | venligst | nej | ja | denne | gang | dag
         """
     ),
-    numbers=_numbers(),
-    ordinals=_ordinals(),
+    numbers=da_numbers.numbers(),
+    ordinals=da_numbers.ordinals(),
     doubtful=phrases("to | fire | en | et | ti | ni | tre | firs | tres | sex"),
     page=_danish(
         """
