@@ -131,7 +131,7 @@ def claims_of(path: Shape) -> dict[Known, int]:
         claim = _within(above, leaf, nearest=place == 0)
         if claim:
             return {claim: depth}
-    if leaf in _MARKUP_NAMES or leaf.removesuffix("html") in {"text", "body", "content", "message"}:
+    if leaf in _MARKUP_NAMES or leaf in {"texthtml", "bodyhtml", "contenthtml", "messagehtml"}:
         return {"text": depth + _DEEPER}
     return {meaning: rank + depth for meaning, rank in meanings_of(path[-1]).items()}
 

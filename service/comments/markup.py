@@ -150,7 +150,7 @@ class _Reader(HTMLParser):
             return
         if self._struck:  # strikes are marked line by line
             line = line.removesuffix("~~") if line.endswith("~~") else line + "~~"
-        line = line.strip()
+        line = line.rstrip() if self._verbatim else line.strip()
         if line or keep_empty:
             self._lines.append((self._quotes, line))
         self._line = "~~" if self._struck else ""
