@@ -3,7 +3,26 @@
 from __future__ import annotations
 
 from service.ballots.language import Language
-from service.ballots.languages import ar, da, de, el, en, es, fr, hi, it, nl, no, pt, ru, sv, uk
+from service.ballots.languages import (
+    ar,
+    da,
+    de,
+    el,
+    en,
+    es,
+    fi,
+    fr,
+    hi,
+    it,
+    ja,
+    nl,
+    no,
+    pt,
+    ru,
+    sv,
+    uk,
+    zh,
+)
 
 LANGUAGES: dict[str, Language] = {
     language.code: language
@@ -23,5 +42,8 @@ LANGUAGES: dict[str, Language] = {
         da.LANGUAGE,
         pt.LANGUAGE,
         no.LANGUAGE,
+        ja.LANGUAGE,
+        fi.LANGUAGE,
+        zh.LANGUAGE,
     )
 }
