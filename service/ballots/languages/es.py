@@ -17,7 +17,14 @@ LANGUAGE = Language(
         todas | cuando | como | qué | cuál | ya | también | ahora | hoy | siempre | hay | tengo | tiene | desde | sea | digo |
         diría | mejor | menos | cualquiera | alguien | arriba | abajo | esquina | derecha | izquierda | última | medio | marido |
         suerte | vale | pues | ay | ojalá | mucho | muchas | mil | abrazo | guapa | lindo | linda | chicas | años | año | ha | han |
-        he | una | un | quién | empieza | empezar | otra | entre | luego | así | voten | mundo | llevo | jaja | jajaja | veo
+        he | una | un | quién | empieza | empezar | otra | entre | luego | así | voten | mundo | llevo | jaja | jajaja | veo |
+        o | número | les | esa | ese | eres | soy | hace | parece | cada | siempre | nada | algo | aquí | allí | solo | así | dios |
+        ni | lado | tan | tanto | poco | otro | otras | otros | unos | unas | su | sus | nuestro | nuestra | vuestra | donde |
+        cuanto | quien | cual | porqué | aunque | hasta | después | antes | luego | mientras | durante | contra | según | era |
+        eran | fue | ser | estar | están | estaba | soy | son | somos | había | he | hemos | tener | tenía | hacer | haces | dice |
+        decir | puede | puedo | quiere | veces | vez | semana | noche | noches | mañana | gente | cosa | cosas | trabajo |
+        nunca | nadie | ninguna | alguna | mejores | mío | mía | ella | ellos | ustedes | vosotras | amiga | señora | bien | oye |
+        venga | anda | ves | mira | sorpresa | ganas | verdad | aún | todavía | bordar | bordando | hilo | página
         """
     ),
     numbers=es_numbers.numbers(),

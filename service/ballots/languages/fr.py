@@ -17,7 +17,14 @@ LANGUAGE = Language(
         s'il | plaît | svp | stp | merci | bonjour | bonsoir | salut | coucou | bravo | belle | beau | jolie | voir | hâte |
         choisis | choix | aussi | encore | toujours | alors | voilà | oui | bisous | bises | tout | tous | toutes | faire | fait |
         d'accord | puis | parce | sinon | plutôt | celle | celui | dirais | prends | vote | déjà | sauf | peut | chiffre | numéro |
-        entre | vers | haut | bas | coin | droite | gauche | dernière | première | milieu | mari | personne | monde | pareil
+        entre | vers | haut | bas | coin | droite | gauche | dernière | première | milieu | mari | personne | monde | pareil |
+        de | que | me | te | se | un | une | j'en | qu'il | l'autre | être | sous | rien | jamais |
+        on | si | non | euh | ni | par | comme | même | moins | peu | assez | leur | leurs | lui | eux | chaque | autre | autres |
+        d'un | d'une | l'on | j'y | qu'on | après | avant | depuis | pendant | jusqu'à | fois | jour | semaine | ans | an |
+        petit | petite | grand | grande | mieux | voudrais | veux | veut | peux | faut | dire | dit | fais | prendre | allez |
+        suis | sommes | avait | avez | avons | ont | été | vraiment | plusieurs | ici | maintenant | demain | ceux | aucune |
+        commence | commencer | finalement | choisir | page | numéros | euros | faisait | ferait | ici | pense | crois | propose |
+        préfère | chose | l'a | m'a | t'a | n'a | ben | ouais | seule | seul | courage | patience | ouvrage | brode | broder
         """
     ),
     numbers=fr_numbers.numbers(),

@@ -18,7 +18,13 @@ LANGUAGE = Language(
         marito | angolo | alto | basso | destra | sinistra | ultima | centro | qualcuno | anni | meglio | tranne | scegli |
         fare | cosa | così | sì | molto | tanto | stesso | sopra | sotto | accanto | circa | ogni | senza | voi | altrimenti |
         dicono | vogliono | facciamo | andiamo | iniziamo | partiamo | ragazze | dire | volevo | mille | sia | stavolta | migliore |
-        bravissima | mitica | lavoro | meraviglia | settimana | prossima | video | quale | nessuno | niente | vedere | presto
+        bravissima | mitica | lavoro | meraviglia | settimana | prossima | video | quale | nessuno | niente | vedere | presto |
+        o | numero | no | tu | me | te | dal | nei | agli | bel | cara | carissime | tutto | proprio | c'è | cos'è |
+        né | quanto | quanta | tanta | poco | altro | altra | altre | suo | sua | nostro | nostra | vostra | loro | dove | chi |
+        cui | fino | dopo | mentre | durante | contro | era | erano | stata | stato | essere | fa | fanno | dice | dico | può |
+        posso | vuole | voglio | vedo | volta | volte | sera | notte | domani | gente | cose | amiche | amica | mai | nessuna |
+        qualche | alcuni | migliori | lei | lui | essa | bene | bravi | brave | beh | eh | mamma | prego | aspetto | curiosa |
+        ricamo | ricamare | filo | dell' | all' | un' | l'ho | m'ha | dall'inizio | d'accordo | anch'io | com'è | quest'anno
         """
     ),
     numbers=it_numbers.numbers(),

@@ -52,7 +52,7 @@ no ? | vero ? | e basta | fisso | anche per me | qualsiasi | va bene qualsiasi |
 """
 
 NOT_BEFORE = """
-non | ma non | e non | no a | no al | no alla | no per | no la | mai | mai più | tranne | tutte tranne | tutto tranne | tutti tranne |
+non | ma non | e non | no a | no al | no alla | no per | mai | mai più | tranne | tutte tranne | tutto tranne | tutti tranne |
 eccetto | salvo | meno | tutte meno | tutto meno | esclusa | escluso | escludendo | eccezione della | eccezione di |
 a parte | fuorché | ne | nemmeno | neanche | neppure | senza | invece di | invece della | invece del | al posto di |
 al posto della | al posto del | anziché | piuttosto che | diversa da | diversa dalla | evita | evitate | evitiamo | eviterei |

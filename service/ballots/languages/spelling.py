@@ -7,6 +7,9 @@ from collections.abc import Iterable, Mapping
 from service.ballots.language import Phrase, phrases
 from service.ballots.normal import plain_of
 
+#: Few charts have more pages, and every slip doubles the words.
+_SLIPS_BELOW = 200
+
 
 def joined(words: str) -> str:
     """Levelled as a comment is, without spaces, hyphens and apostrophes: "vingt et un", vingtetun."""
@@ -14,11 +17,11 @@ def joined(words: str) -> str:
 
 
 def with_slips(numbers: Mapping[str, int], slips: Iterable[tuple[str, str]]) -> dict[str, int]:
-    """The numbers, and each with a part of its word misspelled; a right word is never changed."""
+    """The numbers, and each below 200 with parts misspelled; a right word is never changed."""
     found = dict(numbers)
     for right, slip in slips:
         for word, value in list(found.items()):
-            if right in word:
+            if value < _SLIPS_BELOW and right in word:
                 found.setdefault(word.replace(right, slip), value)
     return found
 
