@@ -14,11 +14,11 @@ from service.api.problem_models import problems
 from service.api.shapes import MomentIn, moment_or_none
 from service.api.tally_in import UNNAMED, Columns
 from service.api.wiring import HostOrCollector, Now, Parts, Reading, host_only
+from service.comments.entries import clean
 from service.comments.formats import Format, Meaning, Source
 from service.comments.intake import read_export
 from service.comments.times import zone_of
 from service.store.batches import Delivery, batches_of, check_takes_comments, first_report, hand_in
-from service.store.storable import storable, storable_export
 
 router = APIRouter(prefix="/api/games/{game}/rounds/{number}/batches", tags=["comments"])
 
@@ -67,7 +67,7 @@ def post_batch(
         check_takes_comments(row)
         zone = game.zone
     source = Source(
-        name=storable(file.filename or UNNAMED),
+        name=clean(file.filename or "") or UNNAMED,
         zone=zone,
         copied_at=moment_or_none(how.copied_at, zone_of(zone)) or now,
         columns=tuple(how.columns.items()),
@@ -75,7 +75,7 @@ def post_batch(
     )
     content = file.file.read()
     # Reading takes the longest by far, so it is done before the round is taken.
-    export = storable_export(read_export(content, source))
+    export = read_export(content, source)
     delivery = Delivery(source.name, content, export, source.copied_at, caller.name, now)
     with parts.database.writing() as session:
         return BatchOut.of(hand_in(session, place.found(session)[1], delivery))

@@ -13,6 +13,7 @@ from service.api.problem_models import problems
 from service.api.tally_in import UNNAMED, TallyIn
 from service.api.tally_models import TallyOut, UnreadableOut
 from service.api.wiring import Now, Reading, host_only
+from service.comments.entries import clean
 from service.comments.identity import merge_batch
 from service.comments.intake import read_export
 from service.comments.times import zone_of
@@ -21,7 +22,6 @@ from service.store.batches import batches_of
 from service.store.counting import count_stored
 from service.store.games import page_states
 from service.store.readings import Asked, Hosts, count, read_comments
-from service.store.storable import storable, storable_export
 from service.store.words import stored_result, unnamed_result
 
 router = APIRouter(
@@ -36,8 +36,8 @@ def post_tally(
     now: Now,
 ) -> TallyOut:
     """Reads and counts the export by the rules in `question`. Nothing is kept."""
-    asked = question.to_asked(storable(file.filename or UNNAMED), now)
-    export = storable_export(read_export(file.file.read(), asked.source))
+    asked = question.to_asked(clean(file.filename or "") or UNNAMED, now)
+    export = read_export(file.file.read(), asked.source)
     known = merge_batch((), export.comments, asked.source.copied_at).new
     how = Asked(asked.question, Hosts.of(asked.hosts), asked.rules.closes)
     read, texts = read_comments(known, how, {})

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import threading
 from pathlib import Path
 
 import pytest
@@ -64,6 +65,26 @@ def test_a_downgrade_takes_every_table_away(empty_settings: Settings) -> None:
     assert not is_upgraded(engine)
     engine.dispose()
     assert tables_in(empty_settings) == set()
+
+
+def test_two_upgrades_at_once_both_succeed(empty_settings: Settings) -> None:
+    troubles: list[Exception] = []
+    start = threading.Barrier(2)
+
+    def run() -> None:
+        start.wait()
+        try:
+            upgrade(empty_settings)
+        except Exception as trouble:  # noqa: BLE001 - it is told below, whatever it is
+            troubles.append(trouble)
+
+    both = [threading.Thread(target=run) for _ in range(2)]
+    for one in both:
+        one.start()
+    for one in both:
+        one.join()
+    assert troubles == []
+    assert tables_in(empty_settings) == set(metadata.tables)
 
 
 def test_an_upgrade_does_not_depend_on_where_one_stands(
