@@ -23,7 +23,7 @@ _BEYOND_LATIN = "\u0370"
 #: What a word tells of a language that alone has it, that shares it with one, with several.
 _OWN, _SHARED, _COMMON = 4, 2, 1
 #: A language that the round has not switched on must be told by more than a shared word.
-PLAINLY = _OWN
+PLAINLY = _SHARED + _COMMON
 #: Among so few words a number word is one, even if it is an ordinary word elsewhere.
 _FEW = 2
 #: So many languages may be read at once where the words do not tell them apart.
@@ -138,8 +138,9 @@ def _points(
     """How much the word tells of each language that has it."""
     claimed = list(dict.fromkeys(everyday + numerals))
     if not claimed:
-        # A word met in one language's phrases only tells a little of it.
-        return dict.fromkeys(spoken, _COMMON) if len(spoken) == 1 else {}
+        # A word met only in the phrases of few languages tells a little of them.
+        few = len(spoken) == 1 or (len(spoken) <= _TIED and ENGLISH not in spoken)
+        return dict.fromkeys(spoken, _COMMON) if few else {}
     worth = {1: _OWN, 2: _SHARED}.get(len(claimed), _COMMON)
     if word >= _BEYOND_LATIN:
         worth *= 2
@@ -153,7 +154,9 @@ def _points(
 
 
 def _numeral_worth(word: str) -> int:
-    """Short number words are often another language's words, or names."""
+    """Short number words are often another language's words, or names, in Latin letters."""
+    if word >= _BEYOND_LATIN:
+        return _OWN
     return {1: 0, 2: 0, 3: 0, 4: _SHARED}.get(len(word), _OWN)
 
 
