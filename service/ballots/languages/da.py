@@ -59,9 +59,9 @@ LANGUAGE = Language(
         må jeg bede om | må vi | må jeg | kan vi starte med | kan vi tage | kan vi få | kan vi | kan du tage |
         kan jeg få | hvad med | hvad siger du til | hvad siger i til | hvorfor ikke | for mig | for mit vedkommende |
         jeg siger | siger | vil sige | jeg tror på | tror på | tror | håber på | håber | holder på |
-        krydser fingre for | hepper på | favorit | favorit er | min favorit | foretrækker | helst | hellere | men |
-        ønsker | ønsker mig | giv mig | giv os | det bliver | bliver det | bliver | lad det blive | lad os tage |
-        lad os | skifter til | ændrer til | mente | jeg mente | mener | bliver ved | holder fast i | hælder til | for |
+        krydser fingre for | hepper på | favorit | favorit er | min favorit | foretrækker | helst | hellere | ønsker |
+        ønsker mig | giv mig | giv os | det bliver | bliver det | bliver | lad det blive | lad os tage | lad os |
+        skifter til | ændrer til | mente | jeg mente | mener | bliver ved | holder fast i | hælder til | for |
         venligst | tak | gerne | mit valg | mit valg er | valg | valget falder på | det er | sæt mig på | skriv mig på |
         team | hjertet siger | mavefornemmelsen siger | næste side | skal være | prøv | så bliver det
         """

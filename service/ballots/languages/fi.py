@@ -100,7 +100,7 @@ LANGUAGE = Language(
         voitaisiinko aloittaa | voitaisiinko ottaa | voisiko ottaa | saisiko | saisinko | voisiko | voisitko | voitko |
         voitaisiinko | voidaanko | entä | entäs | miten olisi | mitä jos | miksi ei | minulle | mulle | minun | meille |
         sanon | sanoisin | mä sanon | arvaan | arvaus | arvaukseni | veikkaan | veikkaus | luulen | ehdotan | ehdotus |
-        suosikki | suosikkini on | suosikkini | mieluiten | mieluummin | vaan | se on | olkoon | olisi | tulkoon |
+        suosikki | suosikkini on | suosikkini | mieluiten | mieluummin | se on | olkoon | olisi | tulkoon |
         pidän peukkuja | peukut | vaihdan | muutan | tarkoitin | tarkoitan | siis | laita minut | laitetaan | tehdään |
         tee | seuraavaksi | seuraava | sydän sanoo | pysyn | anna | antakaa | kiitos | kannatan | tiimi
         """

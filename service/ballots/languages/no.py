@@ -62,10 +62,10 @@ LANGUAGE = Language(
         må jeg få | må jeg be om | må vi | må jeg | kan vi starte med | kan vi ta | kan vi få | kan vi | kan du ta |
         kan jeg få | hva med | hva sier du til | hva sier i til | hvorfor ikke | for meg | for mitt vedkommende |
         jeg sier | sier | vil si | jeg tror på | tror på | tror | håper på | håper | holder på | krysser fingre for |
-        heier på | favoritt | favoritt er | min favoritt | foretrekker | helst | heller | men | ønsker | ønsker meg |
-        gi meg | gi oss | det blir | blir det | blir | la det bli | la oss ta | la oss | bytter til | endrer til |
-        mente | jeg mente | mener | holder meg til | holder fast i | lener til | for | vennligst | takk | gjerne |
-        mitt valg | mitt valg er | valg | valget faller på | det er | sett meg på | skriv meg på | team | hjertet sier |
+        heier på | favoritt | favoritt er | min favoritt | foretrekker | helst | heller | ønsker | ønsker meg | gi meg |
+        gi oss | det blir | blir det | blir | la det bli | la oss ta | la oss | bytter til | endrer til | mente |
+        jeg mente | mener | holder meg til | holder fast i | lener til | for | vennligst | takk | gjerne | mitt valg |
+        mitt valg er | valg | valget faller på | det er | sett meg på | skriv meg på | team | hjertet sier |
         magefølelsen sier | neste side | skal være | prøv | så blir det
         """
     ),

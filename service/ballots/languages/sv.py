@@ -90,8 +90,8 @@ LANGUAGE = Language(
         kan vi börja med | kan vi ta | kan du ta | får jag | får vi | kan jag få | kan jag | hur vore det med |
         vad sägs om | vad tycker du om | varför inte | för min del | för mig | jag säger | säger | skulle säga |
         jag tror på | tror | hoppas på | hoppas | håller på | håller tummarna för | hejar på | favorit | favorit är |
-        min favorit | föredrar | helst | hellre | utan | önskar | önskar mig | ge mig | ge oss | det blir | blir det |
-        blir | låt det bli | byter till | ändrar till | ändra till | menade | jag menade | menar | stannar på |
+        min favorit | föredrar | helst | hellre | önskar | önskar mig | ge mig | ge oss | det blir | blir det | blir |
+        låt det bli | byter till | ändrar till | ändra till | menade | jag menade | menar | stannar på |
         håller fast vid | lutar åt | för | snälla | tack | gärna | kanske | mitt val | mitt val är | val |
         valet faller på | det är | sätt mig på | team | hjärtat säger | magkänslan säger | jag vill | prova |
         nästa sida | ska bli | vore
@@ -148,12 +148,12 @@ LANGUAGE = Language(
     ),
     neutral_before=phrases(
         """
-        hej | hejsan | hallå | god | morgon | kväll | tack | så | mycket | kram | kramar | hälsningar | ja | nej | jo |
-        jag | vi | men | och | eller | då | nu | idag | oj | wow | åh | oh | ok | okej | kul | roligt | fint | bra |
-        underbart | vackert | härligt | spännande | sida | sidan | nummer | det | den | är | blir | som | vanligt |
-        alltid | igen | här | alla | allihop | därför | så klart | såklart | självklart | definitivt | absolut |
-        kanske | eh | hm | hmm | för | i | på | x | xx | lol | haha | en | ett | säger | sa | förresten | nja | tveka |
-        tvekar | lätt | svårt | enkelt | snälla | gärna | mig | dig | er | lycka | om inte
+        utan | inte | hej | hejsan | hallå | god | morgon | kväll | tack | så | mycket | kram | kramar | hälsningar |
+        ja | nej | jo | jag | vi | men | och | eller | då | nu | idag | oj | wow | åh | oh | ok | okej | kul | roligt |
+        fint | bra | underbart | vackert | härligt | spännande | sida | sidan | nummer | det | den | är | blir | som |
+        vanligt | alltid | igen | här | alla | allihop | därför | så klart | såklart | självklart | definitivt |
+        absolut | kanske | eh | hm | hmm | för | i | på | x | xx | lol | haha | en | ett | säger | sa | förresten |
+        nja | tveka | tvekar | lätt | svårt | enkelt | snälla | gärna | mig | dig | er | lycka | om inte
         """
     ),
     neutral_after=phrases(
