@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections import defaultdict
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterator, Sequence
 from datetime import datetime
 from typing import Any
 
@@ -67,19 +67,27 @@ def keep_new_comments(session: Session, batch: BatchRow, new: Sequence[KnownComm
 
 
 def keep_changed_comments(
-    session: Session, batch: BatchRow, changed: Iterable[KnownComment]
+    session: Session, batch: BatchRow, changed: Sequence[KnownComment]
 ) -> None:
     """Keep what a batch changed of comments that were known: their words, their times."""
+    if not changed:
+        return
     of_round = select(CommentRow.key, CommentRow.id).where(CommentRow.round_id == batch.round_id)
     ids = {key: comment_id for key, comment_id in session.exec(of_round) if comment_id is not None}
-    for one in changed:
-        comment_id = ids[one.key]
-        session.exec(
-            update(CommentRow).where(col(CommentRow.id) == comment_id).values(_comment_values(one))
-        )
-        # The merge may put words that an earlier batch missed between two others.
-        session.exec(delete(VersionRow).where(col(VersionRow.comment_id) == comment_id))
-        session.exec(insert(VersionRow), params=_version_values(comment_id, one))
+    # Given ids, this changes each comment by its own.
+    values = [{"id": ids[one.key]} | _comment_values(one) for one in changed]
+    session.exec(update(CommentRow), params=values)
+    # The merge may put words that an earlier batch missed between two others.
+    for some in batched([ids[one.key] for one in changed]):
+        session.exec(delete(VersionRow).where(col(VersionRow.comment_id).in_(some)))
+    versions = [version for one in changed for version in _version_values(ids[one.key], one)]
+    session.exec(insert(VersionRow), params=versions)
+
+
+def batched(ids: Sequence[int], size: int = 500) -> Iterator[Sequence[int]]:
+    """The ids in parts: a statement takes only so many values."""
+    for start in range(0, len(ids), size):
+        yield ids[start : start + size]
 
 
 def _known(row: CommentRow, versions: Sequence[VersionRow]) -> KnownComment:
