@@ -1,0 +1,60 @@
+"""Whether a text that is ready to be published would give the answer away."""
+
+from __future__ import annotations
+
+import html
+from urllib.parse import unquote
+
+from service.mystery.answer import Answer, GuessRules
+from service.mystery.compare import find_mentions
+from service.mystery.concepts import is_common, is_made_of_common
+from service.mystery.names import forms_of, words_of
+from service.mystery.parts import spelt_alike, telling_titles
+from service.mystery.spellings import designers_of, titles_of
+
+#: Names of fewer letters are looked for as whole words only, not inside longer ones.
+SHORTEST_HIDDEN_NAME = 6
+
+
+def names_answer(text: str, rules: GuessRules) -> bool:
+    """Whether `text` holds the answer, a near spelling of it, or a word that gives it away.
+
+    The title, the aliases and the designer are looked for as words, run together, as in a web
+    address or a file name, and inside longer words; so are uncommon words of them alone. Rather
+    one text too many is stopped than one too few.
+    """
+    return any(_gives_away(shown, rules.answer) for shown in _as_shown(text))
+
+
+def _as_shown(text: str) -> frozenset[str]:
+    """The text, and what a browser makes of it."""
+    return frozenset((text, unquote(text), unquote(text.replace("+", " ")), html.unescape(text)))
+
+
+def _gives_away(text: str, answer: Answer) -> bool:
+    words = words_of(text)
+    names = (*titles_of(answer), *designers_of(answer))
+    if find_mentions(words, names):
+        return True
+    run_together = "".join(word.form for word in words)
+    long_enough = (n.joined for n in names if len(n.joined) >= SHORTEST_HIDDEN_NAME)
+    if any(joined in run_together for joined in long_enough):
+        return True
+    telling = _words_that_tell(answer)
+    return any(
+        spelt_alike(tell, form) or (len(tell) >= SHORTEST_HIDDEN_NAME and tell in form)
+        for word in words
+        for form in (word.form, word.bare)
+        for tell in telling
+    )
+
+
+def _words_that_tell(answer: Answer) -> frozenset[str]:
+    """Words of the answer that would give it away alone: uncommon ones, parts of the designer."""
+    of_titles = {w for title in telling_titles(answer) for w in title.rare | title.made}
+    of_designer = {
+        form
+        for form in forms_of(answer.designer)
+        if len(form) > 3 and (not is_common(form) or is_made_of_common(form))
+    }
+    return frozenset(of_titles | of_designer)

@@ -1,0 +1,219 @@
+"""Whether an offered phrase holds part of a title, or renders it in other words (rule 4)."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cache
+
+from rapidfuzz.distance import OSA
+
+from service.mystery.answer import Answer
+from service.mystery.concepts import is_common, is_made_of_common, same_thing
+from service.mystery.everyday import stems_of
+from service.mystery.names import forms_of, words_of
+from service.mystery.spellings import is_number
+from service.mystery.talk import FOREIGN_SMALL_WORDS, FOREIGN_TALK, SMALL_WORDS
+
+
+@dataclass(frozen=True, slots=True)
+class Title:
+    """A title's telling words, and those of them that hardly stand elsewhere.
+
+    `rare` words stand in no list of common words; `made` are two common words written as one.
+    """
+
+    words: tuple[str, ...]
+    telling: tuple[str, ...]
+    initials: frozenset[str]
+    rare: frozenset[str]
+    made: frozenset[str]
+
+
+def _initials(text: str) -> frozenset[str]:
+    """First letters of all words and of the telling ones, where they are three or more."""
+    words = tuple(word.form for word in words_of(text))
+    bare = forms_of(text)
+    telling = tuple(word for word in bare if word not in SMALL_WORDS)
+    initials = ("".join(word[0] for word in some) for some in (words, bare, telling))
+    return frozenset(letters for letters in initials if len(letters) > 2)
+
+
+@cache
+def telling_titles(answer: Answer) -> tuple[Title, ...]:
+    """The title and its aliases by their telling words."""
+    titles = []
+    for text in (answer.title, *answer.aliases):
+        words = forms_of(text)
+        telling = tuple(w for w in words if w not in SMALL_WORDS) or words
+        uncommon = {w for w in telling if len(w) > 3 and not w.isdecimal() and not is_common(w)}
+        made = {w for w in uncommon if is_made_of_common(w)}
+        titles.append(
+            Title(words, telling, _initials(text), frozenset(uncommon - made), frozenset(made))
+        )
+    return tuple(titles)
+
+
+def spelt_alike(one: str, other: str) -> bool:
+    """Whether two words are the same but for slips of typing."""
+    if one == other:
+        return True
+    shorter = min(len(one), len(other))
+    if shorter < 4:
+        return False
+    slips = OSA.distance(one, other, score_cutoff=2)
+    if is_common(other) and (slips == 2 or is_common(one)):
+        return False
+    return slips == 1 or (slips == 2 and shorter >= 8)
+
+
+def _same_stem(one: str, other: str) -> bool:
+    if not stems_of(one).isdisjoint(stems_of(other)):
+        return True
+    shared = 0
+    for a, b in zip(one, other, strict=False):
+        if a != b:
+            break
+        shared += 1
+    both_common = is_common(one) and is_common(other)
+    return shared >= 5 and shared * 10 >= 6 * max(len(one), len(other)) and not both_common
+
+
+#: What a viewer writes for the part of a title that they forgot.
+_SOMETHING = frozenset("something summat thingy whatsit whatnot something-or-other blank".split())
+_SOUNDS = (
+    (re.compile("ph"), "f"), (re.compile("ck|q"), "k"), (re.compile("c(?=[eiy])"), "s"), (re.compile("c"), "k"),
+    (re.compile("^kn"), "n"), (re.compile("^wr"), "r"), (re.compile("wh"), "w"), (re.compile("gh(?=t|$)"), ""),
+    (re.compile("x"), "ks"), (re.compile("z"), "s"), (re.compile("[aeiouy]+"), "a"), (re.compile(r"(.)\1+"), r"\1"),
+)  # fmt: skip
+
+
+@cache
+def _sound_of(word: str) -> str:
+    """Roughly how an English word sounds, for a name written by ear ("seller", "cellar")."""
+    for letters, sound in _SOUNDS:
+        word = letters.sub(sound, word)
+    return word
+
+
+def akin(one: str, other: str) -> bool:
+    """Whether a word may stand for a title's word: a slip, another form, the same thing said."""
+    return (
+        spelt_alike(one, other)
+        or (min(len(one), len(other)) > 2 and _same_stem(one, other))
+        or (min(len(one), len(other)) > 4 and _sound_of(one) == _sound_of(other))
+        or same_thing(one, other)
+        or (is_number(one) and is_number(other))
+    )
+
+
+def _runs(words: Sequence[str]) -> list[tuple[int, str]]:
+    """The words, and two or three neighbours written as one, each with its place."""
+    joined = [
+        (at, "".join(words[at : at + length]))
+        for length in (2, 3)
+        for at in range(len(words) - length + 1)
+    ]
+    return [*((at, word) for at, word in enumerate(words) if word not in SMALL_WORDS), *joined]
+
+
+def _places(title: Title, words: Sequence[str]) -> list[tuple[int, tuple[int, ...]]]:
+    """Where each run of a phrase stands for a word of the title, or for two written as one."""
+    pairs = ["".join(title.telling[at : at + 2]) for at in range(len(title.telling) - 1)]
+    found: list[tuple[int, tuple[int, ...]]] = []
+    for place, run in _runs(words):
+        found += [
+            (place, (at, at + 1))
+            for at, pair in enumerate(pairs)
+            if OSA.distance(pair, run, score_cutoff=1) <= 1
+        ]
+        found += [(place, (at,)) for at, word in enumerate(title.telling) if akin(word, run)]
+    return found
+
+
+def _in_order(title: Title, words: Sequence[str]) -> tuple[str, ...]:
+    """The most telling words of the title that the phrase holds in the title's order."""
+    best: list[tuple[int, ...]] = []
+    reached: list[tuple[int, tuple[int, ...]]] = []
+    for place, at in sorted(_places(title, words)):
+        longest: tuple[int, ...] = ()
+        for before, chain in reached:
+            if before < place and chain[-1] < at[0] and len(chain) > len(longest):
+                longest = chain
+        reached.append((place, longest + at))
+        best.append(longest + at)
+    return tuple(title.telling[i] for i in max(best, key=len, default=()))
+
+
+def _holds_all(title: Title, words: Sequence[str]) -> bool:
+    """Whether every telling word stands in the phrase, in whatever order."""
+    return len(title.telling) > 1 and all(
+        any(spelt_alike(word, own) or _same_stem(word, own) for own in words)
+        for word in title.telling
+    )
+
+
+def _holds_a_run(title: Title, words: Sequence[str]) -> bool:
+    """Whether three or more words running, and at least half, of the title stand in the phrase."""
+    length = max(3, (len(title.words) + 1) // 2)
+    phrase = " ".join(("", *words, ""))
+    return any(
+        " ".join(("", *title.words[at : at + length], "")) in phrase
+        for at in range(len(title.words) - length + 1)
+    )
+
+
+def part_of_title(answer: Answer, words: Sequence[str]) -> str:
+    """Why a phrase of these words may mean the title, "" where it does not."""
+    half_known = _SOMETHING.isdisjoint(words) is False
+    for title in telling_titles(answer):
+        matched = _in_order(title, words)
+        if len(matched) >= 2 and 2 * len(matched) >= len(title.telling):
+            return "most telling words of the title"
+        if _holds_all(title, words):
+            return "all telling words of the title, in another order"
+        if _holds_a_run(title, words):
+            return "the greater part of the title"
+        if half_known and matched:
+            return "a word of the title and a gap"
+        if len(title.telling) == 1 and matched:
+            return "another form of the title's word"
+        if any(word in title.rare for word in matched):
+            return "an uncommon word of the title"
+        own = [word for word in words if word not in SMALL_WORDS]
+        if any(word in title.made for word in matched) and len(own) == 1:
+            return "an uncommon word of the title"
+    return ""
+
+
+def is_in_another_tongue(answer: Answer, words: Sequence[str]) -> bool:
+    """Whether a bare name is of a language that no name of the answer is in, and may render it.
+
+    A name whose words are all known, and none of them of the title's things, does not.
+    """
+    titles = telling_titles(answer)
+    foreign = not FOREIGN_SMALL_WORDS.isdisjoint(words) and FOREIGN_TALK.isdisjoint(words)
+    if not foreign or any(not FOREIGN_SMALL_WORDS.isdisjoint(title.words) for title in titles):
+        return False
+    own = [word for word in words if word not in SMALL_WORDS]
+    things = {thing for title in titles for thing in title.telling}
+    unknown = any(not is_common(word) for word in own)
+    return unknown or any(akin(thing, word) for thing in things for word in own)
+
+
+@dataclass(frozen=True, slots=True)
+class RareWords:
+    """The rare words of a title and its aliases."""
+
+    words: frozenset[str]
+
+    def has(self, form: str) -> bool:
+        """Whether `form` is one of them, but for a slip or an ending."""
+        return any(spelt_alike(word, form) or word in stems_of(form) for word in self.words)
+
+
+@cache
+def rare_words(answer: Answer) -> RareWords:
+    """The words of the title and its aliases that stand in no list of common words."""
+    return RareWords(frozenset(word for t in telling_titles(answer) for word in t.rare))

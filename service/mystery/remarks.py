@@ -1,0 +1,100 @@
+"""Whether a title's words are everyday talk and no name (rule 8)."""
+
+from __future__ import annotations
+
+from service.mystery import cues
+from service.mystery.clauses import Parsed
+from service.mystery.concepts import is_common
+from service.mystery.setting import Setting
+from service.mystery.talk import (
+    EXCLAMATIONS,
+    FIRST_PERSON,
+    GUESS_WORDS,
+    MOANS,
+    OPENERS,
+    PIECE_TALK,
+    REMARK_WORDS,
+    RUN_ON,
+    SAYINGS,
+    SMALL_WORDS,
+)
+
+#: A comment of more words is no mere shout.
+MOST_WORDS_OF_A_SHOUT = 6
+
+_POSSESSIVES = frozenset("my our your his her their".split())
+_NOW = frozenset("now here today again tonight already".split())
+
+
+def is_remark(title: tuple[str, ...]) -> bool:
+    """Whether a title is also what people say of their day ("washing day again")."""
+    return not REMARK_WORDS.isdisjoint(title) and all(map(is_common, title))
+
+
+def _others(parsed: Parsed, setting: Setting) -> list[str]:
+    return [word.form for word in parsed.others(setting.mention)]
+
+
+def may_be_remark(parsed: Parsed, setting: Setting, before: str) -> bool:
+    """Whether what looks like an offer may be a remark or an exclamation: the host looks."""
+    title = setting.title
+    if len(title) == 1 and title[0] in EXCLAMATIONS and not before:
+        return setting.mention.first == 0 and (setting.end == "!" or len(parsed.clauses) > 1)
+    if not setting.in_lower_case or not is_remark(title):
+        return False
+    if before:
+        return bool(cues.REMARK_CUE.search(before)) or all(w in OPENERS for w in before.split())
+    if all(w in SAYINGS for w in title) or any(w.form in MOANS for w in parsed.words):
+        return True
+    rest = _others(parsed, setting)
+    return not FIRST_PERSON.isdisjoint(rest) and PIECE_TALK.isdisjoint(rest)
+
+
+def is_everyday(parsed: Parsed, setting: Setting, before: str, *, after_allows: bool) -> bool:
+    """Whether the words plainly stand in talk about something else.
+
+    `after_allows` says that what follows would also follow an offered name.
+    """
+    if not setting.in_lower_case:
+        return False
+    if _is_plain_remark(parsed, setting, before):
+        return True
+    cued = cues.STRONG_CUE.search(before) or cues.DEFINITE_CUE.search(before)
+    return not (cued and setting.before) and _is_talk(setting, before, after_allows=after_allows)
+
+
+def _is_talk(setting: Setting, before: str, *, after_allows: bool) -> bool:
+    """Whether the words around a title in lower case speak of the writer's or another's life."""
+    left, right = before.split(), setting.after.split()
+    chatty = [w for w in left if w not in GUESS_WORDS]
+    persons = not FIRST_PERSON.isdisjoint(left)
+    if chatty and (persons or cues.EVERYDAY_BEFORE.search(f"{before} {setting.article}".strip())):
+        return True
+    if left and left[-1] in _POSSESSIVES:
+        return True
+    goes_on = bool(right) and not after_allows
+    if len(setting.mention.name.words) == 1:
+        pointed = setting.article or (left and left[-1] in SMALL_WORDS)
+        return bool(chatty and pointed) or goes_on
+    if right and right[0] in RUN_ON:
+        return False
+    if right and persons:
+        return goes_on
+    return (len(chatty) > 1 and goes_on) or (
+        len(right) > 1 and bool(cues.EVERYDAY_AFTER.search(setting.after))
+    )
+
+
+def _is_plain_remark(parsed: Parsed, setting: Setting, before: str) -> bool:
+    """Whether a remark about the day is plainly one: "... now", or a saying amid talk of people."""
+    if setting.mention.name.joined in EXCLAMATIONS:
+        return not before and setting.end == "," and len(parsed.words) > 2
+    if not is_remark(setting.title):
+        return False
+    if before:
+        return bool(cues.REMARK_CUE.search(before)) and setting.after in _NOW
+    if setting.after:
+        now = setting.after.split()[0] in _NOW
+        return now and len(parsed.words) > MOST_WORDS_OF_A_SHOUT
+    saying = all(w in SAYINGS for w in setting.title)
+    return saying and not FIRST_PERSON.isdisjoint(_others(parsed, setting))
