@@ -38,13 +38,15 @@ def numbers() -> dict[str, int]:
     """
     small = _below_hundred()
     found = dict(small) | {"cien": 100, "ciento": 100}
+    behind = small | {"un": 1, "una": 1}
     for hundreds in range(1, 10):
         word = joined(num2words(100 * hundreds, lang="es"))
         stems = {"ciento", "cien"} if hundreds == 1 else {word, word.replace("cientos", "cientas")}
-        stems |= {stem.replace("quinientas", "quinientas") for stem in stems}
         for stem in stems:
             found[stem] = 100 * hundreds
-            found |= {stem + rest: 100 * hundreds + value for rest, value in small.items() if value}
+            found |= {
+                stem + rest: 100 * hundreds + value for rest, value in behind.items() if value
+            }
     return with_slips(found, _SLIPS)
 
 
@@ -52,11 +54,10 @@ def ordinals() -> dict[str, int]:
     """Ordinals to 100th by their joined spelling, of either gender."""
     found: dict[str, int] = {"primer": 1, "tercer": 3, "undecimo": 11, "duodecimo": 12}
     for value in range(1, 101):
-        words = num2words(value, lang="es", to="ordinal").replace("quadra", "cuadra")
-        # num2words joins the two parts of 11th and 12th under one accent, others stand apart.
-        found[joined(words)] = value
-        found[joined(words).replace("decimo", "decimo", 1)] = value
-        parts = words.split()
-        found["".join(joined(part)[:-1] + "a" for part in parts)] = value
+        words = num2words(value, lang="es", to="ordinal")
+        # The forties are "cuadragésimo" in the dictionaries, "quadragésimo" in num2words.
+        for written in {words, words.replace("quadra", "cuadra")}:
+            found[joined(written)] = value
+            found["".join(joined(part)[:-1] + "a" for part in written.split())] = value
     found |= {word[:-1] + "a": value for word, value in found.items() if word.endswith("o")}
     return found | {word.replace("septim", "setim"): value for word, value in found.items()}

@@ -46,7 +46,7 @@ def numbers() -> dict[str, int]:
         stems = {word, word.removesuffix("os") + "as"} if hundreds > 1 else {word}
         for stem in stems:
             found[stem] = 100 * hundreds
-            for rest, value in small.items():
+            for rest, value in (small | {"uma": 1}).items():
                 if value:
                     found[stem + "e" + rest] = found[stem + rest] = 100 * hundreds + value
     kept = with_slips(found, _SLIPS)
