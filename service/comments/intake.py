@@ -10,7 +10,7 @@ from service.comments.decoding import decode
 from service.comments.formats import FORMATS, Export, Format, Source
 from service.comments.json_documents import read_json, read_json_lines
 from service.comments.json_values import parsed
-from service.comments.pasted import read_pasted
+from service.comments.pasted import has_time_lines, read_pasted
 from service.comments.tables import has_times, layout_of, lines_of, read_table
 from service.comments.times import zone_of
 from service.errors import BadExport
@@ -66,16 +66,18 @@ def format_of(text: str, source: Source) -> Format:
 
 def _is_table(text: str, source: Source) -> bool:
     """Whether a text is a table rather than a pasted page: by its headers, else its even rows."""
-    lines = lines_of(text[:_TEXT_LOOKED_AT])
+    beginning = text[:_TEXT_LOOKED_AT]
+    lines = lines_of(beginning)
     layout = layout_of(lines)
-    named_so = source.name.casefold().endswith(_TABLE_NAMES)
-    if layout.columns < 2:
-        # A lone column of comments: under the header of one, or in a file that says so.
-        return named_so or bool(source.columns)
-    if layout.hits >= 2 or named_so or source.columns:
+    columned = layout.columns > 1
+    if columned and (layout.hits > 1 or source.columns):
         return True
-    even = layout.even >= _EVEN
-    return even and (layout.delimiter == "\t" or layout.hits > 0 or has_times(lines, layout))
+    if columned and layout.even >= _EVEN and (layout.delimiter == "\t" or layout.hits):
+        return True
+    if columned and layout.even >= _EVEN and has_times(lines, layout):
+        return True
+    named_so = source.name.casefold().endswith(_TABLE_NAMES) or bool(source.columns)
+    return named_so and not has_time_lines(beginning, source)
 
 
 def _is_json_lines(text: str, source: Source) -> bool:

@@ -162,6 +162,7 @@ _ANSWERS = (
     r"antwoord(?:en)?|svar|odpowied(?:ź|zi)|vastaus(?:ta)?|odpověd[ií]|ответ(?:а|ов|ы)?|відповід[іь]|"
     r"답글|yanıt"
 )
+_MANY_ANSWERS = r"replies|antworten|réponses|respuestas|risposte|respostas|reacties|odpowiedzi"
 _AROUND_ANSWERS = (
     r"view|show|hide|see|load|all|more|previous|the|from|anzeigen|ausblenden|weitere|alle|zeigen|"
     r"voir|afficher|masquer|les|la|des?|toutes|autres|ver|mostrar|ocultar|las|más|todas|otras|"
@@ -172,7 +173,7 @@ _AROUND_ANSWERS = (
 #: "18 replies", "Hide replies", "3 Antworten anzeigen", "返信 3 件".
 ABOUT_REPLIES = re.compile(
     rf"(?:(?:{_AROUND_ANSWERS}) ){{1,4}}(?:{_ANSWERS})(?: (?:{_AROUND_ANSWERS}))?"
-    rf"|(?:{_ANSWERS}) (?:(?:{_AROUND_ANSWERS}) ?){{1,3}}|(?:{_ANSWERS}) ?\(\d+\)"
+    rf"|(?:{_MANY_ANSWERS}) (?:(?:{_AROUND_ANSWERS}) ?){{1,3}}|(?:{_ANSWERS}) ?\(\d+\)"
     r"|返信 ?\d+ ?件|\d+ ?件の返信(?:を(?:表示|非表示))?|返信を(?:表示|非表示)"
 )
 

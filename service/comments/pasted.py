@@ -51,6 +51,11 @@ def lines_with_times(text: str, source: Source) -> list[Line]:
     return loose if _times(loose) > max(1, filled // 4) else lines
 
 
+def has_time_lines(text: str, source: Source) -> bool:
+    """Whether some lines of a text are times, as on pages of comments."""
+    return _times(lines_with_times(text, source)) > 0
+
+
 def _times(lines: Iterable[Line]) -> int:
     return sum(1 for line in lines if line.kind == "time")
 
