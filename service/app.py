@@ -15,6 +15,8 @@ from fastapi_offline import FastAPIOffline
 from service.api import (
     batch_routes,
     comment_routes,
+    game_routes,
+    guess_routes,
     reading_routes,
     round_routes,
     service_routes,
@@ -32,10 +34,12 @@ from service.store.database import Database
 _PROJECT = Path(__file__).parent.parent / "pyproject.toml"
 _ROUTERS = (
     service_routes.router,
+    game_routes.router,
     round_routes.router,
     batch_routes.router,
     comment_routes.router,
     tally_routes.router,
+    guess_routes.router,
     reading_routes.router,
     token_routes.router,
 )

@@ -1,0 +1,62 @@
+"""The sealed answer: kept once, read only to judge guesses, told to nobody."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from sqlmodel import Session
+
+from service.errors import WrongState
+from service.mystery.answer import Answer, GuessRules
+from service.mystery.seal import seal_of
+from service.store.columns import id_of
+from service.store.games import take_game
+from service.store.tables import AnswerRow, GameRow
+
+
+def seal_answer(
+    session: Session, game: GameRow, answer: Answer, salt: bytes, now: datetime
+) -> None:
+    """Keep the answer and publish its seal.
+
+    Raises:
+        WrongState: an answer is sealed already.
+        BadRules: the game asks for more than the answer tells.
+    """
+    take_game(session, game)
+    if game.seal is not None:
+        raise WrongState(
+            f"the answer of game {game.slug}", "sealed", "changed", "what is sealed stays so"
+        )
+    _guess_rules(answer, game)
+    session.add(
+        AnswerRow(
+            game_id=id_of(game),
+            title=answer.title,
+            designer=answer.designer,
+            aliases=list(answer.aliases),
+            salt=salt,
+            sealed=now,
+        )
+    )
+    game.seal = seal_of(answer, salt)
+    session.add(game)
+    session.flush()
+
+
+def guess_rules_of(session: Session, game: GameRow) -> GuessRules:
+    """What guesses are judged by.
+
+    Raises:
+        WrongState: the game has no sealed answer.
+    """
+    row = session.get(AnswerRow, id_of(game))
+    if row is None:
+        raise WrongState(
+            f"game {game.slug}", "without a sealed answer", "guessed", "seal its answer first"
+        )
+    return _guess_rules(Answer(row.title, row.designer, tuple(row.aliases)), game)
+
+
+def _guess_rules(answer: Answer, game: GameRow) -> GuessRules:
+    return GuessRules(answer, game.wants, game.names_per_comment)  # type: ignore[arg-type]
