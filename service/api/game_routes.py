@@ -24,7 +24,7 @@ from service.api.problem_models import problems
 from service.api.shapes import moment_or_none
 from service.api.wiring import Now, Reading, Writing, host_only
 from service.comments.times import zone_of
-from service.store.answers import seal_answer
+from service.store.answers import check_tells_nothing, seal_answer
 from service.store.games import (
     NewGame,
     all_games,
@@ -82,6 +82,7 @@ def patch_game(game: str, change: GameChangeIn, session: Writing) -> GameForHost
     for name in {"guesses_open", "guesses_close"} & sent.keys():
         sent[name] = moment_or_none(sent[name], zone)
     change_game(session, kept, sent)
+    check_tells_nothing(session, kept, kept.name, "the game's name")
     return _for_host(session, kept)
 
 

@@ -8,8 +8,9 @@ from typing import Literal
 from pydantic import Field
 
 from service.api.shapes import In, Out, SpanOut, Words, example
+from service.mystery.first import GuessRuling
 from service.mystery.guess import GuessOutcome
-from service.store.guesses import FoundGuess, Guesses, GuessRuling
+from service.store.guesses import FoundGuess, Guesses
 
 _GUESS = {
     "key": "c0f1e2d3c4b5a697",

@@ -6,8 +6,9 @@ from datetime import datetime
 
 from sqlmodel import Session
 
-from service.errors import WrongState
+from service.errors import BadRules, WrongState
 from service.mystery.answer import Answer, GuessRules
+from service.mystery.leaks import names_answer
 from service.mystery.seal import seal_of
 from service.store.columns import id_of
 from service.store.games import take_game
@@ -21,14 +22,14 @@ def seal_answer(
 
     Raises:
         WrongState: an answer is sealed already.
-        BadRules: the game asks for more than the answer tells.
+        BadRules: the game asks for more than the answer tells, or is named after it.
     """
     take_game(session, game)
     if game.seal is not None:
         raise WrongState(
             f"the answer of game {game.slug}", "sealed", "changed", "what is sealed stays so"
         )
-    _guess_rules(answer, game)
+    _check_telling(f"{game.name} {game.slug}", _guess_rules(answer, game), "the game's name")
     session.add(
         AnswerRow(
             game_id=id_of(game),
@@ -56,6 +57,21 @@ def guess_rules_of(session: Session, game: GameRow) -> GuessRules:
             f"game {game.slug}", "without a sealed answer", "guessed", "seal its answer first"
         )
     return _guess_rules(Answer(row.title, row.designer, tuple(row.aliases)), game)
+
+
+def check_tells_nothing(session: Session, game: GameRow, text: str, what: str) -> None:
+    """Stop a text for the public that would give the sealed answer away; `what` is its name.
+
+    Raises:
+        BadRules: the text names the answer, a near spelling of it, or a word that tells it.
+    """
+    if game.seal is not None:
+        _check_telling(text, guess_rules_of(session, game), what)
+
+
+def _check_telling(text: str, rules: GuessRules, what: str) -> None:
+    if names_answer(text, rules):
+        raise BadRules(f"{what} gives the sealed answer or a part of it away", "word it otherwise")
 
 
 def _guess_rules(answer: Answer, game: GameRow) -> GuessRules:

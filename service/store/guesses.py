@@ -4,14 +4,19 @@ from __future__ import annotations
 
 from collections import defaultdict
 from dataclasses import dataclass
-from datetime import datetime
 
 from sqlmodel import Session, col, select
 
 from service.comments.versions import KnownComment, voter_of
 from service.errors import BadRuling, NotFound
 from service.mystery.answer import GuessRules
-from service.mystery.first import FirstRight, JudgedGuess, first_right
+from service.mystery.first import (
+    FirstRight,
+    GuessRuling,
+    JudgedGuess,
+    first_right,
+    standing_ruling,
+)
 from service.mystery.guess import GUESS_OUTCOMES, GuessOutcome, read_guess
 from service.store.answers import guess_rules_of
 from service.store.columns import id_of
@@ -24,15 +29,6 @@ from service.store.tables_comments import GuessRulingRow
 
 #: The version of a comment that is judged is the earliest of its best reading.
 _BEST_FIRST: tuple[GuessOutcome, ...] = ("right", "look", "wrong", "none")
-
-
-@dataclass(frozen=True, slots=True)
-class GuessRuling:
-    """The host's decision on a guess."""
-
-    outcome: GuessOutcome
-    reason: str
-    at: datetime
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,7 +116,7 @@ def _judged(
         written=version.written,
         reading=reading,
         is_host=is_host,
-        ruling=rulings[-1].outcome if rulings else None,
+        ruling=standing_ruling(rulings),
     )
     return judged, version.text
 

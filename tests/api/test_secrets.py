@@ -7,7 +7,18 @@ from typing import Any
 
 import pytest
 
-from tests.api.asking import GAME, PATH, ROUND, csv, done, make_game, open_round
+from tests.api.asking import (
+    GAME,
+    PATH,
+    ROUND,
+    assert_problem,
+    csv,
+    done,
+    everything_kept,
+    make_game,
+    open_round,
+    votes,
+)
 from tests.api.conftest import Caller, Service
 
 Json = Any
@@ -109,3 +120,42 @@ def test_no_log_line_tells_the_answer(
 def test_a_failing_statement_does_not_quote_its_values(service: Service) -> None:
     engine = service.app.state.wiring.database.engine
     assert engine.hide_parameters
+
+
+LEAKS: list[Any] = [
+    pytest.param({"name": "The Tarnished Astrolabe"}, id="most of the title"),
+    pytest.param({"name": "A piece by Quarmby"}, id="the designer"),
+    pytest.param({"slug": "pilots-farewell"}, id="an alias in the address"),
+]
+
+
+@pytest.mark.parametrize("other", LEAKS)
+def test_a_game_named_after_its_answer_is_refused(service: Service, other: Json) -> None:
+    before = everything_kept(service)
+    problem = assert_problem(
+        service.host.post("/games", GAME | other), 422, "name gives the sealed"
+    )
+    assert not [secret for secret in SECRET if secret in str(problem).lower()]
+    assert everything_kept(service) == before
+
+
+def test_a_game_is_not_named_after_its_answer_later(service: Service) -> None:
+    make_game(service.host)
+    before = everything_kept(service)
+    answer = service.host.patch(PATH, {"name": "Skerrymouth by night"})
+    assert_problem(answer, 422, "name gives the sealed answer or a part of it away")
+    assert everything_kept(service) == before
+
+
+def test_an_announcement_that_tells_the_answer_is_stopped(service: Service) -> None:
+    """The host's own reason for her pick would be read by everybody."""
+    open_round(service, tie_breaks=["host's pick"])
+    done(service.host.hand_in(f"{ROUND}/batches", votes("13", "21")), 201)
+    done(service.host.post(f"{ROUND}/close"))
+    done(service.host.post(f"{ROUND}/pick", {"page": 13, "reason": "it has the astrolabe"}))
+    before = everything_kept(service)
+    answer = service.host.post(f"{ROUND}/announce")
+    assert_problem(answer, 422, "the announcement of round 1 gives the sealed answer")
+    assert everything_kept(service) == before
+    done(service.host.post(f"{ROUND}/pick", {"page": 13, "reason": "it is the smaller one"}))
+    done(service.host.post(f"{ROUND}/announce"))
