@@ -15,8 +15,10 @@ from service.ballots.languages import (
     hi,
     it,
     ja,
+    ko,
     nl,
     no,
+    pl,
     pt,
     ru,
     sv,
@@ -45,5 +47,7 @@ LANGUAGES: dict[str, Language] = {
         ja.LANGUAGE,
         fi.LANGUAGE,
         zh.LANGUAGE,
+        pl.LANGUAGE,
+        ko.LANGUAGE,
     )
 }
