@@ -83,6 +83,17 @@ class _Levels(dict[str, str]):
 _LEVELS = _Levels()
 
 
+class _Translation(dict[int, str]):
+    """The same for `str.translate`, which asks by code point."""
+
+    def __missing__(self, code: int) -> str:
+        plain = self[code] = _LEVELS[chr(code)]
+        return plain
+
+
+_TRANSLATION = _Translation()
+
+
 @dataclass(frozen=True, slots=True)
 class Plain:
     """Plain `text`; `starts[i]` and `ends[i]` bound what its character i stands for.
@@ -107,6 +118,15 @@ def plain_of(text: str) -> Plain:
     """The comment's text, levelled."""
     if text.isascii() and "&" not in text and "\r" not in text and "`" not in text:
         return Plain(text.lower())
+    strange = {character for character in text if character > "\x7f"}
+    alike = all(len(_LEVELS[character]) == 1 for character in strange)
+    if alike and "&" not in text:
+        # Accents and emoji keep their places: plain and original run alike.
+        return Plain(text.translate(_TRANSLATION))
+    return _level_one_by_one(text)
+
+
+def _level_one_by_one(text: str) -> Plain:
     pieces: list[str] = []
     starts: list[int] = []
     ends: list[int] = []
