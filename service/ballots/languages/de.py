@@ -17,15 +17,16 @@ LANGUAGE = Language(
     code="de",
     everyday=_german(
         """
-        der | die | das | den | dem | ein | eine | einen | und | oder | aber | ich | du | wir | ihr | sie | es |
-        mich | mir | dich | dir | uns | euch | mein | meine | meinen | dein | deine | ist | sind | war | bin | bist |
-        habe | hab | hast | hat | haben | nicht | kein | keine | ja | nein | doch | auch | noch | nur | schon | sehr |
-        so | wie | was | wer | wo | wenn | weil | dass | denn | mit | für | von | vom | zu | zum | zur | bei | auf | aus |
-        nach | über | unter | im | am | an | um | bitte | danke | vielen | dank | hallo | moin | guten | liebe | lieben |
-        grüße | grüsse | gruß | lg | gern | gerne | heute | immer | wieder | einfach | natürlich | klar | toll | schön |
-        wunderschön | super | seite | nummer | stimme | nehme | nehm | wähle | möchte | würde | wäre | hätte | kann |
-        will | dann | mal | ganz | alle | diese | dieser | dieses | diesmal | freue | mach | weiter | spannend | wird |
-        seit | viel | viele | mag | oben | unten | links | rechts | zurück | zwischen | mitte | sonst | lieber | überrasch
+        jede | jeder | jeden | der | die | das | den | dem | ein | eine | einen | und | oder | aber | ich | du | wir |
+        ihr | sie | es | mich | mir | dich | dir | uns | euch | mein | meine | meinen | dein | deine | ist | sind |
+        war | bin | bist | habe | hab | hast | hat | haben | nicht | kein | keine | ja | nein | doch | auch | noch |
+        nur | schon | sehr | so | wie | was | wer | wo | wenn | weil | dass | denn | mit | für | von | vom | zu | zum |
+        zur | bei | auf | aus | nach | über | unter | im | am | an | um | bitte | danke | vielen | dank | hallo | moin |
+        guten | liebe | lieben | grüße | grüsse | gruß | lg | gern | gerne | heute | immer | wieder | einfach |
+        natürlich | klar | toll | schön | wunderschön | super | seite | nummer | stimme | nehme | nehm | wähle |
+        möchte | würde | wäre | hätte | kann | will | dann | mal | ganz | alle | diese | dieser | dieses | diesmal |
+        freue | mach | weiter | spannend | wird | seit | viel | viele | mag | oben | unten | links | rechts | zurück |
+        zwischen | mitte | sonst | lieber | überrasch
         """
     ),
     numbers=de_numbers.numbers(),
@@ -47,11 +48,12 @@ LANGUAGE = Language(
     ),
     fillers=_german(
         """
-        die | der | den | dem | das | eine | ein | einer | meine | gute | alte | liebe | doch | mal | bitte | bitte bitte |
-        gerne | gern | einfach | ganz klar | ganz | klar | natürlich | unbedingt | definitiv | eindeutig | wohl |
-        vielleicht | also | dann | mal wieder | wieder | heute | diesmal | dieses mal | auch | jetzt | nun | ja | eher |
-        lieber | äh | ähm | hm | hmm | auf jeden fall | aber | nämlich | schöne | tolle | ruhig | erstmal | erst mal |
-        zuerst | als erstes | als nächstes | als nächste | sehr | es mit | es | ist | wäre | zahl | glückszahl
+        die | der | den | dem | das | eine | ein | einer | meine | gute | alte | liebe | doch | mal | bitte |
+        bitte bitte | gerne | gern | einfach | ganz klar | ganz | klar | natürlich | unbedingt | definitiv | eindeutig |
+        wohl | vielleicht | also | dann | mal wieder | wieder | heute | diesmal | dieses mal | auch | jetzt | nun | ja |
+        eher | lieber | äh | ähm | hm | hmm | auf jeden fall | aber | nämlich | schöne | tolle | ruhig | erstmal |
+        erst mal | zuerst | als erstes | als nächstes | als nächste | sehr | es mit | es | ist | wäre | zahl |
+        glückszahl
         """
     ),
     choice_before=_german(de_choices.CHOICE_BEFORE),
@@ -64,26 +66,32 @@ LANGUAGE = Language(
     neutral_after=_german(de_counts.NEUTRAL_AFTER),
     lucky_before=_german(
         """
-        glückszahl ist | glückszahl | glückszahl war | glücksnummer | glücksnummer ist | lieblingszahl | lieblingszahl ist |
-        lieblingsnummer | lieblingsnummer ist | hausnummer | hausnummer ist | startnummer | rückennummer |
-        rückennummer war | trikotnummer | meine zahl ist | meine nummer ist | meine nummer war | immer schon | zahl war immer
+        glückszahl ist | glückszahl | glückszahl war | glücksnummer | glücksnummer ist | lieblingszahl |
+        lieblingszahl ist | lieblingsnummer | lieblingsnummer ist | hausnummer | hausnummer ist | startnummer |
+        rückennummer | rückennummer war | trikotnummer | meine zahl ist | meine nummer ist | meine nummer war |
+        immer schon | zahl war immer
         """
     ),
     not_before=_german(de_choices.NOT_BEFORE),
     not_after=_german(de_choices.NOT_AFTER),
     correction=_german(de_choices.CORRECTION),
     soft_correction=_german(
-        "lieber | nein | ne | besser | stattdessen | eher | sorry | entschuldigung | jetzt | nun doch | na gut"
+        """
+        lieber | nein | ne | besser | stattdessen | eher | sorry | entschuldigung | jetzt | nun doch | na gut
+        """
     ),
     relative_after=_german(
-        "von oben | von unten | von links | von rechts | von hinten | von vorne | vom ende | vom anfang | von der mitte"
+        """
+        von oben | von unten | von links | von rechts | von hinten | von vorne | vom ende | vom anfang | von der mitte
+        """
     ),
     tally_before=_german("stimmen für | stimmen auf | leute für | mal die | für die | sagten"),
     topics=_german(
         """
-        nadel | nadeln | garn | garne | faden | fäden | stoff | leinen | aida | fädig | ct | count | farbe | farben | dmc |
-        rahmen | lampe | lupe | brille | bus | bahn | zug | fähre | boot | minuten | stunden | preis | euro | kosten |
-        grad | stiche | stichen | docken | cm | mm | meter | folge | staffel | kapitel | lied | film | buch | rezept | uhr
+        nadel | nadeln | garn | garne | faden | fäden | stoff | leinen | aida | fädig | ct | count | farbe | farben |
+        dmc | rahmen | lampe | lupe | brille | bus | bahn | zug | fähre | boot | minuten | stunden | preis | euro |
+        kosten | grad | stiche | stichen | docken | cm | mm | meter | folge | staffel | kapitel | lied | film | buch |
+        rezept | uhr
         """
     ),
     ages=_german(
@@ -93,27 +101,37 @@ LANGUAGE = Language(
         """
     ),
     depends=_german(
-        "je nachdem | kommt drauf an | kommt darauf an | es sei denn | vorausgesetzt | sofern | welche auch immer"
+        """
+        je nachdem | kommt drauf an | kommt darauf an | es sei denn | vorausgesetzt | sofern | welche auch immer
+        """
     ),
     ranked=_german(
-        "in der reihenfolge | in dieser reihenfolge | der reihe nach | nach priorität | in genau der reihenfolge"
+        """
+        in der reihenfolge | in dieser reihenfolge | der reihe nach | nach priorität | in genau der reihenfolge
+        """
     ),
     first_choice=_german(
-        "erste wahl | erstwahl | 1. wahl | erste wahl ist | 1. wahl ist | als erste wahl | favorit | hauptstimme | am liebsten"
+        """
+        erste wahl | erstwahl | 1. wahl | erste wahl ist | 1. wahl ist | als erste wahl | favorit | hauptstimme |
+        am liebsten
+        """
     ),
     second_choice=_german(
         """
-        zweite wahl | zweitwahl | 2. wahl | zweite wahl ist | 2. wahl ist | als zweite wahl | als ersatz | ersatz | ersatzweise |
-        als zweites | plan b | notfalls | zur not | alternativ | als alternative | als reserve
+        zweite wahl | zweitwahl | 2. wahl | zweite wahl ist | 2. wahl ist | als zweite wahl | als ersatz | ersatz |
+        ersatzweise | als zweites | plan b | notfalls | zur not | alternativ | als alternative | als reserve
         """
     ),
     through=_german("bis | bis zur"),
     question_before=_german(
-        "von | von den | von insgesamt | alle | alle | insgesamt | bis | sind | nur | geht bis"
+        "von | von den | von insgesamt | alle | insgesamt | bis | sind | nur | geht bis"
     ),
     goes_on=_german("ist auch | wäre auch | sieht auch | klingt auch | war | auch"),
     saying=_german(
-        "sagt | sagte | sagen | meint | meinte | ruft | rief | schreit | fragt | fragte | schreibt | schrieb | erzählt | antwortet"
+        """
+        sagt | sagte | sagen | meint | meinte | ruft | rief | schreit | fragt | fragte | schreibt | schrieb | erzählt |
+        antwortet
+        """
     ),
     either=_german(
         "oder | oder vielleicht | oder auch | oder eben | bzw | bzw. | wahlweise | entweder | notfalls auch"
@@ -128,13 +146,17 @@ LANGUAGE = Language(
     suggesting=_german(de_choices.SUGGESTING),
     roughly_before=_german(
         """
-        um die | so um die | irgendwo um | irgendwo bei | irgendwo um die | irgendwas um | irgendwas um die | ungefähr | circa |
-        ca | ca. | zirka | etwa | in etwa | in der nähe von | in der nähe der | nahe | nahe bei | rund um | rund | so ungefähr |
-        knapp vor | knapp nach | kurz vor der | kurz nach der | richtung | irgendwo nach | irgendwo vor | in richtung | grob
+        um die | so um die | irgendwo um | irgendwo bei | irgendwo um die | irgendwas um | irgendwas um die | ungefähr |
+        circa | ca | ca. | zirka | etwa | in etwa | in der nähe von | in der nähe der | nahe | nahe bei | rund um |
+        rund | so ungefähr | knapp vor | knapp nach | kurz vor der | kurz nach der | richtung | irgendwo nach |
+        irgendwo vor | in richtung | grob
         """
     ),
     roughly_after=_german(
-        "rum | herum | drumherum | drumrum | oder so | oder in der nähe | plus minus | plusminus | ungefähr | in etwa | circa"
+        """
+        rum | herum | drumherum | drumrum | oder so | oder in der nähe | plus minus | plusminus | ungefähr | in etwa |
+        circa
+        """
     ),
     between=_german(
         "zwischen | irgendwo zwischen | was zwischen | etwas zwischen | von | zwischen der"
@@ -149,7 +171,10 @@ LANGUAGE = Language(
         "unter | unterhalb | unterhalb von | direkt unter | eins unter | genau unter | eine unter"
     ),
     later=_german(
-        "rechts neben | rechts von | rechts daneben | die nach | seite nach | direkt nach | eins nach | eine nach | gleich nach"
+        """
+        rechts neben | rechts von | rechts daneben | die nach | seite nach | direkt nach | eins nach | eine nach |
+        gleich nach
+        """
     ),
     earlier=_german(
         "links neben | links von | die vor | seite vor | direkt vor | eins vor | eine vor | gleich vor"
@@ -160,8 +185,9 @@ LANGUAGE = Language(
     pointing=_german(de_choices.POINTING),
     agreeing=_german(
         """
-        ja | genau | stimmt | dito | ditto | same | finde ich auch | ich auch | dafür | bin dabei | bin dafür | seh ich auch so |
-        sehe ich auch so | schließe mich an | schließ mich an | einverstanden | gleiche | unterschreibe ich | auch meine | +1
+        ja | genau | stimmt | dito | ditto | same | finde ich auch | ich auch | dafür | bin dabei | bin dafür |
+        seh ich auch so | sehe ich auch so | schließe mich an | schließ mich an | einverstanden | gleiche |
+        unterschreibe ich | auch meine | +1
         """
     ),
     kinds=_german(de_choices.KINDS),
