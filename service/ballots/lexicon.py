@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, fields
 from functools import cache
 
@@ -126,14 +126,26 @@ class Lexicon:
         return "", 0
 
 
+def _said_in(languages: Sequence[Language]) -> Iterator[tuple[Language, set[Phrase]]]:
+    """Each language with its phrases that say nothing here.
+
+    An everyday word of the comment's own language, the first, says there what it says in that
+    language and nothing else ("die" and "also" in German, "same" and "do" in Polish).
+    """
+    own = set(languages[0].everyday) if languages else set()
+    for place, language in enumerate(languages):
+        yield language, own if place else set()
+
+
 def _beside(languages: Sequence[Language], groups: Sequence[str], place: int) -> Beside:
     """Phrases of several groups by the word nearest the number, longest and weightiest first."""
     found: dict[str, dict[Phrase, str]] = defaultdict(dict)
     # What a phrase means in the comment's own language holds over what it means in another.
-    for language in languages:
+    for language, silent in _said_in(languages):
         for group in groups:
             for phrase in getattr(language, group):
-                found[phrase[place]].setdefault(phrase, group)
+                if phrase not in silent:
+                    found[phrase[place]].setdefault(phrase, group)
     return {
         word: tuple(
             sorted(entries.items(), key=lambda item: (-len(item[0]), groups.index(item[1])))
@@ -152,12 +164,16 @@ def _singles(languages: Sequence[Language], *groups: str) -> frozenset[str]:
     )
 
 
+def _phrases_of(languages: Sequence[Language], group: str) -> Iterator[Phrase]:
+    for language, silent in _said_in(languages):
+        yield from (phrase for phrase in getattr(language, group) if phrase not in silent)
+
+
 def _signs(languages: Sequence[Language]) -> dict[str, int]:
     found: dict[str, int] = defaultdict(int)
     for name, bit in GROUP_BITS.items():
-        for language in languages:
-            for phrase in getattr(language, name):
-                found[phrase[0]] |= bit
+        for phrase in _phrases_of(languages, name):
+            found[phrase[0]] |= bit
     return dict(found)
 
 
@@ -181,7 +197,12 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
         numbers=numbers,
         ordinals=ordinals,
         ordinal_endings=frozenset(end for one in languages for end in one.ordinal_endings),
-        homophones={word: n for one in languages for word, n in one.homophones.items()},
+        homophones={
+            word: n
+            for one, silent in _said_in(languages)
+            for word, n in one.homophones.items()
+            if (word,) not in silent
+        },
         glue_before=_singles(languages, "page", "number"),
         glue_after=_singles(languages, "choice_after"),
         plain_words=_singles(
@@ -197,8 +218,5 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
         signs=_signs(languages),
         _before=_beside(languages, BEFORE, -1),
         _after=_beside(languages, AFTER, 0),
-        _groups={
-            name: Phrases(phrase for language in languages for phrase in getattr(language, name))
-            for name in _WORD_GROUPS
-        },
+        _groups={name: Phrases(_phrases_of(languages, name)) for name in _WORD_GROUPS},
     )
