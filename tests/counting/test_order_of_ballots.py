@@ -68,8 +68,8 @@ def since(page: int, order: list[tuple[int, Said]], standing: Standing) -> int:
     return begun
 
 
-spans = st.tuples(st.integers(0, 5), st.integers(0, 3)).map(lambda t: (t[0], t[0] + t[1]))
-pages = st.sampled_from([(), (), (3,), (4,), (3, 4), (4, 3)])
+spans = st.tuples(st.integers(0, 3), st.integers(0, 2)).map(lambda t: (t[0], t[0] + t[1]))
+pages = st.sampled_from([(), (3,), (3,), (4,), (3, 4), (4, 3)])
 some_said = st.lists(st.builds(lambda p, t: (p, *t), pages, spans), min_size=1, max_size=4).map(
     lambda ones: said(*ones)
 )
@@ -100,6 +100,41 @@ def test_a_vote_is_given_within_the_span_that_all_orders_allow(
     for page in ballot.pages if ballot else ():
         times = [since(page, order, standing) for order in every_order(ones)]
         assert given_since(page, ones, standing) == span(min(times), max(times))
+
+
+@settings(max_examples=400, deadline=None)
+@given(some_said, st.sampled_from(["latest", "first"]))
+def test_unclear_are_the_ballots_that_may_stand_and_the_withdrawals_that_may_undo_them(
+    ones: list[Said], standing: Standing
+) -> None:
+    orders = [[one for _, one in order] for order in every_order(ones)]
+    unclear = what_stands(ones, standing).unclear
+    if not unclear:
+        return
+    may_stand = [one for one in ones if any(standing_one(o, standing) is one for o in orders)]
+    backs = [one for one in ones if one.takes_back]
+    if standing == "latest":
+        undoing = [back for back in backs if any(order[-1] is back for order in orders)]
+    else:
+        undoing = [
+            back
+            for back in backs
+            for one in may_stand
+            if len({order.index(back) < order.index(one) for order in orders}) == 2
+        ]
+    expected = {one.key for one in (*may_stand, *undoing)}
+    assert {one.key for one in unclear} == expected
+
+
+def standing_one(order: list[Said], standing: Standing) -> Said | None:
+    """The ballot that stands when the comments are taken in that order."""
+    stands: Said | None = None
+    for one in order:
+        if one.takes_back:
+            stands = None
+        elif standing == "latest" or stands is None:
+            stands = one
+    return stands
 
 
 @settings(max_examples=200, deadline=None)
@@ -134,6 +169,19 @@ def test_two_ballots_whose_order_cannot_be_told_need_a_look_where_they_differ(
     )
     assert outcome in causes(result).values()
     assert len(result.looks) == (2 if outcome == "cannot tell when" else 0)
+
+
+@pytest.mark.parametrize(
+    ("standing", "counts"), [("latest", "b"), ("first", "a")], ids=["latest", "first"]
+)
+def test_of_two_ballots_for_the_same_page_the_likelier_one_is_shown_as_standing(
+    standing: str, counts: str
+) -> None:
+    result = count(
+        vote("b", 3, (3, 8), voter="mo"), vote("a", 3, (1, 5), voter="mo"), standing=standing
+    )
+    assert list(stood(result)) == [counts]
+    assert result.ballots[0].given(3) == span(1, 5)
 
 
 def test_the_same_pages_in_another_order_of_preference_do_not_differ() -> None:
