@@ -5,6 +5,7 @@ from __future__ import annotations
 from service.ballots.language import Language
 from service.ballots.languages import (
     ar,
+    cs,
     da,
     de,
     el,
@@ -49,5 +50,6 @@ LANGUAGES: dict[str, Language] = {
         zh.LANGUAGE,
         pl.LANGUAGE,
         ko.LANGUAGE,
+        cs.LANGUAGE,
     )
 }
