@@ -2,12 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
 import pytest
-from hypothesis import given, settings
-from hypothesis import strategies as st
 
 from service.comments.comment import Comment
 from service.comments.identity import KnownComment, Merge, Version, merge_batch
@@ -240,71 +237,3 @@ def test_versions_that_were_kept_without_their_copying_are_merged_all_the_same()
     kept = KnownComment("c1", said("12"), (Version("12", exactly(0)),))
     merge = merge_batch([kept], [said("14")], at(9))
     assert words(merge.edited[0]) == [("12", exactly(0)), ("14", between(0, 9))]
-
-
-TEXTS = st.sampled_from(["12", "14", "12 please", "no vote"])
-SPANS = st.one_of(
-    st.integers(0, 6).map(exactly),
-    st.tuples(st.integers(0, 5), st.integers(1, 5)).map(lambda two: between(two[0], sum(two))),
-)
-ANY_COMMENTS = st.builds(
-    Comment,
-    author=st.sampled_from(["Gran T", "Annie", ""]),
-    text=TEXTS,
-    posted=SPANS,
-    id=st.sampled_from([None, "c1", "c2"]),
-    author_id=st.sampled_from([None, "a-1"]),
-    edited=st.none() | st.integers(6, 9).map(exactly),
-)
-#: A source that gives an id to a comment of one author and one time, as sources do.
-COMMENTS = ANY_COMMENTS.map(
-    lambda one: (
-        one
-        if one.id is None
-        else replace(one, author="Gran T", author_id="a-1", posted=exactly(int(one.id[1])))
-    )
-)
-BATCHES = st.lists(COMMENTS, max_size=7)
-ANY_BATCHES = st.lists(ANY_COMMENTS, max_size=7)
-
-
-@given(ANY_BATCHES, st.randoms(use_true_random=False))
-def test_the_order_inside_a_batch_does_not_matter(batch: list[Comment], random: object) -> None:
-    shuffled = list(batch)
-    random.shuffle(shuffled)  # type: ignore[attr-defined]
-    first = merge_batch((), batch, at(10))
-    assert merge_batch((), shuffled, at(10)) == first
-    assert merge_batch(first.new, shuffled, at(12)) == merge_batch(first.new, batch, at(12))
-
-
-@given(BATCHES, BATCHES)
-@settings(max_examples=150)
-def test_handing_in_a_batch_again_changes_nothing(one: list[Comment], other: list[Comment]) -> None:
-    known = {each.key: each for each in known_after((10, one), (12, other))}
-    again = merge_batch(known.values(), other, at(12))
-    assert again.new == ()
-    assert again.edited == ()
-    assert all(known[each.key] == each for each in again.confirmed)
-
-
-@given(ANY_BATCHES, ANY_BATCHES)
-def test_keys_are_unique_and_nothing_known_is_lost(
-    one: list[Comment], other: list[Comment]
-) -> None:
-    first = merge_batch((), one, at(10))
-    second = merge_batch(first.new, other, at(12))
-    keys = [each.key for each in (*first.new, *second.new)]
-    assert len(set(keys)) == len(keys)
-    before = {each.key: each for each in first.new}
-    for after in (*second.edited, *second.confirmed):
-        kept = [version.text for version in after.versions]
-        assert all(version.text in kept for version in before[after.key].versions)
-        assert after.comment.text == after.versions[-1].text
-        assert after.comment.written == after.versions[-1].written
-
-
-@given(COMMENTS)
-def test_a_comment_is_itself_wherever_it_stands_in_the_export(comment: Comment) -> None:
-    first = merge_batch((), [comment], at(10))
-    moved = replace(comment, place="line 99")
-    assert merge_batch(first.new, [moved], at(10)).new == ()
