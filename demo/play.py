@@ -13,6 +13,8 @@ from pathlib import Path
 from typing import Any, Protocol
 from zoneinfo import ZoneInfo
 
+from service.errors import NotFound
+
 Json = Any
 FOLDER = Path(__file__).resolve().parent
 
@@ -129,6 +131,12 @@ def read_plan() -> Json:
 
 
 def _key_of(ruling: Json, comments: list[Json]) -> str:
-    """The key of the comment that the ruling is about: that author's, among those shown."""
-    [key] = [comment["key"] for comment in comments if comment["author"] == ruling["author"]]
-    return str(key)
+    """The key of the comment that the ruling is about: the one of its author among those shown.
+
+    Raises:
+        NotFound: none or several of them are that author's.
+    """
+    keys = [str(comment["key"]) for comment in comments if comment["author"] == ruling["author"]]
+    if len(keys) != 1:
+        raise NotFound("comment to rule on by", ruling["author"], "mend the demo's game.json")
+    return keys[0]

@@ -9,12 +9,15 @@ from typing import Any
 
 import pytest
 from client import Client, in_process
+from score import judge_vote
 
 from demo.play import FOLDER, Clock, Demo, PlayedRound
 from service.settings import Settings
 
 Json = dict[str, Any]
 EXPECTED: Json = json.loads((FOLDER / "expected.json").read_text(encoding="utf-8"))
+#: Whether other words name another piece or none decides nothing.
+MATTERS = {"right", "look"}
 ROUNDS = pytest.mark.parametrize("number", [1, 2, 3])
 
 
@@ -105,26 +108,32 @@ def test_the_count_after_the_rulings_is_the_one_by_hand(game: Game, number: int)
     assert game.rounds[number].announced["winner"] == found["winner"]
 
 
-@ROUNDS
-def test_every_comment_was_read_as_by_hand(game: Game, number: int) -> None:
-    known = places(number)
-    comments = game.host.get(f"{game.demo.path}/rounds/{number}/comments")
-    found = {
-        known[which(it["author"], it["text"], it["written"])]: (
-            it["reading"]["outcome"],
-            sorted(it["reading"]["pages"]),
-            it["reading"]["reason"],
-        )
-        for it in comments
-    }
-    assert found == {
-        it["place"]: (
-            it["reading"]["outcome"],
-            sorted(it["reading"]["pages"]),
-            it["reading"]["reason"],
-        )
+def read_differently(game: Game, number: int) -> dict[str, list[str]]:
+    """The comments that were read otherwise than by hand, by what the difference is called."""
+    by_hand = {
+        which(it["author"], it["text"], it["written"]): it["reading"]
         for it in expected(number)["comments"]
     }
+    found: dict[str, list[str]] = {}
+    for it in game.host.get(f"{game.demo.path}/rounds/{number}/comments"):
+        fair = by_hand[which(it["author"], it["text"], it["written"])]
+        if verdict := judge_vote(fair, it["reading"]):
+            found.setdefault(verdict, []).append(it["text"])
+    return found
+
+
+@ROUNDS
+def test_no_comment_was_counted_wrongly_or_lost(game: Game, number: int) -> None:
+    found = read_differently(game, number)
+    assert found.get("wrong", []) == []
+    assert found.get("lost", []) == []
+
+
+def test_few_comments_need_a_look_needlessly(game: Game) -> None:
+    needless = [
+        text for number in (1, 2, 3) for text in read_differently(game, number).get("needless", [])
+    ]
+    assert len(needless) <= 0.03 * sum(len(told["comments"]) for told in EXPECTED["rounds"])
 
 
 @ROUNDS
@@ -156,8 +165,15 @@ def test_the_guesses_are_judged_as_by_hand(game: Game) -> None:
         first["author"], first["text"], first["written"]
     )
     assert guesses["tied"] == []
-    read = {(it["author"], it["written"]["earliest"]): it["outcome"] for it in guesses["guesses"]}
-    assert read == {(it["author"], it["written"][0]): it["outcome"] for it in by_hand["in_order"]}
+    assert {who: said for who, said in read_guesses(guesses).items() if said in MATTERS} == {
+        (it["author"], it["written"][0]): it["outcome"]
+        for it in by_hand["in_order"]
+        if it["outcome"] in MATTERS
+    }
+
+
+def read_guesses(guesses: Json) -> dict[tuple[str, str], str]:
+    return {(it["author"], it["written"]["earliest"]): it["outcome"] for it in guesses["guesses"]}
 
 
 def pick(guess: Json) -> Json:
