@@ -6,6 +6,7 @@ The patterns are Unicode CLDR's, read through Babel, in every language listed he
 from __future__ import annotations
 
 import re
+from calendar import monthrange
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -121,13 +122,10 @@ def _ends(unit: str, number: int, copied_at: datetime, *, rough: bool) -> tuple[
 def months_before(moment: datetime, months: int) -> datetime:
     """The same day and time `months` calendar months earlier, or the last day of that month."""
     year, month = divmod(moment.year * 12 + moment.month - 1 - months, 12)
-    for day in (moment.day, 30, 29, 28):
-        try:
-            return moment.replace(year=year, month=month + 1, day=day)
-        except ValueError:
-            if day == 28:
-                raise
-    raise ValueError(months)
+    if not 0 < year < 10_000:
+        return datetime.min.replace(tzinfo=moment.tzinfo)
+    last_day = monthrange(year, month + 1)[1]
+    return moment.replace(year=year, month=month + 1, day=min(moment.day, last_day))
 
 
 @lru_cache(maxsize=1)

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
-from urllib.parse import unquote, urlsplit
 
 from service.comments.json_values import Json, scalar
 
@@ -44,12 +44,17 @@ def first_id(value: Json) -> str:
 
 def _last_part(address: str) -> str:
     """What an address calls its actor: its last part, else its host."""
-    try:
-        parts = urlsplit(address)
-    except ValueError:
+    path = re.sub(r"^[\w+.-]+:(?://)?|[?#].*$", "", address, flags=re.DOTALL)
+    parts = [part for part in path.split("/") if part]
+    if not parts:
         return address
-    segments = [part for part in parts.path.split("/") if part]
-    return unquote(segments[-1]).lstrip("@") if segments else parts.netloc or address
+    name = re.sub(r"(?:%[\da-fA-F]{2})+", _unescaped, parts[-1])
+    return name.lstrip("@") if len(parts) > 1 else name
+
+
+def _unescaped(found: re.Match[str]) -> str:
+    """Letters that an address writes as percent signs with their UTF-8 bytes."""
+    return bytes.fromhex(found.group().replace("%", "")).decode("utf-8", "replace")
 
 
 def actors_in(root: Json) -> Iterator[tuple[str, str]]:

@@ -29,6 +29,7 @@ def collection(*items: Any, **fields: Any) -> str:
     [
         pytest.param("https://hall.example/people/moth-hole", "moth-hole", "https://hall.example/people/moth-hole", id="a link"),
         pytest.param("https://hall.example/@bo/", "bo", "https://hall.example/@bo/", id="a handle"),
+        pytest.param("https://hall.example/people/%E7%B3%B8?x=1#y", "糸", "https://hall.example/people/%E7%B3%B8?x=1#y", id="letters written as bytes"),
         pytest.param("https://joe.example", "joe.example", "https://joe.example", id="a host"),
         pytest.param({"type": "Person", "id": "https://hall.example/1", "name": "Gran T"}, "Gran T", "https://hall.example/1", id="an object"),
         pytest.param({"type": "Person", "name": "Gran T"}, "Gran T", None, id="an object without an id"),
