@@ -120,7 +120,7 @@ def plain_of(text: str) -> Plain:
         return Plain(text.lower())
     strange = {character for character in text if character > "\x7f"}
     alike = all(len(_LEVELS[character]) == 1 for character in strange)
-    if alike and "&" not in text:
+    if alike and "&" not in text and not _NUMERO.search(text):
         # Accents and emoji keep their places: plain and original run alike.
         return Plain(text.translate(_TRANSLATION))
     return _level_one_by_one(text)
