@@ -24,7 +24,8 @@ LANGUAGE = Language(
         eran | fue | ser | estar | están | estaba | soy | son | somos | había | he | hemos | tener | tenía | hacer | haces | dice |
         decir | puede | puedo | quiere | veces | vez | semana | noche | noches | mañana | gente | cosa | cosas | trabajo |
         nunca | nadie | ninguna | alguna | mejores | mío | mía | ella | ellos | ustedes | vosotras | amiga | señora | bien | oye |
-        venga | anda | ves | mira | sorpresa | ganas | verdad | aún | todavía | bordar | bordando | hilo | página
+        venga | anda | ves | mira | sorpresa | ganas | verdad | aún | todavía | bordar | bordando | hilo | página |
+        va | van | eh | vi | video | vídeo | quería | amigas | tarde | par | segundo | doy | ti | ganar | salga
         """
     ),
     numbers=es_numbers.numbers(),
@@ -63,7 +64,7 @@ LANGUAGE = Language(
     not_after=phrases(es_choices.NOT_AFTER),
     correction=phrases(es_choices.CORRECTION),
     soft_correction=phrases(
-        "mejor | no , | no . | ... no | .. no | … no | no no | perdón | bueno | en realidad | al final | finalmente | digo | más bien | venga | ahora sí | vale"
+        "mejor | no , | no . | ... no | .. no | … no | no no | perdón | bueno | en realidad | al final | finalmente | digo | más bien | venga | ahora sí | vale | ahora | esta vez | hoy"
     ),
     either=phrases(
         "o | u | o bien | o si no | o quizás | o quizá | o tal vez | o sino | o incluso | ya sea"
@@ -120,7 +121,7 @@ LANGUAGE = Language(
     doubtful=phrases("dos | tres | siete | once | doce | quince"),
     roughly_before=phrases(
         """
-        sobre la | alrededor de | aproximadamente | más o menos | cerca de | casi | como | hacia | por ahí de | en torno a |
+        por ahí por | por ahí | por allá por | sobre la | alrededor de | aproximadamente | más o menos | cerca de | casi | como | hacia | por ahí de | en torno a |
         rondando | alrededor del | cercana a | próxima a | por la zona de | a eso de | tirando a | unas | como por | sobre el
         """
     ),
@@ -142,10 +143,12 @@ LANGUAGE = Language(
     above=phrases("encima de | arriba de | sobre | justo encima de | por encima de"),
     below=phrases("debajo de | abajo de | bajo | justo debajo de | por debajo de"),
     later=phrases(
-        "a la derecha de | después de | tras | la siguiente a | siguiente a | que sigue a"
+        "a la derecha de | derecha de | después de | tras | la siguiente a | siguiente a | que sigue a"
     ),
-    earlier=phrases("a la izquierda de | antes de | la anterior a | anterior a | previa a"),
-    withdrawn=phrases(es_choices.WITHDRAWN),
+    earlier=phrases(
+        "a la izquierda de | izquierda de | antes de | la anterior a | anterior a | previa a"
+    ),
+    withdrawn=phrases(es_choices.WITHDRAWN) + one_after_another(es_choices.WITHDRAWN, "voto"),
     abstaining=phrases(es_choices.ABSTAINING),
     pointing=phrases(es_choices.POINTING),
     agreeing=phrases(

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 CHOICE_BEFORE = """
-voto | votos | vote | voten | votad | votamos | votar | votando | votaría | votaré | votado | voté | he votado | voto por |
+fiel a | fiel al | tener | voto | votos | vote | voten | votad | votamos | votar | votando | votaría | votaré | votado | voté | he votado | voto por |
 voto a | voto para | voto en | voto con | voto va para | voto va por | voto va a | voto es | voto es para | voto es por |
 voto sería | voto sería para | voto será | voto al | voto x | voto pa | votaría por | votaré por | votamos por | vote por |
 votar por | votado por | voto a favor de | mi voto | mi voto es | elijo | elijo a | eligo | elegí | elegiría | elegiré |
@@ -71,7 +71,7 @@ no le hagas caso
 """
 
 CORRECTION = """
-ay no | uy no | ah no | no no | no espera | no esperen | espera | espera no | esperad | esperen | perdón | perdona | perdonad |
+pero bueno | pero en fin | ay no | uy no | ah no | no no | no espera | no esperen | espera | espera no | esperad | esperen | perdón | perdona | perdonad |
 ups | uups | upss | quise decir | quería decir | quise poner | quería poner | quiero decir | digo no | me equivoqué | equivoqué |
 me he equivocado | equivocado | error | corrijo | corrección | rectifico | rectificación | edito | edit | edición | modifico |
 cambio | cambié | cambié de opinión | cambio de opinión | he cambiado | cambiado de opinión | cambio de idea | cambié de idea |
@@ -156,7 +156,7 @@ decide tú | lo dejo en tus manos | lo dejo en vuestras manos | confío en ti | 
 """
 
 POINTING = """
-lo mismo | lo mismo que | la misma | la misma que | igual que | igual | ídem | idem | como arriba | como la de arriba |
+lo mismo | lo mismo que | la misma | la misma que | igual que | ídem | idem | como arriba | como la de arriba |
 la misma página | el mismo número | mismo voto | el mismo voto | yo también | yo tampoco | ditto | +1 | mi edad |
 mi cumpleaños | mi cumple | mi fecha de nacimiento | el día de mi cumple | el día de mi cumpleaños | el mes de mi cumple |
 el número de mi casa | mi número de la suerte | mi talla de zapato | mi número de pie | mi aniversario | lo que dice * |

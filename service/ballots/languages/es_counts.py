@@ -8,7 +8,7 @@ cumple | cumplió | cumplen | cumpleaños es | cumple es | cumpleaños el | cump
 hace unos | desde hace | desde | desde los | desde el | hasta | hasta los | hasta las | llevo | llevo ya | lleva | llevamos |
 llevaba | a los | con los | mis | tus | sus | nuestros | nuestras | vuestros | vuestras | estos | estas | esos | esas | unos |
 unas | cada | todos los | todas las | más de | menos de | al menos | por lo menos | como mínimo | como máximo | total de |
-quedan | me quedan | queda | faltan | me faltan | falta | solo quedan | van | van ya | año | años | el año | en el año |
+quedan | me quedan | queda | faltan | me faltan | falta | solo quedan | van | van ya | año | los años | el año | en el año |
 del año | nací en | nacida en | nacido en | nací el | en enero | enero | febrero | marzo | abril | mayo | junio | julio |
 agosto | septiembre | setiembre | octubre | noviembre | diciembre | lunes | martes | miércoles | jueves | viernes | sábado |
 domingo | día | el día | días | semana | mes | hora | horas | episodio | capítulo | parte | temporada | tomo | volumen | vídeo |
@@ -29,7 +29,7 @@ bordando la página | receta para | grupo de | paquete de | caja de | lote de | 
 """
 
 OTHER_AFTER = """
-años | año | añitos | meses | mes | semana | semanas | día | días | hora | horas | h | hrs | minuto | minutos | min | segundo |
+de 5 | de 10 | sobre 10 | sobre 5 | años | año | añitos | meses | mes | semana | semanas | día | días | hora | horas | h | hrs | minuto | minutos | min | segundo |
 segundos | siglos | noche | noches | tarde | tardes | mañanas | finde | fines de semana | invierno | inviernos | verano |
 veranos | primaveras | vez | veces | gato | gatos | gata | gatas | perro | perros | perritos | hijo | hijos | hija | hijas |
 niños | niñas | nieto | nietos | nieta | nietas | hermano | hermanos | hermanas | amigas | personas | gente | mujeres |
@@ -51,7 +51,7 @@ palabras | mensajes | manos | dedos | ojos | vidas | maridos | países | etapas 
 """
 
 WEAK_BEFORE = """
-en | de | del | con | a | que | los | un | una | sobre | entre | desde la | hasta la | como | dos | otros | otras | y media | ha
+en | de | del | con | a | que | los | una | sobre | entre | desde la | hasta la | como | dos | otros | otras | y media | ha
 """
 
 WEAK_AFTER = """

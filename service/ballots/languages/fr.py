@@ -24,7 +24,8 @@ LANGUAGE = Language(
         petit | petite | grand | grande | mieux | voudrais | veux | veut | peux | faut | dire | dit | fais | prendre | allez |
         suis | sommes | avait | avez | avons | ont | été | vraiment | plusieurs | ici | maintenant | demain | ceux | aucune |
         commence | commencer | finalement | choisir | page | numéros | euros | faisait | ferait | ici | pense | crois | propose |
-        préfère | chose | l'a | m'a | t'a | n'a | ben | ouais | seule | seul | courage | patience | ouvrage | brode | broder
+        préfère | chose | l'a | m'a | t'a | n'a | ben | ouais | seule | seul | courage | patience | ouvrage | brode | broder |
+        vidéo | ne | sais | trouve | aucun | autant
         """
     ),
     numbers=fr_numbers.numbers(),
@@ -40,7 +41,7 @@ LANGUAGE = Language(
         s'il te plaît | petite | petit | jolie | joli | belle | beau | bonne | bon | fameuse | définitivement | carrément |
         évidemment | obligatoirement | forcément | clairement | franchement | direct | directement | cette fois | du coup | euh |
         hum | allez | sans hésiter | sans hésitation | personnellement | perso | maintenant | aujourd'hui | quand même | ici |
-        finalement | de nouveau | tout | tout simplement | bien sûr | d'abord | oui | une | un | votre | ta | notre | cette |
+        finalement | de nouveau | tout simplement | bien sûr | d'abord | oui | une | un | votre | ta | notre | cette |
         logiquement | volontiers | éventuellement | en premier | pour commencer | :
         """
     ),
@@ -65,7 +66,7 @@ LANGUAGE = Language(
     not_after=phrases(fr_choices.NOT_AFTER),
     correction=phrases(fr_choices.CORRECTION),
     soft_correction=phrases(
-        "plutôt | finalement | en fait | enfin | non | nan | pardon | désolée | désolé | bon | allez | disons | mieux | va pour"
+        "plutôt | finalement | en fait | enfin | non | nan | pardon | désolée | désolé | bon | allez | disons | mieux | va pour | cette fois | maintenant | cette semaine"
     ),
     first_choice=phrases(
         "premier choix | 1er choix | choix numéro 1 | choix n° 1 | premier choix est | en premier | en premier choix | "
@@ -143,9 +144,13 @@ LANGUAGE = Language(
     below=phrases(
         "en dessous de | en-dessous de | au-dessous de | au dessous de | dessous de | sous | juste sous"
     ),
-    later=phrases("à droite de | après | juste après | celle après | suivant | qui suit"),
-    earlier=phrases("à gauche de | avant | juste avant | celle avant | qui précède"),
-    withdrawn=phrases(fr_choices.WITHDRAWN),
+    later=phrases(
+        "à droite de | droite de | d'après | page d'après | après | juste après | celle après | suivant | qui suit"
+    ),
+    earlier=phrases(
+        "à gauche de | gauche de | d'avant | page d'avant | avant | juste avant | celle avant | qui précède"
+    ),
+    withdrawn=phrases(fr_choices.WITHDRAWN) + one_after_another(fr_choices.WITHDRAWN, "vote"),
     abstaining=phrases(fr_choices.ABSTAINING),
     pointing=phrases(fr_choices.POINTING),
     agreeing=phrases(

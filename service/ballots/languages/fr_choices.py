@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 CHOICE_BEFORE = """
-vote | votes | voté | voter | votons | votez | je vote | vote pour | voté pour | voter pour | votons pour | vote sur |
+avoir | fidèle à | fidèle au | toujours fidèle à | vote | votes | voté | voter | votons | votez | je vote | vote pour | voté pour | voter pour | votons pour | vote sur |
 vote va à | vote va pour | vote va sur | vote ira à | vote ira pour | vote ira sur | vote est | vote c'est | vote sera |
 vote serait | vote se porte sur | vote pour moi | à voté | a voté | choix | choix est | choix c'est | choix sera | choix serait |
 choix se porte sur | choix se portera sur | choix s'est porté sur | choix va à | choix va pour | choix va sur | choisis |
@@ -58,7 +58,7 @@ volontiers | de préférence | absolument | a l'air bien | a l'air sympa | a l'a
 """
 
 NOT_BEFORE = """
-pas | pas du tout | surtout pas | pas pour | non pas | mais pas | et pas | jamais | plus jamais | sauf | tout sauf |
+ne | pas | pas du tout | surtout pas | pas pour | non pas | mais pas | et pas | jamais | plus jamais | sauf | tout sauf |
 toutes sauf | tous sauf | n'importe laquelle sauf | n'importe quoi sauf | hormis | excepté | mis à part | à part | à l'exception de |
 tout mais pas | toutes mais pas | ni | sans | plutôt que | au lieu de | à la place de | autre que | autre chose que | évite |
 évitez | évitons | éviter | pas envie de | pas question de | hors de question de | contre | non à | je déteste | déteste |
@@ -72,7 +72,7 @@ me fait peur | porte malheur | pas question | non plus | ne me plaît pas | ne m
 """
 
 CORRECTION = """
-euh non | ah non | oh non | heu non | non pardon | non non | non attends | non attendez | attends | attendez | oups | ouups |
+mais bon | mais tant pis | tant pis | euh non | ah non | oh non | heu non | non pardon | non non | non attends | non attendez | attends | attendez | oups | ouups |
 zut | mince | pardon | je voulais dire | voulais dire | je voulais mettre | je voulais écrire | je veux dire | erreur |
 je rectifie | rectification | je corrige | correction | edit | édit | modification | je change | je change d'avis |
 changement d'avis | j'ai changé d'avis | changé d'avis | finalement je | finalement la | finalement non | non finalement |
@@ -111,7 +111,7 @@ la plupart | la majorité | majorité | les autres | certains | certaines | quel
 vous voulez toutes | vous voulez tous | vous dites toutes | vous dites tous | vous votez toutes | vous votez tous |
 vous choisissez tous | vous choisissez toutes | ils veulent | elles veulent | ils disent | elles disent | on dirait que |
 je vois que | je vois beaucoup | je vois plein | plein de | j'allais dire | j'allais voter | j'allais choisir | j'avais dit |
-j'ai failli | failli | j'hésitais | je pensais à | je pensais | j'avais pensé | j'avais choisi | j'avais voté | j'aurais dit |
+j'ai failli | failli | j'hésitais | je pensais à | je pensais | j'avais pensé | j'avais choisi | j'avais voté | j'aurais dit | j'aurais bien dit | j'aurais bien pris | j'aurais pris | j'aurais choisi | j'aurais bien choisi |
 la dernière fois | la fois dernière | dernière fois | semaine dernière | dernier tour | au dernier vote | va gagner | je parie |
 parie que | pronostic | les commentaires | tant de | si nombreux | en tête | les filles veulent | vous êtes nombreuses |
 vous êtes nombreux | ils ont | tentée par | tenté par
@@ -126,7 +126,7 @@ aînée | aîné | cadette | cadet | perroquet | il dit | elle dit | il veut | e
 """
 
 REPORTED_AFTER = """
-gagne | va gagner | va l'emporter | l'emporte | a gagné | gagnera | est en tête | mène | est déjà prise | est prise |
+gagne | va gagner | va l'emporter | l'emporte | a gagné | gagnera | est en tête | mène | est déjà prise | est prise | est déjà faite | était déjà faite | était déjà prise |
 est déjà pris | est déjà brodée | est populaire | a la cote | fait l'unanimité | dit mon | dit ma | dit-il | dit-elle |
 disent | sort souvent | revient souvent | a été choisie | a déjà été | est très demandée | pour mon mari | selon mon |
 selon ma | d'après mon | était en tête | semble gagner | c'est déjà pris | a déjà été choisie | a déjà été prise

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 OTHER_BEFORE = """
+tout | quoi de | rien de | à l'état | remis à | minutes | minute | 5 sur | 9 sur | 8 sur | 10 sur | 20 sur | c'est mon | c'est ma | c'est notre |
+je mets un | je donne un | donne un |
 j'ai | j'ai déjà | j'ai eu | j'avais | j'aurai | j'aurais | tu as | il a | elle a | on a | nous avons | vous avez |
-ils ont | elles ont | qui a | qui ont | a eu | avait | avoir | ayant | il avait | elle avait | n'ai que | n'a que |
+ils ont | elles ont | qui a | qui ont | a eu | avait | ayant | vivement le | hâte d'être le | hâte d'être au | il avait | elle avait | n'ai que | n'a que |
 âgé de | âgée de | âge de | à l'âge de | fêter mes | fêté mes | fête mes | mes | tes | ses | nos | vos | leurs | ces |
 tous les | toutes les | chaque | depuis | pendant | durant | il y a | y a | il y avait | y'a | ya | au bout de |
 d'ici | plus que | plus de | moins de | au moins | au plus | à peine | pas moins de | jusqu'à | total de | sur un total de |
@@ -34,6 +36,7 @@ recette pour | pour nous les | série de | grille de | une grille de | projet de
 """
 
 OTHER_AFTER = """
+sur 5 | sur 10 | sur 20 | sur 100 |
 an | ans | année | années | mois | semaine | semaines | jour | jours | journée | journées | heure | heures | h | heures du |
 minute | minutes | min | mn | mns | seconde | secondes | sec | siècle | siècles | décennies | nuit | nuits | soir | soirs |
 soirée | soirées | matin | matins | après-midi | week-end | week-ends | hiver | hivers | été | étés | printemps |

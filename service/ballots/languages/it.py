@@ -19,12 +19,13 @@ LANGUAGE = Language(
         fare | cosa | così | sì | molto | tanto | stesso | sopra | sotto | accanto | circa | ogni | senza | voi | altrimenti |
         dicono | vogliono | facciamo | andiamo | iniziamo | partiamo | ragazze | dire | volevo | mille | sia | stavolta | migliore |
         bravissima | mitica | lavoro | meraviglia | settimana | prossima | video | quale | nessuno | niente | vedere | presto |
-        o | numero | no | tu | me | te | dal | nei | agli | bel | cara | carissime | tutto | proprio | c'è | cos'è |
+        o | numero | mezzo | no | tu | me | te | dal | nei | agli | bel | cara | carissime | tutto | proprio | c'è | cos'è |
         né | quanto | quanta | tanta | poco | altro | altra | altre | suo | sua | nostro | nostra | vostra | loro | dove | chi |
         cui | fino | dopo | mentre | durante | contro | era | erano | stata | stato | essere | fa | fanno | dice | dico | può |
         posso | vuole | voglio | vedo | volta | volte | sera | notte | domani | gente | cose | amiche | amica | mai | nessuna |
         qualche | alcuni | migliori | lei | lui | essa | bene | bravi | brave | beh | eh | mamma | prego | aspetto | curiosa |
-        ricamo | ricamare | filo | dell' | all' | un' | l'ho | m'ha | dall'inizio | d'accordo | anch'io | com'è | quest'anno
+        ricamo | ricamare | filo | dell' | all' | un' | l'ho | m'ha | dall'inizio | d'accordo | anch'io | com'è | quest'anno |
+        va | qui | pagina | su | belle | grande | solo | vai | ora | da | ai | do | quelle | ben | andrei | vabbè | vincerà
         """
     ),
     numbers=it_numbers.numbers(),
@@ -64,7 +65,7 @@ LANGUAGE = Language(
     not_after=phrases(it_choices.NOT_AFTER),
     correction=phrases(it_choices.CORRECTION),
     soft_correction=phrases(
-        "meglio | invece | piuttosto | no , | no . | ... no | .. no | in realtà | alla fine | ok | facciamo | va bene | ora"
+        "meglio | invece | piuttosto | no , | no . | ... no | .. no | in realtà | alla fine | ok | facciamo | va bene | ora | adesso | stavolta | oggi"
     ),
     either=phrases(
         "o | oppure | o magari | o forse | ovvero | o anche | o altrimenti | oppure anche | sia"
@@ -148,12 +149,12 @@ LANGUAGE = Language(
         "sotto | sotto a | sotto alla | al di sotto della | appena sotto | proprio sotto"
     ),
     later=phrases(
-        "a destra della | a destra di | dopo la | successiva alla | che segue | subito dopo | seguente alla"
+        "destra della | destra di | a destra della | a destra di | dopo la | successiva alla | che segue | subito dopo | seguente alla"
     ),
     earlier=phrases(
-        "a sinistra della | a sinistra di | prima della | prima di | precedente alla | che precede"
+        "sinistra della | sinistra di | a sinistra della | a sinistra di | prima della | prima di | precedente alla | che precede"
     ),
-    withdrawn=phrases(it_choices.WITHDRAWN),
+    withdrawn=phrases(it_choices.WITHDRAWN) + one_after_another(it_choices.WITHDRAWN, "voto"),
     abstaining=phrases(it_choices.ABSTAINING),
     pointing=phrases(it_choices.POINTING),
     agreeing=phrases(

@@ -14,7 +14,7 @@ preferenza va | voto definitivo va | cuore va | torno | ritorno | sposto il voto
 """
 
 CHOICE_BEFORE = """
-voto | voti | vota | votate | votiamo | votare | voterei | voterò | votato | ho votato | un voto per | voto per il | voto è |
+fedele alla | fedele al | avere | voto | voti | vota | votate | votiamo | votare | voterei | voterò | votato | ho votato | un voto per | voto per il | voto è |
 voto è per | voto è il | mio voto | mio voto è | il mio voto | voto sarebbe | voto sarà | voto a favore di | voto qui | scelgo |
 scelgo io | io scelgo | scelga | scegliamo | sceglierei | sceglierò | scegliere | scelto | ho scelto | scelta | scelta è |
 mia scelta | mia scelta è | scelta sarebbe | prendo | prenderei | prendiamo | prendere | dico | dico io | io dico | direi |
@@ -68,7 +68,7 @@ non mi ispira | non la voglio | no davvero | non ascoltatelo | non ascoltarlo | 
 """
 
 CORRECTION = """
-anzi | anzi no | no anzi | no aspetta | no aspettate | aspetta | aspettate | no scusa | no scusate | scusa | scusate | scusami |
+ma vabbè | vabbè | ma pazienza | ma va bene | anzi | anzi no | no anzi | no aspetta | no aspettate | aspetta | aspettate | no scusa | no scusate | scusa | scusate | scusami |
 ops | oops | opss | volevo dire | volevo scrivere | volevo mettere | intendevo | intendevo dire | voglio dire | mi correggo |
 correggo | correzione | errata corrige | rettifico | rettifica | errore | ho sbagliato | sbagliato | sbagliata |
 mi sono sbagliata | mi sono sbagliato | cambio | cambio idea | ho cambiato idea | cambiato idea | ripensandoci |
@@ -117,7 +117,7 @@ cognata | cognato | ragazzo | pappagallo | lui dice | lei dice | lui vuole | lei
 
 REPORTED_AFTER = """
 no | vince | vincerà | ha vinto | sta vincendo | è in testa | è avanti | è già presa | è presa | è già stata presa |
-è stata già presa | è già stata scelta | è già stata fatta | è già uscita | è occupata | è popolare | va forte | va per la maggiore |
+è stata già presa | è già stata scelta | è già stata fatta | è già fatta | era già fatta | è già uscita | è occupata | è popolare | va forte | va per la maggiore |
 dice mio | dice mia | dice il mio | dice lui | dicono | dicono tutti | dicono tutte | vogliono tutti | vuole mio | vuole mia |
 per mio marito | secondo mio | secondo mia | sta andando forte | esce sempre | ha già vinto
 """
@@ -155,7 +155,7 @@ ci devo pensare | devo pensarci | ci penso ancora
 """
 
 POINTING = """
-come sopra | idem | uguale | lo stesso | la stessa | stessa pagina | stesso numero | stesso voto | stessa cosa | come lei |
+come sopra | idem | uguale | lo stesso di * | lo stesso numero | la stessa | stessa pagina | stesso numero | stesso voto | stessa cosa | come lei |
 come lui | come voi | come te | come la volta scorsa | come l'altra volta | anch'io | anche io | pure io | mi accodo | mi associo |
 mi unisco | quoto | ditto | +1 | la mia età | i miei anni | il mio compleanno | la mia data di nascita | il mio mese di nascita |
 il giorno del mio compleanno | il mio anno di nascita | il mio numero civico | il mio numero fortunato | il mio numero di scarpe |

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 OTHER_BEFORE = """
-ho | ho già | io ho | ha | hanno | hai | abbiamo | avete | avevo | aveva | avevano | avrò | avuto | compio | compie | compirò |
+minuto | minuti | do un | vi do un | ti do un | è il mio | è la mia | 5 su | 9 su | 8 su | 10 su |
+che sia il | che arrivi il | appuntamento al | appuntamento il | ho | ho già | io ho | ha | hanno | hai | abbiamo | avete | avevo | aveva | avevano | avrò | avuto | compio | compie | compirò |
 ho compiuto | compiuto | compiuti | compleanno è il | compleanno il | è il compleanno | età di | di anni | da | da ben |
 da oltre | da quasi | da circa | fino a | fino alle | dopo | per ben | ogni | i miei | le mie | i tuoi | i suoi | le sue |
 miei | mie | tuoi | tue | suoi | sue | nostri | nostre | vostri | vostre | questi | queste | quei | quelle | questi primi |
 tutti e | tutte e | noi | voi | loro | in | eravamo in | siamo in | siamo | saremo | erano | più di | meno di | oltre | almeno |
-al massimo | minimo | massimo | totale di | un totale di | restano | rimangono | mancano | manca | mi mancano | anno | anni |
+al massimo | minimo | massimo | totale di | un totale di | restano | rimangono | mancano | manca | mi mancano | anno | gli anni | negli anni |
 l'anno | nell'anno | nel | dal | del | nata nel | nato nel | nata il | nato il | classe | gennaio | febbraio | marzo | aprile |
 maggio | giugno | luglio | agosto | settembre | ottobre | novembre | dicembre | lunedì | martedì | mercoledì | giovedì |
 venerdì | sabato | domenica | giorno | il giorno | giorni | settimana | mese | ore | ora | alle | alle ore | dalle | verso le |
@@ -30,7 +31,7 @@ squadra di | famiglia di | schema di | schema da | oggi è il | domani è il | o
 """
 
 OTHER_AFTER = """
-anni | anno | annetti | mesi | mese | settimana | settimane | giorno | giorni | ora | ore | orette | minuto | minuti | min |
+su 5 | su 10 | e lode | anni | anno | annetti | mesi | mese | settimana | settimane | giorno | giorni | ora | ore | orette | minuto | minuti | min |
 secondo | secondi | secoli | notte | notti | sera | sere | serata | serate | mattina | mattine | mattinate | pomeriggi |
 weekend | inverni | inverno | estati | estate | primavere | autunni | volta | volte | gatto | gatti | gatta | gatte | gattini |
 cane | cani | cagnolini | figlio | figli | figlia | figlie | bambini | bimbi | bimbe | nipote | nipoti | nipotini | fratelli |
@@ -76,7 +77,7 @@ personalmente | per | x | isola | mare | faro | prossima | così | insomma | com
 """
 
 NEUTRAL_AFTER = """
-perché | xché | xke | perche | poiché | dato | visto | come | ma | e | ed | o | oppure | con | senza | per | che | chi | è | sarà |
+fossi | fosse | perché | xché | xke | perche | poiché | dato | visto | come | ma | e | ed | o | oppure | con | senza | per | che | chi | è | sarà |
 sarebbe | quando | dove | se | sì | si | io | tu | mi | ti | ci | vi | ne | le | gli | l | nel | nella | in | al | alla | no * |
 ciao | saluti | un saluto | un bacio | baci | bacio | bacioni | abbraccio | un abbraccio | buona | buon | buongiorno |
 buonasera | buona giornata | buona serata | buon lavoro | bello | bella | bellissima | speriamo | spero | credo | penso |

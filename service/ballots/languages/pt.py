@@ -25,7 +25,8 @@ LANGUAGE = Language(
         ter | temos | fazer | faz | fiz | dizer | pode | posso | vezes | vez | noites | manhã | amanhã | coisa | coisas |
         trabalho | nunca | ninguém | nenhuma | elas | eles | ela | ele | amiga | amigas | senhora | bem | olha | veja |
         surpresa | vontade | verdade | bordar | bordando | bordado | linha | página | num | numa | dum | duma | nele | nela |
-        disso | isto | aquela | aquele | aí | cá | até | ora | tão | gostei | amei | senti | fosse | fosses | quiser
+        disso | isto | aquela | aquele | aí | cá | até | ora | tão | gostei | amei | senti | fosse | fosses | quiser |
+        vá | curiosa | cara | vi | vídeo | ti | jamais | volta | grande | algo | mim | ganhar | queria | nossa | kkkkk
         """
     ),
     numbers=pt_numbers.numbers(),
@@ -65,7 +66,7 @@ LANGUAGE = Language(
     not_after=phrases(pt_choices.NOT_AFTER),
     correction=phrases(pt_choices.CORRECTION),
     soft_correction=phrases(
-        "melhor | não , | não . | ... não | .. não | desculpa | na verdade | afinal | no fim | digo | mais vale | vá | tá bom | ok"
+        "melhor | não , | não . | ... não | .. não | desculpa | na verdade | afinal | no fim | digo | mais vale | vá | tá bom | ok | agora | desta vez | dessa vez | hoje"
     ),
     either=phrases(
         "ou | ou então | ou talvez | ou quem sabe | ou senão | ou até | ou ainda | ou mesmo"
@@ -152,10 +153,12 @@ LANGUAGE = Language(
         "em baixo da | embaixo da | abaixo da | abaixo de | debaixo da | por baixo da | logo abaixo da | sob a"
     ),
     later=phrases(
-        "à direita da | à direita de | depois da | após a | a seguir à | seguinte à | logo depois da"
+        "direita da | direita de | à direita da | à direita de | depois da | após a | a seguir à | seguinte à | logo depois da"
     ),
-    earlier=phrases("à esquerda da | à esquerda de | antes da | anterior à | logo antes da"),
-    withdrawn=phrases(pt_choices.WITHDRAWN),
+    earlier=phrases(
+        "esquerda da | esquerda de | à esquerda da | à esquerda de | antes da | anterior à | logo antes da"
+    ),
+    withdrawn=phrases(pt_choices.WITHDRAWN) + one_after_another(pt_choices.WITHDRAWN, "voto"),
     abstaining=phrases(pt_choices.ABSTAINING),
     pointing=phrases(pt_choices.POINTING),
     agreeing=phrases(

@@ -15,7 +15,7 @@ decido | decidi | me decidi | voto mesmo | minha escolha vai | escolha vai | esc
 """
 
 CHOICE_BEFORE = """
-votos | votar | mi voto | meu voto | o meu voto | escolho | eu escolho | escolhi | escolheria | escolherei | escolher | escolha |
+fiel ao | fiel à | ter | votos | votar | mi voto | meu voto | o meu voto | escolho | eu escolho | escolhi | escolheria | escolherei | escolher | escolha |
 escolha é | escolhemos | minha escolha | minha escolha é | escolha seria | escolhido | escolhia | opção | opção é | quero |
 eu quero | quero ver | queria | eu queria | queria ver | queremos | quería | gostaria | gostaria de ver | gostaria da |
 gostaria que fosse | gostava | gostava da | gostava que fosse | gostava de ver | gosto da | gosto mais da | gosto | adoraria |
@@ -67,7 +67,7 @@ não liguem | não liguem pra ele | não o ouçam | não ouçam | não lhe ligue
 """
 
 CORRECTION = """
-ai não | ah não | não não | não espera | não espere | espera | espere | esperem | peraí | pera | perai | desculpa | desculpe |
+mas enfim | mas pronto | mas tudo bem | mas vá | ai não | ah não | não não | não espera | não espere | espera | espere | esperem | peraí | pera | perai | desculpa | desculpe |
 desculpem | perdão | ops | oops | opa | ups | quis dizer | queria dizer | quis escrever | queria escrever | quero dizer |
 aliás | ou melhor | melhor não | melhor dizendo | digo não | enganei-me | me enganei | enganei | me equivoquei | errei |
 erro | me confundi | confundi | confundi-me | corrijo | correção | corrigindo | retifico | retificação | edito | editando |
@@ -158,7 +158,7 @@ ainda estou pensando | ainda estou a pensar | vou pensar ainda
 """
 
 POINTING = """
-o mesmo | o mesmo que | a mesma | a mesma que | igual | igual a | igual à | igual ao | idem | como acima | como a de cima |
+o mesmo | o mesmo que | a mesma | a mesma que | igual a | igual à | igual ao | idem | como acima | como a de cima |
 a de cima | mesma página | mesmo número | mesmo voto | também eu | eu também | ditto | +1 | minha idade | a minha idade |
 meu aniversário | o meu aniversário | dia do meu aniversário | minha data de nascimento | a minha data de nascimento |
 mês do meu aniversário | número da minha casa | o número da minha casa | meu número da sorte | número do meu sapato |

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 OTHER_BEFORE = """
+minuto | minutos | nota | dou um | te dou um | é o meu | é a minha | é meu | é minha | 5 de | 9 de | 8 de | 10 de |
 tenho | tenho já | já tenho | eu tenho | tem | têm | temos | tinha | tinham | tive | teve | terei | faço | fiz | fez | farei |
 completo | completei | vou fazer | aniversário é | aniversário é dia | aniversário dia | niver é | anos aos | idade de |
 há | ha | há já | há quase | há mais de | faz | já faz | desde | desde os | desde o | até | até aos | até os | aos | as minhas |
 os meus | meus | minhas | teus | tuas | seus | suas | nossos | nossas | estes | estas | esses | essas | uns | umas | cada |
 todos os | todas as | mais de | menos de | pelo menos | no mínimo | no máximo | total de | um total de | faltam | falta |
-me faltam | faltam-me | restam | sobram | ano | anos | o ano | no ano de | do ano | em | nasci em | nascida em | nascido em |
+me faltam | faltam-me | restam | sobram | ano | os anos | nos anos | o ano | no ano de | do ano | em | nasci em | nascida em | nascido em |
 nasci no | nasci a | nasci dia | janeiro | fevereiro | março | abril | maio | junho | julho | agosto | setembro | outubro |
 novembro | dezembro | segunda-feira | terça-feira | quarta-feira | quinta-feira | sexta-feira | sábado | domingo | dia |
 o dia | no dia | dias | semana | mês | hora | horas | às | as | das | pelas | episódio | capítulo | parte | temporada | volume |
@@ -29,7 +30,7 @@ equipe de | equipa de | família de | gráfico de | hoje é dia | amanhã é dia
 """
 
 OTHER_AFTER = """
-anos | ano | aninhos | meses | mês | semana | semanas | dia | dias | hora | horas | horinhas | h | hs | hrs | minuto | minutos |
+de 5 | de 10 | em 10 | anos | ano | aninhos | meses | mês | semana | semanas | dia | dias | hora | horas | horinhas | h | hs | hrs | minuto | minutos |
 min | mins | segundo | segundos | séculos | noite | noites | tarde | tardes | manhãs | manhã | fins de semana | inverno |
 invernos | verão | verões | vez | vezes | gato | gatos | gata | gatas | gatinhos | cão | cães | cachorro | cachorros | filho |
 filhos | filha | filhas | crianças | neto | netos | neta | netas | netinhos | irmãos | irmãs | amigas | amigos | pessoas |
