@@ -93,6 +93,8 @@ class Language:
     suggesting: tuple[Phrase, ...] = ()
     #: number words that are ordinary words elsewhere: one alone does not say which is meant.
     doubtful: tuple[Phrase, ...] = ()
+    #: number words that are other languages' words, or names: they tell no language by themselves.
+    untelling: tuple[Phrase, ...] = ()
     #: n is near the page, not the page.
     roughly_before: tuple[Phrase, ...] = ()
     roughly_after: tuple[Phrase, ...] = ()
