@@ -30,7 +30,11 @@ _FEW = 2
 _TIED = 3
 #: What an ordinal's ending is looked up by, apart from the words: "12e" is Dutch or French.
 _ENDING = "#"
-_SPOKEN = tuple(field.name for field in fields(Language) if field.type == "tuple[Phrase, ...]")
+_SPOKEN = tuple(
+    field.name
+    for field in fields(Language)
+    if field.type == "tuple[Phrase, ...]" and field.name not in {"doubtful", "untelling"}
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,8 +50,9 @@ class Telling:
 def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> tuple[str, ...]:
     """The languages to read by, the comment's own first; English helps to read every other.
 
-    Without a word that tells, all the languages that the round has switched on. Of those, one is
-    added where a number word of it stands in a comment of another language.
+    Without a word that tells, all the languages that the round has switched on, unless the comment
+    is nothing but number words of one. Of those switched on, one is added where a number word of it
+    stands in a comment of another language.
     """
     known = _tellings()
     points: dict[str, int] = {}
@@ -66,6 +71,9 @@ def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> tuple[st
                 points[code] = points.get(code, 0) + worth
             if telling.numeral_of and (words <= _FEW or not telling.doubtful):
                 numerals += telling.numeral_of
+    if not points:
+        counting = [code for code in numerals if words > 1 and numerals.count(code) == words]
+        points = dict.fromkeys(counting, _COMMON)
     if not points:
         return _with_english(switched_on)
     own = _own_languages(points, switched_on)
@@ -104,22 +112,28 @@ def _tellings() -> dict[str, Telling]:
         language.code: _everyday(language) | beyond[language.code] for language in languages
     }
     numerals = {language.code: _numerals(language) for language in languages}
+    untelling = {language.code: set(language.untelling) for language in languages}
     doubtful = set[str]().union(*(_singles(language, ("doubtful",)) for language in languages))
-    doubtful |= (spoken[ENGLISH] & set[str]().union(*numerals.values())) - numerals[ENGLISH]
     found: dict[str, Telling] = {}
     for word in set[str]().union(*everyday.values(), *spoken.values(), *numerals.values()):
         numeral_of = tuple(code for code in LANGUAGES if word in numerals[code])
-        if word in doubtful:
-            points = {ENGLISH: _SHARED} if word in everyday[ENGLISH] else {}
-        else:
-            points = _points(
+        quiet = word in spoken[ENGLISH] and word not in numerals[ENGLISH]
+        telling = [code for code in numeral_of if not quiet and (word,) not in untelling[code]]
+        points = (
+            {}
+            if word in doubtful
+            else _points(
                 word,
                 [code for code in LANGUAGES if word in everyday[code]],
                 [code for code in LANGUAGES if word in spoken[code]],
-                list(numeral_of),
+                telling,
             )
+        )
+        if word in doubtful and word in everyday[ENGLISH]:
+            points = {ENGLISH: _SHARED}
         if points or numeral_of:
-            found[word] = Telling(tuple(points.items()), numeral_of, word in doubtful)
+            unsure = word in doubtful or len(telling) < len(numeral_of)
+            found[word] = Telling(tuple(points.items()), numeral_of, unsure)
     return found | _endings()
 
 

@@ -23,6 +23,7 @@ from service.ballots.languages import (
     pt,
     ru,
     sv,
+    tr,
     uk,
     zh,
 )
@@ -51,5 +52,6 @@ LANGUAGES: dict[str, Language] = {
         pl.LANGUAGE,
         ko.LANGUAGE,
         cs.LANGUAGE,
+        tr.LANGUAGE,
     )
 }

@@ -23,7 +23,7 @@ LANGUAGE = Language(
     ),
     numbers=cs_numbers.numbers(),
     ordinals=cs_numbers.ordinals(),
-    doubtful=phrases("pet | sto"),
+    untelling=phrases("pet | sto"),
     page=phrases(
         """
         strana | stranu | strany | straně | stranou | stránka | stránku | stránky | stránce | stránkou | str | str. |

@@ -29,7 +29,7 @@ LANGUAGE = Language(
     ),
     numbers=da_numbers.numbers(),
     ordinals=da_numbers.ordinals(),
-    doubtful=phrases("to | fire | en | et | ti | ni | tre | firs | tres | sex"),
+    untelling=phrases("to | fire | en | et | ti | ni | tre | firs | tres | sex"),
     page=_danish(
         """
         side | siden | sidetal | sidenummer | side nummer | side nr | s | s. | sd | blad | sidenr

@@ -30,7 +30,7 @@ LANGUAGE = Language(
     ),
     numbers=no_numbers.numbers(),
     ordinals=no_numbers.ordinals(),
-    doubtful=phrases("to | fire | en | et | ti | ni | tre | sex"),
+    untelling=phrases("to | fire | en | et | ti | ni | tre | sex"),
     page=_norwegian(
         """
         side | siden | sidetall | sidenummer | side nummer | side nr | s | s. | sd | blad | sidenr

@@ -67,7 +67,7 @@ LANGUAGE = Language(
     numbers=_numbers(),
     ordinals=_ordinals(),
     ordinal_endings=frozenset({"a", "e"}),
-    doubtful=phrases("sex"),
+    untelling=phrases("sex"),
     page=phrases(
         """
         sida | sidan | sid | sid. | s | s. | sidnr | sidnummer | sida nummer | sida nr | sidonummer | pg | blad
