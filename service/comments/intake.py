@@ -36,7 +36,10 @@ def read_export(content: bytes, source: Source) -> Export:
     zone_of(source.zone)
     decoded = decode(content, source.name)
     export = _READERS[format_of(decoded.text, source)](decoded.text, source)
-    return replace(export, notes=(*decoded.notes, *export.notes))
+    unused = ("Columns were named, but this format has none.",)
+    without_columns = source.columns and export.format in {"pasted", "activitystreams"}
+    notes = (*decoded.notes, *export.notes, *(unused if without_columns else ()))
+    return replace(export, notes=notes)
 
 
 def format_of(text: str, source: Source) -> Format:

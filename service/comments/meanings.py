@@ -75,7 +75,7 @@ _NAMES: dict[Known, str] = {
         "bijgewerkt op, bijgewerkt"
     ),
     "reply_to": (
-        "reply to, reply to id, in reply to, in reply to id, parent comment id, parent id, parent, "
+        "reply to, reply to id, reply to comment id, replied to id, in reply to comment id, in reply to, in reply to id, parent comment id, parent id, parent, "
         "parent comment, answer to, answers, replies to, reponse a, en reponse a, parent id, "
         "antwort auf, antwort zu, eltern id, ubergeordnet, respuesta a, en respuesta a, padre, "
         "id padre, risposta a, in risposta a, resposta a, em resposta a, antwoord op, reactie op"

@@ -88,7 +88,10 @@ def _before(lines: Sequence[Line], place: int, after: int) -> int | None:
 
 
 def _next(lines: Sequence[Line], place: int) -> Line | None:
-    return next((line for line in lines[place + 1 :] if line.kind != "blank"), None)
+    for one in range(place + 1, len(lines)):
+        if lines[one].kind != "blank":
+            return lines[one]
+    return None
 
 
 def _answering_is_the_rule(lines: Sequence[Line], times: Sequence[int]) -> bool:

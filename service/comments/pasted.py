@@ -15,7 +15,11 @@ from service.comments.plain_paste import read_plain
 from service.comments.spans import Span
 from service.comments.times import zone_of
 
-_MAPPING = (("author", "above the time"), ("posted", "a line"), ("text", "below the time"))
+_MAPPING = (
+    ("text", "the lines below a time"),
+    ("author", "the line above or beside it"),
+    ("posted", "the time"),
+)
 #: How many lines a note lists one by one.
 _LISTED = 40
 #: How many lines a page may have above its comments before that looks like unread comments.

@@ -71,3 +71,9 @@ def test_a_zone_that_there_is_not_is_refused_first(read: Read) -> None:
 def test_a_time_of_copying_needs_its_zone(read: Read) -> None:
     with pytest.raises(BadTime, match="the time of copying has no zone"):
         read(TABLE, copied_at=COPIED.replace(tzinfo=None))
+
+
+def test_columns_that_a_page_does_not_have_are_told(read: Read) -> None:
+    export = read(PAGE, columns=(("text", "Kommentar"),))
+    assert export.format == "pasted"
+    assert "Columns were named, but this format has none." in export.notes
