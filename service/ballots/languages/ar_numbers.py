@@ -80,6 +80,8 @@ def numbers() -> dict[str, int]:
     small = _below_hundred()
     hundreds = _spelled(_HUNDREDS)
     found = small | hundreds | _and(hundreds, small) | _spelled(_STARTS) | {"صفر": 0}
+    # "One page" in the feminine counts pages.
+    del found[joined("واحدة")]
     return found | {word: value for word, value in _which_one().items() if value > 3}
 
 

@@ -72,6 +72,8 @@ def numbers() -> dict[str, int]:
     latin_units, latin_tens = _spelled(_LATIN_UNITS), _spelled(_LATIN_TENS)
     latin = {word: value for word, value in latin_units.items() if word not in _ONLY_WITHIN}
     latin |= _spelled(_LATIN_TEENS) | latin_tens | _beyond(latin_tens, latin_units)
+    # "One page" in the feminine counts pages; page one is "σελίδα ένα".
+    del found[joined("μία")]
     return with_slips(found, _SLIPS) | latin | {"ekato": 100}
 
 

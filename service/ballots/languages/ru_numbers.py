@@ -66,6 +66,8 @@ def numbers() -> dict[str, int]:
             found[word.removesuffix("один") + "одна"] = value
         elif value % 10 == 2 and word.endswith("два"):
             found[word.removesuffix("два") + "две"] = value
+    # "One page" in the feminine counts pages; page one is "страница один".
+    del found["одна"]
     found = with_slips(found | {"ноль": 0}, _SLIPS)
     for value in range(4, 201):
         found |= dict.fromkeys(_turned(_which(value), _WHICH), value)

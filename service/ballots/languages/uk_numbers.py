@@ -51,6 +51,8 @@ def numbers() -> dict[str, int]:
             found[word.removesuffix("один") + "одну"] = value
         elif value % 10 == 2 and word.endswith("два"):
             found[word.removesuffix("два") + "дві"] = value
+    # "One page" in the feminine counts pages; page one is "сторінка один".
+    del found["одна"], found["одну"]
     found = with_slips(found | {"ноль": 0}, _SLIPS)
     for value in range(4, 201):
         found |= dict.fromkeys(_turned(_which(value), _WHICH), value)
