@@ -93,8 +93,8 @@ def start(settings: Settings, given: argparse.Namespace, taken: socket.socket | 
     with in_process(settings, clock if given.demo else None) as client:
         if given.demo:
             play_first_round(client, clock)
+            print()
         token = make_host_token(client)
-    print()
     tell_start(settings, demo=given.demo)
     tell_token(token)
     if taken is None:

@@ -168,7 +168,7 @@ def test_the_host_s_token_is_made_at_the_first_start_and_shown_once(tmp_path: Pa
     second = run_script("start.py", "--no-serve", environment=environment)
     assert second.returncode == 0
     assert not TOKEN.search(second.stdout)
-    assert first.stdout.splitlines()[0] == second.stdout.splitlines()[0]
+    assert second.stdout == first.stdout.splitlines(keepends=True)[0]
 
 
 def test_a_whole_round_can_be_run_from_the_terminal(tmp_path: Path) -> None:
