@@ -7,7 +7,7 @@ write them, one a line or parted by `|`; accents and case may stand or fall.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, fields
 
 from service.ballots.normal import plain_of
 from service.ballots.scanning import scan
@@ -135,3 +135,8 @@ class Language:
     dotted: tuple[Phrase, ...] = ()
     #: words that the language writes as one and that are read apart ("links boven": linksboven).
     parted: tuple[Phrase, ...] = ()
+
+    @classmethod
+    def phrase_groups(cls) -> tuple[str, ...]:
+        """The names of all groups of phrases."""
+        return tuple(field.name for field in fields(cls) if field.type == "tuple[Phrase, ...]")

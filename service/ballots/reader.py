@@ -15,9 +15,11 @@ from service.ballots.lexicon import lexicon_of
 from service.ballots.mentions import Mention, Standing, find_mentions
 from service.ballots.normal import Plain, plain_of
 from service.ballots.places import find_places
+from service.ballots.quick import read_quickly
 from service.ballots.reading import Question, Reading
 from service.ballots.scanning import Token, scan
 from service.ballots.scene import Scene
+from service.ballots.segmenting import segment
 from service.ballots.shapes import judge_shape
 from service.ballots.tongue import tongue_of
 from service.ballots.whole import read_whole
@@ -32,9 +34,14 @@ def read_vote(text: str, question: Question) -> Reading:
 
     Never raises, whatever the text.
     """
+    return read_quickly(text, question) or read_thoroughly(text, question)
+
+
+def read_thoroughly(text: str, question: Question) -> Reading:
+    """The same the long way, which every comment can go."""
     plain = plain_of(text)
     own = _without_others(plain.text)
-    tokens = scan(own)
+    tokens = segment(scan(own))
     scene = _scene(text, plain, tokens, question)
     mentions = find_mentions(scene.tokens, scene.lexicon)
     for mention in mentions:

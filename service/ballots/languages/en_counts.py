@@ -14,7 +14,7 @@ room | flat | apartment | platform | verse | psalm | sonnet | score was | scored
 won | lost | lost by | zone | grade | class of | born in | born on | version | v | vol |
 volume | iphone | windows | top | vitamin | area | apollo | formula | catch | opus |
 symphony no | concerto no | sonata no | op | hymn | track | on the | of the | per | another |
-all | both | these | those | past | other | our | his | her | their | bought | ordered |
+all | both | these | those | past | other | bought | ordered |
 buy | sold | made | spent | paid | cost | costs | worth | saw | counted | count | counting |
 watched | stitched | finished | did | done | drank | ate | use | using | need another |
 for the past | for about | for over | for nearly | for almost | up to | reached | gusts of |
@@ -117,6 +117,7 @@ happy | greetings | regards | hugs | kisses | said | says | number | page | in |
 
 #: These say something else only where nothing says that n is chosen.
 WEAK_BEFORE = """
+his | her | their | our |
 on | in | with | of | have | got | had | by | my | own | having | been | than | some | plus |
 every | half | is now | am | only | near | like | has | had
 """
