@@ -1,0 +1,128 @@
+"""The plainest comments, read without the whole way: nothing but a number among harmless words.
+
+Most votes of most rounds are "42", "page 42 please" or "I vote for 42!". Whatever is told here
+reads the same on the long way; a comment that holds anything else is left to it.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from functools import cache
+
+from service.ballots.languages import LANGUAGES
+from service.ballots.reading import Evidence, Question, Reading
+
+#: Any of these may change what a number means.
+_TELLING_MARK = re.compile(
+    r"[^\w\s.!,'’\u2600-\u27bf\U0001f300-\U0001f51e\U0001f520-\U0001faff\ufe0f#]"
+)
+_EDGES = ".!,'’"
+_LONGEST = 80
+_MOST_WORDS = 9
+
+#: Groups of words that can stand before and after a choice without changing it.
+_BEFORE = ("fillers", "neutral_before", "choice_before", "page")
+_AFTER = ("neutral_after", "choice_after")
+#: Words of choice so common that a telling phrase made of them alone has another sign as well.
+_KEPT = frozenset("i vote for page please the my go with pick thanks i'd like would love".split())
+#: Groups that tell something only together with a number's neighbours that are none here, or
+#: only in a question.
+_PLAIN_GROUPS = frozenset(
+    {
+        *_BEFORE,
+        *_AFTER,
+        "number",
+        "everyday",
+        "topics",
+        "question_before",
+        "asking",
+        "suggesting",
+        "goes_on",
+    }
+)
+#: Begin a question even where the question mark is missing.
+_ASKING = frozenset({"has", "is", "hasn't", "isn't", "anyone", "why"})
+
+
+@dataclass(frozen=True, slots=True)
+class Harmless:
+    """English words none of which makes up a phrase that would tell something of a number."""
+
+    words: frozenset[str]
+    #: Those that may stand right before and right after the number.
+    before: frozenset[str]
+    after: frozenset[str]
+    #: Page words: they cue the number right behind them, and nothing else here.
+    cues: frozenset[str]
+
+
+def _singles(*groups: str) -> set[str]:
+    english = LANGUAGES["en"]
+    return {phrase[0] for group in groups for phrase in getattr(english, group) if len(phrase) == 1}
+
+
+@cache
+def _harmless() -> Harmless:
+    english = LANGUAGES["en"]
+    words = _singles(*_BEFORE, *_AFTER) - english.numbers.keys() - _ASKING
+    telling = [
+        phrase
+        for group in english.phrase_groups()
+        if group not in _PLAIN_GROUPS
+        for phrase in getattr(english, group)
+    ]
+    for phrase in telling:
+        if set(phrase) <= words:
+            loose = set(phrase) - _KEPT or set(phrase)
+            words.discard(max(loose, key=len))
+    return Harmless(
+        frozenset(words),
+        frozenset(words & _singles(*_BEFORE)),
+        frozenset(words & _singles(*_AFTER)),
+        frozenset(words & _singles("page")),
+    )
+
+
+def read_quickly(text: str, question: Question) -> Reading | None:
+    """The reading of a comment that is nothing but one number among harmless words, else None."""
+    if len(text) > _LONGEST or _TELLING_MARK.search(text):
+        return None
+    words = text.lower().replace("’", "'").split()
+    if len(words) > _MOST_WORDS:
+        return None
+    digits = _only_number(words)
+    if not digits or not 1 <= int(digits[:6]) <= question.chart.page_count:
+        return None
+    page = int(digits)
+    start = text.index(digits)
+    why = "stands among words that say nothing else"
+    evidence = Evidence(start, start + len(digits), digits, page, why)
+    return Reading("counts", (page,), None, f"chosen: {why}", (evidence,))
+
+
+def _only_number(words: list[str]) -> str:
+    """The digits of the one number among harmless words; "" where anything else stands."""
+    harmless = _harmless()
+    digits = last = ""
+    for word in words:
+        bare = word.strip(_EDGES)
+        behind = bool(digits) and last == digits and word[0] not in _EDGES
+        if behind and bare.isascii() and bare not in harmless.after:
+            return ""
+        if last in harmless.cues and not bare.isdigit():
+            return ""
+        if bare.isdigit() or bare[:1] == "#":
+            bare = bare.removeprefix("#")
+            beside = last in harmless.before or not last
+            if digits or not beside or not (bare.isascii() and bare.isdigit()):
+                return ""
+            digits = bare
+        elif bare not in harmless.words and not _is_emoji(bare):
+            return ""
+        last = bare if word[-1] not in _EDGES else ""
+    return digits
+
+
+def _is_emoji(word: str) -> bool:
+    return not word.isascii() and not any(character.isalnum() for character in word)
