@@ -50,7 +50,12 @@ def _numbers() -> dict[str, int]:
 
 
 def _ordinals() -> dict[str, int]:
-    return {joined(word): value for value, word in enumerate(_ORDINALS) if value}
+    found = {joined(word): value for value, word in enumerate(_ORDINALS) if value}
+    for tens in range(2, 10):
+        ten = joined("kahdes" if tens == 2 else _ORDINALS[tens]) + "kymmenes"
+        found[ten] = 10 * tens
+        found |= {ten + joined(_ORDINALS[one]): 10 * tens + one for one in range(1, 10)}
+    return found
 
 
 LANGUAGE = Language(

@@ -247,7 +247,7 @@ LANGUAGE = Language(
     agreeing=_norwegian("ja | enig | samme | nettopp | også meg | ditto | +1"),
     kinds=_norwegian(
         """
-        partall | oddetall | primtall | øverste rad | nederste rad | venstre side | høyre side | kanten |
+        åttende side | åttende siden | partall | oddetall | primtall | øverste rad | nederste rad | venstre side | høyre side | kanten |
         øverste halvdel | nederste halvdel
         """
     ),

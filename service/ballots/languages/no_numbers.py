@@ -45,11 +45,13 @@ def numbers() -> dict[str, int]:
 
 
 def ordinals() -> dict[str, int]:
-    """Ordinals to the 99th."""
-    found = {joined(word): value for value, word in enumerate(_ORDINALS) if value} | {"syvende": 7}
+    """Ordinals to the 99th, but for the 8th and the 18th: levelled they are one word."""
+    words = {joined(word): value for value, word in enumerate(_ORDINALS) if value} | {"syvende": 7}
+    found = {word: value for word, value in words.items() if value not in {8, 18}}
     for place, tenth in enumerate(_TENTHS):
+        ten = joined(_TENS[place][0])
         found[joined(tenth)] = 20 + 10 * place
-        for unit in range(1, 10):
-            ten = joined(_TENS[place][0])
-            found[ten + joined(_ORDINALS[unit])] = 20 + 10 * place + unit
+        for word, value in {**words, "attende": 8}.items():
+            if value < 10:
+                found[ten + word] = 20 + 10 * place + value
     return found
