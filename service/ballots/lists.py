@@ -39,6 +39,8 @@ def _bound_a_range(scene: Scene, left: Mention, right: Mention) -> bool:
     ]
     if len(words) != 1 or (left.value or 0) >= (right.value or 0):
         return False
+    if (left.shape == "ordinal word") != (right.shape == "ordinal word"):
+        return False
     started = scene.has("between", left.first - 3, left.first)
     word = words[0]
     through = word in scene.lexicon.group("through").firsts

@@ -203,7 +203,7 @@ LANGUAGE = Language(
     left=_german("links | linke | linken | linker | ganz links | linkes"),
     right=_german("rechts | rechte | rechten | rechter | ganz rechts | rechtes"),
     middle=_german(
-        "mitte | mittlere | mittleren | mittelste | zentrum | mittig | genau mitte | mittendrin | mitten drin"
+        "mitte | in die mitte | in der mitte | genau in die mitte | genau in der mitte | mittlere | mittleren | mittelste | zentrum | mittig | genau mitte | mittendrin | mitten drin"
     ),
     row=_german("reihe | zeile"),
     column=_german("spalte"),

@@ -130,7 +130,7 @@ LANGUAGE = Language(
     earlier=phrases(
         "links van | links naast | die voor | die voor de | pagina voor | direct voor | eentje voor"
     ),
-    doubtful=phrases("elf"),
+    doubtful=phrases("elf | tien"),
     withdrawn=phrases(nl_choices.WITHDRAWN),
     abstaining=phrases(nl_choices.ABSTAINING),
     pointing=phrases(nl_choices.POINTING),
@@ -149,7 +149,7 @@ LANGUAGE = Language(
     left=phrases("links | linker | linkse | helemaal links | uiterst links"),
     right=phrases("rechts | rechter | rechtse | helemaal rechts | uiterst rechts"),
     middle=phrases(
-        "midden | middelste | in het midden | het midden | centrum | middenin | precies midden | middenste"
+        "midden | precies in het midden | midden in | middelste | in het midden | het midden | centrum | middenin | precies midden | middenste"
     ),
     row=phrases("rij"),
     column=phrases("kolom"),
