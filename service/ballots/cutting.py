@@ -23,7 +23,7 @@ HANGUL = re.compile("[\uac00-\ud7a3]")
 #: Runs of one kind of writing: the letters that Koreans laugh and cry with are words of their own.
 RUNS = re.compile(f"[\uac00-\ud7a3]+|[{_KANA}{_HAN}]+|[^\uac00-\ud7a3{_KANA}{_HAN}]+")
 _UNKNOWN_COST, _WORD_COST = 100, 1
-_HAN_NUMERALS = frozenset("一二三四五六七八九十百千")
+_HAN_NUMERALS = frozenset("零〇一二三四五六七八九十百千")
 _PHRASE_FIELDS = tuple(
     field.name for field in fields(Language) if field.type == "tuple[Phrase, ...]"
 )
@@ -101,6 +101,11 @@ def _longest(words: frozenset[str]) -> int:
     return max(map(len, words), default=1)
 
 
+def _parts_a_number(run: str, at: int) -> bool:
+    """Whether a number would be cut in two here: 十二番目 is 12, not 10 and "the second"."""
+    return at < len(run) and run[at] in _HAN_NUMERALS and run[at - 1] in _HAN_NUMERALS
+
+
 def _cut(run: str, words: frozenset[str]) -> list[tuple[str, bool]]:
     """The run's pieces, each with whether it is a known word.
 
@@ -112,7 +117,7 @@ def _cut(run: str, words: frozenset[str]) -> list[tuple[str, bool]]:
     for at in range(size - 1, -1, -1):
         best, step = costs[at + 1] + _UNKNOWN_COST, -1
         for length in range(1, min(longest, size - at) + 1):
-            if run[at : at + length] in words:
+            if run[at : at + length] in words and not _parts_a_number(run, at + length):
                 cost = costs[at + length] + _WORD_COST
                 if cost <= best:
                     best, step = cost, length

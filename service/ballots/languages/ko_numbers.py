@@ -34,7 +34,8 @@ def numbers() -> dict[str, int]:
     found |= {"일" + word: value for word, value in found.items() if 100 < value < 200}
     for value, unit in enumerate(_UNITS, 1):
         found |= {unit + page: value for page in _NUMBERED if unit + page not in _AMBIGUOUS}
-    found |= {"십" + page: 10 for page in _NUMBERED}
+    for word, value in (("십", 10), ("백", 100)):
+        found |= {word + page: value for page in _NUMBERED}
     return found | _native()
 
 

@@ -36,8 +36,6 @@ def han_numbers() -> dict[str, int]:
             if value != hundreds + 1:
                 found[digit + second] = 10 * hundreds + value
         found |= {digit + nought: 10 * hundreds for nought in _NOUGHTS}
-    # Alone it begins other words (百合, a lily) more often than it counts.
-    del found["百"]
     return found
 
 
