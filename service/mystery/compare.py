@@ -6,6 +6,7 @@ added or swapped with its neighbour is one slip.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cache
@@ -13,7 +14,7 @@ from typing import Literal
 
 from rapidfuzz.distance import OSA
 
-from service.mystery.concepts import is_real
+from service.mystery.concepts import is_common, is_real
 from service.mystery.everyday import FIRST_NAMES, stems_of
 from service.mystery.names import ARTICLES, Word
 from service.mystery.spellings import Name
@@ -37,6 +38,7 @@ _NEIGHBOURS = {
         ("b", "vghn"), ("n", "bhjm"), ("m", "njk"),
     )
 }  # fmt: skip
+_TWICE = re.compile(r"(.)\1")
 _VOWELS = set("aeiouy")
 
 
@@ -71,6 +73,8 @@ def _is_usual_slip(word: str, piece: str) -> bool:
     """Whether one slip of typing turns `word` into `piece` without any other reading of it."""
     if any(char.isdigit() for char in word + piece):
         return False
+    if _TWICE.sub(r"\1", word) == _TWICE.sub(r"\1", piece) and not is_common(piece):
+        return True  # a letter doubled, or one of two left out
     if is_real(piece) or piece in FIRST_NAMES or word in stems_of(piece) or piece in stems_of(word):
         return False
     if len(word) != len(piece):
@@ -80,7 +84,7 @@ def _is_usual_slip(word: str, piece: str) -> bool:
         return True
     wanted, typed = changed[0]
     near = typed in _NEIGHBOURS.get(wanted, ()) or {wanted, typed} <= _VOWELS
-    return near or len(word) >= 8
+    return near or (len(word) >= 6 and wanted != word[0])
 
 
 def _spelling(spelt: str, name: Name) -> Spelling | None:
@@ -113,16 +117,19 @@ def _windows(words: Sequence[Word], name: Name) -> Iterable[tuple[int, int, str]
     """Runs of words whose letters are about as many as the name's: first, last, letters."""
     most = len(name.joined) + MOST_SLIPS
     for first, start in enumerate(words):
-        joined = ""
+        joined = spelt = ""
         for last in range(first, len(words)):
             with_bare = joined + words[last].bare
             joined += words[last].form
+            spelt += words[last].spelt
             if len(with_bare) > most:
                 break
             if with_bare == name.joined:
                 yield first, last, with_bare
-            elif len(name.joined) - MOST_SLIPS <= len(joined) <= most:
-                yield first, last, joined
+                continue
+            for letters in dict.fromkeys((joined, spelt)):
+                if len(name.joined) - MOST_SLIPS <= len(letters) <= most:
+                    yield first, last, letters
         if len(start.form) > most and len(name.joined) > 5 and name.joined in start.form:
             yield first, first, start.form
 

@@ -12,6 +12,7 @@ from service.mystery.everyday import is_english, is_rarer_english, stems_of
 from service.mystery.names import fold
 from service.mystery.talk import CHAT, GUESS_WORDS, OPENERS, SMALL_WORDS
 from service.mystery.things import GROUPS, IRREGULAR
+from service.mystery.things_at_home import GROUPS as MORE_GROUPS
 from service.mystery.wordlist import WORDS
 
 
@@ -19,7 +20,7 @@ from service.mystery.wordlist import WORDS
 def _concepts() -> dict[str, frozenset[int]]:
     """Each word of the groups to the numbers of the groups it stands in."""
     found: dict[str, set[int]] = {}
-    groups = [*GROUPS.replace("\n    ", " ").split("\n"), *IRREGULAR]
+    groups = [*(GROUPS + MORE_GROUPS).replace("\n    ", " ").split("\n"), *IRREGULAR]
     for number, group in enumerate(groups):
         for word in map(fold, group.split()):
             if len(word) > 2 and word not in SMALL_WORDS:
@@ -46,10 +47,16 @@ def is_common(form: str) -> bool:
 
 
 @cache
+def _is_compound(form: str) -> bool:
+    """Whether `form` is two English words of four letters or more ("doorstop")."""
+    return any(is_english(form[:cut]) and is_english(form[cut:]) for cut in range(4, len(form) - 3))
+
+
+@cache
 def is_real(form: str) -> bool:
     """Whether `form` is a word that a slip of typing may make, common or not."""
     talked = form in CHAT or form in GUESS_WORDS or form in OPENERS
-    return talked or is_common(form) or is_rarer_english(form)
+    return talked or is_common(form) or is_rarer_english(form) or _is_compound(form)
 
 
 @cache

@@ -28,7 +28,7 @@ _THINKS = one_of(
     r"""
     think|thinking|reckon|reckoning|guess|guessing|believe|believing|bet|betting|say|saying|wager|suspect|suggest
     offer|submit|call|calling|vote|declare|propose|throwing in|throw in|putting down|put me down for|put down
-    writing down|lock in|locking in|convinced|positive|certain|sure|dare say|daresay|venture|hazard
+    putting|writing down|lock in|locking in|convinced|positive|certain|sure|dare say|daresay|venture|hazard
     (?:going|go|went|plump|plumping|opt|opting|vote|voting) (?:with|for)|settl(?:e|ing) (?:on|for)|lean(?:ing)? towards?
     (?:bet|betting|put|putting|stake|staking|wager)(?: \w+){1,5} on|stick(?:ing)? (?:with|to)|team
     recogni[sz]e (?:it|this)(?: as)?|knew(?: that)?|know(?: that)?|spy|see(?=(?: that)? (?:its|it is|this is))
@@ -50,8 +50,8 @@ STRONG_CUE = re.compile(
     rf"(?:{_WRITER}{_THINKS}(?: this time)?(?: that)?(?: {_ITS})?"
     rf"|{_GUESS}(?: for (?:me|this|this one|today))?(?: would| will| could| might| has| have| to| must| still)*(?: is| be| are| remains| stays| goes| go| on| for| to| at)*(?: that)?(?: {_ITS})?"
     rf"|(?:^|\b{_IT} )(?:{_ADVERBS} )*(?:could|can|might|may|would|will|must|should|has|have|got|gotta|just has)(?: {_IT})?(?: {_ADVERBS})*(?: not)?(?: have| got)?(?: to)? (?:be|been)"
-    rf"|\b(?:could|can|might|may|would|must|should|will) {_IT}(?: {_ADVERBS})*(?: not)?(?: have)? (?:be|been)"
-    rf"|\b(?:is|was) {_IT}|\b(?:what|how) about"
+    rf"|\b(?:could|can|might|may|would|must|should|will|couldnt|cant|wouldnt|mightnt) {_IT}(?: {_ADVERBS})*(?: not)?(?: have)? (?:be|been)"
+    rf"|\b(?:is|was|isnt|wasnt) {_IT}(?: not)?|\b(?:what|how) about"
     rf"|^(?:(?:hmm|oh|ooh|ok|so|well|and|yes|or|no|then|um|er|ah|right|actually|wait|just) )*{_ADVERBS}(?: {_ITS})?"
     rf"|\b(?:maybe|perhaps|possibly|probably|definitely|surely|certainly|obviously|clearly) (?:its|it is|this is|thats)){_SURELY}{_END}"
 )
@@ -80,7 +80,7 @@ _TAIL = one_of(
     (?:a |one )?(?:100|hundred) ?(?:percent|per cent)?|final answer|final|hands down|without (?:a )?doubt|no doubt|anyone|anybody|by any chance|perchance|by chance
     it is|it must be|it has to be|has to be|must be|have to be|could it be|it could be|all the way|all day long|any day|every time
     to me|to my mind|in my (?:humble )?(?:opinion|book)|if (?:you ask me|im not mistaken|i had to guess|memory serves)
-    is (?:what i (?:think|say|see|reckon)|the (?:title|name|answer))(?: of (?:it|this)(?: one)?)?|called|wild guess|just a guess|as ever|sorry
+    is (?:what i (?:think|say|see|reckon)|(?:the|its) (?:title|name|answer))(?: of (?:it|this)(?: one)?)?|called|wild guess|just a guess|as ever|sorry
     i am (?:sure|certain|positive)(?: of it)?|im (?:sure|certain|positive)(?: of it)?|going by the \w+|judging by the \w+
     oder|nicht wahr|denke ich|glaube ich|wurde ich sagen|ist|ist es|sei|ware|sein|heisst es|heissen|je crois|je pense|non|verdad|creo|vero|credo|certo|penso
     toch|he|hoor|denk ik|czy|prawda|ne|acho|tror jag|tror jeg|nog|bitte|danke|merci|gracias|grazie|obrigada|obrigado

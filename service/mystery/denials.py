@@ -39,7 +39,7 @@ DENIED_BEFORE = anywhere(
     isnt|aint|wasnt|arent|not|never(?: in a million years| ever)?|cant be|cannot be|cant possibly be|cannot|can not|cant have been
     couldnt be|couldnt|cant|wont|wouldnt|hardly|nor|neither|unlikely
     (?:no|zero|not a|little|slim|fat) chance(?: that)?|no way(?: (?:on (?:gods |this )?(?:green )?earth|in (?:hell|the world)|ever|that|at all|in a million years))*
-    doubt|doubtful|rule out|ruled out|ruling out|rules out|crossed off|crossing off|anything but|rather than
+    doubt|doubtful|rule out|ruled out|ruling out|rules out|crossed off|crossing off|(?:anything|anyone|anybody|everything|everyone|all) but|rather than
     instead of|nowhere near|far from|dont|doesnt|didnt
     nicht|kein|keine|weder|non|pas|nao|nunca|nie|inte|inga|ikke|ikkje|hverken|niet|geen|nem|nije|neni|nejde
     nu e|nu este|nu cred|ei ole|ei se|en usko|no es|no creo|no puede|no sera|no parece
@@ -51,7 +51,7 @@ DENIED_AFTER = re.compile(
         r"""
         isnt|is not|is (?:clearly |definitely |obviously |surely )?(?:not|out|wrong|off|ruled|impossible)
         wasnt|was not|cant|cannot|can not|couldnt|could not|doesnt|does not|didnt|wouldnt|would not|wont
-        would be wrong|can be ruled|its not|it isnt|it is not|it cant|nope|not|no way
+        would be wrong|(?:can|could|should) be (?:crossed|ruled|struck|discounted)|its not|it isnt|it is not|it cant|nope|not|no way
         nein|nicht|ist es nicht|ist das nicht|kann es nicht|no es|no puede|non e|nao e|no lo
         """
     ).pattern

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 
+from service.mystery.denials import denies
 from service.mystery.turns import anywhere, one_of
 
 _CLAIMS = one_of(
@@ -85,7 +86,7 @@ OTHERS_AFTER = re.compile(
         (?:my|our|her|his|their) \w+s (?:guess|idea|theory|suggestion|answer|words|hunch)|not (?:my|mine)
         (?:like|as) (?:everyone|everybody|the others|others|someone|somebody|the rest|above|below)|same as
         i (?:say|think|guess|thought) (?:that|so|the same|it) (?:too|as well)
-        is (?:everyones|everybodys|someones|her|his|their|my \w+s)\b|(?:has|was) (?:been )?(?:said|taken|guessed|mentioned|already)
+        is (?:everyones|everybodys|someones|her|his|their|(?:my|our) \w+s) (?:guess|idea|theory|suggestion|answer|hunch|favourite)|(?:has|was) (?:been )?(?:said|taken|guessed|mentioned|already)
         """
     )
 )
@@ -146,3 +147,8 @@ HINTS_AT_A_DESIGNER = anywhere(
 )
 #: Opens the words after a name: also said in everyday talk.
 ALSO_AFTER = re.compile(r"^(?:too|as well|also)$")
+
+
+def agrees(text: str) -> bool:
+    """Whether a clause takes over somebody else's guess without naming it."""
+    return bool(AGREES.search(text)) and not denies(text)

@@ -36,13 +36,13 @@ def _gives_away(text: str, answer: Answer) -> bool:
     names = (*titles_of(answer), *designers_of(answer))
     if find_mentions(words, names):
         return True
-    run_together = "".join(word.form for word in words)
-    long_enough = (n.joined for n in names if len(n.joined) >= SHORTEST_HIDDEN_NAME)
-    if any(joined in run_together for joined in long_enough):
-        return True
     telling = _words_that_tell(answer)
+    run_together = "".join(word.form for word in words)
+    hidden = {*telling, *(name.joined for name in names)}
+    if any(len(h) >= SHORTEST_HIDDEN_NAME and h in run_together for h in hidden):
+        return True
     return any(
-        spelt_alike(tell, form) or (len(tell) >= SHORTEST_HIDDEN_NAME and tell in form)
+        spelt_alike(tell, form)
         for word in words
         for form in (word.form, word.bare)
         for tell in telling

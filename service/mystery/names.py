@@ -25,7 +25,8 @@ _THRICE = re.compile(r"([^\W\d_])\1{2,}")
 class Word:
     """A word of a comment, at text[start:end].
 
-    `form` is the word as it is compared; `bare` the same without a closing apostrophe-s.
+    `form` is the word as it is compared; `bare` the same without a closing apostrophe-s,
+    `spelt` the same with every letter that was written.
     `handle` says that it is a name given with @, for addressing somebody.
     """
 
@@ -33,6 +34,7 @@ class Word:
     end: int
     form: str
     bare: str
+    spelt: str
     capital: bool
     shout: bool
     handle: bool = False
@@ -55,6 +57,11 @@ def fold(text: str) -> str:
     A letter written three times or more is taken as written once ("ferryyy"); digits of every
     script become 0 to 9.
     """
+    return _THRICE.sub(r"\1", _letters(text))
+
+
+def _letters(text: str) -> str:
+    """As fold, with every letter that was written."""
     folded = unicodedata.normalize("NFKD", text).casefold().translate(_PLAIN)
     kept: list[str] = []
     for char in unicodedata.normalize("NFKD", folded):
@@ -62,7 +69,7 @@ def fold(text: str) -> str:
             kept.append(str(unicodedata.digit(char)))
         elif char.isalnum() or (unicodedata.category(char)[0] == "M" and not _is_accent(char)):
             kept.append(char)
-    return _THRICE.sub(r"\1", unicodedata.normalize("NFC", "".join(kept)))
+    return unicodedata.normalize("NFC", "".join(kept))
 
 
 def _stands_alone(char: str) -> bool:
@@ -93,7 +100,12 @@ def _word(text: str, start: int, end: int) -> Word | None:
     cased = [char for char in raw if char.isupper() or char.islower()]
     shout = len(cased) > 1 and all(char.isupper() for char in cased)
     bare = fold(raw[:-2]) if owned else form
-    return Word(start, end, form, bare, raw[0].isupper() or raw[0].istitle(), shout)
+    return Word(start, end, form, bare, _letters(raw), raw[0].isupper() or raw[0].istitle(), shout)
+
+
+def _handle(text: str, start: int, end: int) -> Word:
+    form = fold(text[start:end])
+    return Word(start, end, form, form, form, capital=False, shout=False, handle=True)
 
 
 def words_of(text: str) -> tuple[Word, ...]:
@@ -104,18 +116,14 @@ def words_of(text: str) -> tuple[Word, ...]:
         char = text[at]
         end = at + 1
         if char in "&＆":
-            words.append(Word(at, end, "and", "and", capital=False, shout=False))
+            words.append(Word(at, end, "and", "and", "and", capital=False, shout=False))
         elif char == "+" and text[at - 1 : at].isspace() and text[end : end + 1].isspace():
-            words.append(Word(at, end, "plus", "plus", capital=False, shout=False))
+            words.append(Word(at, end, "plus", "plus", "plus", capital=False, shout=False))
         elif char == "@":
             handle = _HANDLE.match(text, end)
             if handle:
                 end = handle.end()
-                words.append(
-                    Word(
-                        at, end, fold(handle[0]) or "x", "", capital=False, shout=False, handle=True
-                    )
-                )
+                words.append(_handle(text, at, end))
         elif char.isalnum():
             while end < len(text) and _belongs(text, end):
                 if _stands_alone(char) and text[end].isalnum():

@@ -15,6 +15,7 @@ from service.mystery.everyday import stems_of
 from service.mystery.names import forms_of, words_of
 from service.mystery.spellings import is_number
 from service.mystery.talk import FOREIGN_SMALL_WORDS, FOREIGN_TALK, SMALL_WORDS
+from service.mystery.wordlist import WORDS
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,6 +165,11 @@ def _holds_a_run(title: Title, words: Sequence[str]) -> bool:
     )
 
 
+def _is_one_word_again(word: str, words: Sequence[str]) -> bool:
+    """Whether a title of one word stands in the phrase: another form, or a translation."""
+    return any(akin(word, own) and (own not in WORDS or _same_stem(word, own)) for own in words)
+
+
 def part_of_title(answer: Answer, words: Sequence[str]) -> str:
     """Why a phrase of these words may mean the title, "" where it does not."""
     half_known = _SOMETHING.isdisjoint(words) is False
@@ -177,7 +183,7 @@ def part_of_title(answer: Answer, words: Sequence[str]) -> str:
             return "the greater part of the title"
         if half_known and matched:
             return "a word of the title and a gap"
-        if len(title.telling) == 1 and matched:
+        if len(title.telling) == 1 and matched and _is_one_word_again(title.telling[0], words):
             return "another form of the title's word"
         if any(word in title.rare for word in matched):
             return "an uncommon word of the title"

@@ -40,7 +40,7 @@ def may_be_remark(parsed: Parsed, setting: Setting, before: str) -> bool:
     title = setting.title
     if len(title) == 1 and title[0] in EXCLAMATIONS and not before:
         return setting.mention.first == 0 and (setting.end == "!" or len(parsed.clauses) > 1)
-    if not setting.in_lower_case or not is_remark(title):
+    if not setting.in_lower_case or setting.signed or not is_remark(title):
         return False
     if before:
         return bool(cues.REMARK_CUE.search(before)) or all(w in OPENERS for w in before.split())
@@ -59,6 +59,8 @@ def is_everyday(parsed: Parsed, setting: Setting, before: str, *, after_allows: 
         return False
     if _is_plain_remark(parsed, setting, before):
         return True
+    if setting.article in ("a", "an") and setting.after and not after_allows:
+        return True
     cued = cues.STRONG_CUE.search(before) or cues.DEFINITE_CUE.search(before)
     return not (cued and setting.before) and _is_talk(setting, before, after_allows=after_allows)
 
@@ -68,7 +70,10 @@ def _is_talk(setting: Setting, before: str, *, after_allows: bool) -> bool:
     left, right = before.split(), setting.after.split()
     chatty = [w for w in left if w not in GUESS_WORDS]
     persons = not FIRST_PERSON.isdisjoint(left)
-    if chatty and (persons or cues.EVERYDAY_BEFORE.search(f"{before} {setting.article}".strip())):
+    indefinite = setting.article in ("a", "an")
+    if chatty and (
+        persons or indefinite or cues.EVERYDAY_BEFORE.search(f"{before} {setting.article}".strip())
+    ):
         return True
     if left and left[-1] in _POSSESSIVES:
         return True

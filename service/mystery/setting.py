@@ -29,8 +29,9 @@ class Setting:
     it in its sentence, `just_before` the last two in whatever sentence; `following` is the clause
     behind it, `following_end` what that one ends with.
     `named` says that the writing shows a name (capitals, quotation marks, a tag), `article` holds
-    the article before it. `other_designer` says that "by" and a person's name follow, and
-    `continued` that the writing goes on as one longer name.
+    the article before it. `other_designer` says that "by" and a person's name follow, `signed`
+    that a designer, the sealed one or another, stands in the clause, `struck` that
+    the name is struck out, and `continued` that the writing goes on as one longer name.
     """
 
     mention: Mention
@@ -44,6 +45,8 @@ class Setting:
     named: bool
     article: str
     other_designer: bool
+    signed: bool
+    struck: bool
     continued: bool
 
     @property
@@ -74,13 +77,15 @@ def setting_of(parsed: Parsed, mention: Mention, beside: tuple[Mention, ...]) ->
         before=parsed.join(before[:-1] if article else before),
         after=parsed.join(after),
         end=clause.end,
-        earlier=tuple(parsed.forms(c) for c in parsed.clauses[:at] if c.sentence == clause.sentence),
+        earlier=tuple(parsed.forms(c) for c in parsed.clauses[max(0, at - 4) : at] if c.sentence == clause.sentence),
         just_before=tuple(parsed.forms(c) for c in parsed.clauses[max(0, at - 2) : at]),
         following=_following(parsed, at),
         following_end=nexts[0].end if nexts else "",
         named=looks_named(parsed, mention),
         article=article,
         other_designer=other_designer,
+        struck=parsed.text[: parsed.words[mention.first].start].count("~~") % 2 == 1,
+        signed=other_designer or not masked.isdisjoint(range(clause.first, clause.last + 1)),
         continued=subtitle or bool(after and _is_capital(parsed.words[after[0]])),
     )  # fmt: skip
 

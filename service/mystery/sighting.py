@@ -14,6 +14,9 @@ from service.mystery.setting import Setting, setting_of
 from service.mystery.spellings import designers_of, titles_of
 from service.mystery.stances import Stance, stance_of
 
+#: A comment that repeats a name more often says nothing new.
+MOST_JUDGED = 40
+
 #: What a comment says of the title or the designer, before both are weighed together.
 State = Literal["right", "look", "denied", "other", "none"]
 
@@ -92,7 +95,7 @@ def sighting_of(own: str, rules: GuessRules) -> Sighting:
     return Sighting(
         parsed,
         rules,
-        tuple(seen(mention, designers) for mention in titles),
-        tuple(seen(mention, titles) for mention in designers),
+        tuple(seen(mention, designers) for mention in titles[:MOST_JUDGED]),
+        tuple(seen(mention, titles) for mention in designers[:MOST_JUDGED]),
         offers_of(parsed, titles, designers),
     )

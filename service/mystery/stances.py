@@ -30,13 +30,16 @@ MOST_WORDS_OF_A_TAIL = 14
 MOST_WORDS_DENIED_OVER = 5
 
 _TURNS = frozenset(("but", "however", "though", "although"))
+_BUT_NAMES = frozenset(
+    "anything anyone anybody nothing nobody none all everything everyone".split()
+)
 _JOINS = frozenset(("and", "so", "then", "because", "cos"))
 _OWN_STATEMENT = frozenset("i im id ill my its it maybe could is this".split())
 _KINDS = frozenset("chart kit pattern design piece one picture".split())
-_SUBORDINATE = re.compile(r"^(?:dass|das|que|ze|che|that|att|at|dat)\b")
+_SUBORDINATE = re.compile(r"^(?:dass|das|que|ze|che|that|att|at|dat|zeby|hogy|ca)\b")
 _AFTER_AND = frozenset(
     """
-    i im ill id ive its my page pages pg thanks thank love please hello if can will then now so thats
+    i im ill id ive its my page pages pg thanks thank love please hello if can will then now so thats nobody noone no wont cant dont you
     """.split()
 )
 
@@ -68,7 +71,7 @@ def _last_statement(before: str) -> str:
     words = before.split()
     for at in range(len(words) - 1, -1, -1):
         previous = words[at - 1] if at else ""
-        turned = words[at] in _TURNS and previous not in ("anything", "nothing", "all")
+        turned = words[at] in _TURNS and previous not in _BUT_NAMES
         own = words[at] in _JOINS and not _OWN_STATEMENT.isdisjoint(words[at + 1 : at + 2])
         if turned or own:
             return " ".join(words[at + 1 :])
@@ -140,7 +143,8 @@ def _taken_back(setting: Setting, before: str) -> bool:
     """Whether the name is told as past, wished, compared or put under a condition."""
     left = denials.CONDITION_THAT_IS_NONE.sub("", before)
     return bool(
-        denials.TAKEN_BACK_BEFORE.search(denials.DENIES_NOTHING.sub("", left))
+        setting.struck
+        or denials.TAKEN_BACK_BEFORE.search(denials.DENIES_NOTHING.sub("", left))
         or denials.HEDGED_AFTER.match(setting.after)
         or (setting.end == "or" and denials.UNSURE_NAME_NEXT.match(setting.following))
     )

@@ -54,9 +54,7 @@ def _offered(sighting: Sighting, first: Seen) -> Finding:
         why = "It names the piece, but only after as many other names as a comment may offer."
         return Finding("look", why, (*more, *evidence))
     for clause in sighting.parsed.clauses:
-        if clause.last < first.mention.first and hearsay.AGREES.search(
-            sighting.parsed.forms(clause)
-        ):
+        if clause.last < first.mention.first and hearsay.agrees(sighting.parsed.forms(clause)):
             return Finding("look", _AGREES, evidence, adopted=True)
     return Finding("right", "It names the piece.", evidence)
 
@@ -136,9 +134,7 @@ def _without_title(sighting: Sighting) -> Finding:
     denied = tuple(_at(sighting, s) for s in sighting.titles if s.stance == "denied")
     if denied:
         return Finding("denied", "It says that the piece is not this one.", denied)
-    agreeing = [
-        c for c in sighting.parsed.clauses if hearsay.AGREES.search(sighting.parsed.forms(c))
-    ]
+    agreeing = [c for c in sighting.parsed.clauses if hearsay.agrees(sighting.parsed.forms(c))]
     others = [
         o for o in sighting.offers if not o.denied and not o.told and o.clause not in agreeing
     ]
