@@ -37,7 +37,8 @@ def numbers() -> dict[str, int]:
     "Un" and "una" alone are articles, and "la uno" is what page one is called.
     """
     small = _below_hundred()
-    found = dict(small) | {"cien": 100, "ciento": 100}
+    # "Veinti tres" is written in two words by some.
+    found = dict(small) | {"cien": 100, "ciento": 100, "veinti": 20}
     behind = small | {"un": 1, "una": 1}
     for hundreds in range(1, 10):
         word = joined(num2words(100 * hundreds, lang="es"))

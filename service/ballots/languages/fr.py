@@ -10,22 +10,27 @@ LANGUAGE = Language(
     code="fr",
     everyday=phrases(
         """
-        je | j'ai | j'aime | j'adore | j'aimerais | j'espère | j'hésite | c'est | c'était | moi | toi | tu | vous | nous | ils |
-        elle | elles | mon | ma | ton | ta | tes | votre | vos | notre | nos | le | la | les | des | du | au | aux | et | ou | où |
-        mais | donc | car | pour | avec | sans | dans | sur | chez | est | sont | suis | sera | serait | était | ai | vais | va |
-        ça | ce | cet | cette | ces | qui | quoi | quel | quelle | quelqu'un | bien | trop | plus | pas | ne | n'est | qu'elle |
-        s'il | plaît | svp | stp | merci | bonjour | bonsoir | salut | coucou | bravo | belle | beau | jolie | voir | hâte |
-        choisis | choix | aussi | encore | toujours | alors | voilà | oui | bisous | bises | tout | tous | toutes | faire | fait |
-        d'accord | puis | parce | sinon | plutôt | celle | celui | dirais | prends | vote | déjà | sauf | peut | chiffre | numéro |
-        entre | vers | haut | bas | coin | droite | gauche | dernière | première | milieu | mari | personne | monde | pareil |
-        de | que | me | te | se | un | une | j'en | qu'il | l'autre | être | sous | rien | jamais |
-        on | si | non | euh | ni | par | comme | même | moins | peu | assez | leur | leurs | lui | eux | chaque | autre | autres |
-        d'un | d'une | l'on | j'y | qu'on | après | avant | depuis | pendant | jusqu'à | fois | jour | semaine | ans | an |
-        petit | petite | grand | grande | mieux | voudrais | veux | veut | peux | faut | dire | dit | fais | prendre | allez |
-        suis | sommes | avait | avez | avons | ont | été | vraiment | plusieurs | ici | maintenant | demain | ceux | aucune |
-        commence | commencer | finalement | choisir | page | numéros | euros | faisait | ferait | ici | pense | crois | propose |
-        préfère | chose | l'a | m'a | t'a | n'a | ben | ouais | seule | seul | courage | patience | ouvrage | brode | broder |
-        vidéo | ne | sais | trouve | aucun | autant
+        je | j'ai | j'aime | j'adore | j'aimerais | j'espère | j'hésite | c'est | c'était | moi |
+        toi | tu | vous | nous | ils | elle | elles | mon | ma | ton | ta | tes | votre | vos |
+        notre | nos | le | la | les | des | du | au | aux | et | ou | où | mais | donc | car |
+        pour | avec | sans | dans | sur | chez | est | sont | suis | sera | serait | était | ai |
+        vais | va | ça | ce | cet | cette | ces | qui | quoi | quel | quelle | quelqu'un | bien |
+        trop | plus | pas | ne | n'est | qu'elle | s'il | plaît | svp | stp | merci | bonjour |
+        bonsoir | salut | coucou | bravo | belle | beau | jolie | voir | hâte | choisis | choix |
+        aussi | encore | toujours | alors | voilà | oui | bisous | bises | tout | tous | toutes |
+        faire | fait | d'accord | puis | parce | sinon | plutôt | celle | celui | dirais |
+        prends | vote | déjà | sauf | peut | chiffre | numéro | entre | vers | haut | bas | coin |
+        droite | gauche | dernière | première | milieu | mari | personne | monde | pareil | de |
+        que | me | te | se | un | une | j'en | qu'il | l'autre | être | sous | rien | jamais |
+        on | si | non | euh | ni | par | comme | même | moins | peu | assez | leur | leurs | lui |
+        eux | chaque | autre | autres | d'un | d'une | l'on | j'y | qu'on | après | avant |
+        depuis | pendant | jusqu'à | fois | jour | semaine | ans | an | petit | petite | grand |
+        grande | mieux | voudrais | veux | veut | peux | faut | dire | dit | fais | prendre |
+        allez | sommes | avait | avez | avons | ont | été | vraiment | plusieurs | ici |
+        maintenant | demain | ceux | aucune | commence | commencer | finalement | choisir | page |
+        numéros | euros | faisait | ferait | pense | crois | propose | préfère | chose | l'a |
+        m'a | t'a | n'a | ben | ouais | seule | seul | courage | patience | ouvrage | brode |
+        broder | vidéo | sais | trouve | aucun | autant
         """
     ),
     numbers=fr_numbers.numbers(),
@@ -36,13 +41,15 @@ LANGUAGE = Language(
     number=phrases("numéro | num | nr | no. | n. | numéros | nombre | chiffre"),
     fillers=phrases(
         """
-        la | le | les | l | n | ma | mon | celle | vraiment | bien | plutôt | donc | alors | peut-être | sûrement | certainement |
-        absolument | simplement | simple | juste | aussi | également | toujours | encore | svp | stp | s'il vous plaît |
-        s'il te plaît | petite | petit | jolie | joli | belle | beau | bonne | bon | fameuse | définitivement | carrément |
-        évidemment | obligatoirement | forcément | clairement | franchement | direct | directement | cette fois | du coup | euh |
-        hum | allez | sans hésiter | sans hésitation | personnellement | perso | maintenant | aujourd'hui | quand même | ici |
-        finalement | de nouveau | tout simplement | bien sûr | d'abord | oui | une | un | votre | ta | notre | cette |
-        logiquement | volontiers | éventuellement | en premier | pour commencer | :
+        la | le | les | l | n | ma | mon | celle | vraiment | bien | plutôt | donc | alors |
+        peut-être | sûrement | certainement | absolument | simplement | simple | juste | aussi |
+        également | toujours | encore | svp | stp | s'il vous plaît | s'il te plaît | petite |
+        petit | jolie | joli | belle | beau | bonne | bon | fameuse | définitivement | carrément |
+        évidemment | obligatoirement | forcément | clairement | franchement | direct |
+        directement | cette fois | du coup | euh | hum | allez | sans hésiter | sans hésitation |
+        personnellement | perso | maintenant | aujourd'hui | quand même | ici | finalement |
+        de nouveau | tout simplement | bien sûr | d'abord | oui | une | un | votre | ta | notre |
+        cette | logiquement | volontiers | éventuellement | en premier | pour commencer | :
         """
     ),
     choice_before=phrases(fr_choices.CHOICE_BEFORE),
@@ -55,26 +62,38 @@ LANGUAGE = Language(
     neutral_after=phrases(fr_counts.NEUTRAL_AFTER),
     lucky_before=phrases(
         """
-        porte-bonheur | porte bonheur | porte-bonheur est | porte-bonheur c'est | porte bonheur c'est | porte bonheur est |
-        chiffre préféré | chiffre préféré est | chiffre préféré c'est | numéro préféré | numéro préféré est | numéro fétiche |
-        numéro préféré c'est | nombre préféré | nombre préféré est | nombre préféré c'est | chiffre fétiche | chiffre est |
-        chiffre fétiche est | chiffre fétiche c'est | chiffre chance | chiffre de chance | numéro de chance | nombre fétiche |
-        chiffre favori | chiffre favori est | chiffre c'est | numéro de maillot | mon dossard | porte-bonheur a toujours été
+        porte-bonheur | porte bonheur | porte-bonheur est | porte-bonheur c'est |
+        porte bonheur c'est | porte bonheur est | chiffre préféré | chiffre préféré est |
+        chiffre préféré c'est | numéro préféré | numéro préféré est | numéro fétiche |
+        numéro préféré c'est | nombre préféré | nombre préféré est | nombre préféré c'est |
+        chiffre fétiche | chiffre est | chiffre fétiche est | chiffre fétiche c'est |
+        chiffre chance | chiffre de chance | numéro de chance | nombre fétiche | chiffre favori |
+        chiffre favori est | chiffre c'est | numéro de maillot | mon dossard |
+        porte-bonheur a toujours été
         """
     ),
     not_before=phrases(fr_choices.NOT_BEFORE),
     not_after=phrases(fr_choices.NOT_AFTER),
     correction=phrases(fr_choices.CORRECTION),
     soft_correction=phrases(
-        "plutôt | finalement | en fait | enfin | non | nan | pardon | désolée | désolé | bon | allez | disons | mieux | va pour | cette fois | maintenant | cette semaine"
+        """
+        plutôt | finalement | en fait | enfin | non | nan | pardon | désolée | désolé | bon |
+        allez | disons | mieux | va pour | cette fois | maintenant | cette semaine
+        """
     ),
     first_choice=phrases(
-        "premier choix | 1er choix | choix numéro 1 | choix n° 1 | premier choix est | en premier | en premier choix | "
-        "choix principal | de préférence | en priorité | comme premier choix | mon premier voeu"
+        """
+        premier choix | 1er choix | choix numéro 1 | choix n° 1 | premier choix est | en premier |
+        en premier choix | choix principal | de préférence | en priorité | comme premier choix |
+        mon premier voeu
+        """
     ),
     second_choice=phrases(
-        "deuxième choix | second choix | 2e choix | 2eme choix | 2nd choix | en deuxième | en second | en deuxième choix | "
-        "en second choix | en secours | en remplacement | plan b | à défaut | comme second choix | deuxième voeu | en réserve"
+        """
+        deuxième choix | second choix | 2e choix | 2eme choix | 2nd choix | en deuxième |
+        en second | en deuxième choix | en second choix | en secours | en remplacement | plan b |
+        à défaut | comme second choix | deuxième voeu | en réserve
+        """
     )
     + phrases(fr_choices.TAKEN),
     either=phrases(
@@ -83,36 +102,44 @@ LANGUAGE = Language(
     also=phrases("et | & | plus | ainsi que | et aussi | et puis | et peut-être | et la | puis"),
     second=phrases(
         """
-        sinon | ou sinon | et sinon | à défaut | ou à défaut | en second | en deuxième | deuxième choix | second choix | 2e choix |
-        2eme choix | 2nd choix | puis | ensuite | autrement | plan b | en secours | suivie de | suivi de | et après | ou alors |
-        si jamais | au pire | à la rigueur | en dernier recours | en deuxième position | en deuxième lieu
+        sinon | ou sinon | et sinon | à défaut | ou à défaut | en second | en deuxième |
+        deuxième choix | second choix | 2e choix | 2eme choix | 2nd choix | puis | ensuite |
+        autrement | plan b | en secours | suivie de | suivi de | et après | ou alors | si jamais |
+        au pire | à la rigueur | en dernier recours | en deuxième position | en deuxième lieu
         """
     )
     + one_after_another(fr_choices.TAKEN_AFTER, fr_choices.TAKEN),
     condition=phrases(fr_choices.CONDITION),
     depends=phrases(
-        "ça dépend | cela dépend | selon ce que | selon si | suivant ce que | celle qui | à condition | à moins | sauf si | seulement si"
+        """
+        ça dépend | cela dépend | selon ce que | selon si | suivant ce que | celle qui |
+        à condition | à moins | sauf si | seulement si
+        """
     ),
     ranked=phrases("dans cet ordre | dans l'ordre | par ordre de préférence | ordre de préférence"),
     tally_before=phrases("votes pour | voix pour | personnes pour | votes sur | voix sur"),
     topics=phrases(
         """
-        taille | aiguille | aiguilles | fil | fils | brin | brins | toile | lin | aida | dmc | couleur | couleurs | heure | heures |
-        temps | prix | coûte | minutes | degrés | points | échevettes | tambour | lampe | loupe | train | bus | ferry | épisode |
-        saison | chapitre | chanson | film | recette | score | cm | mm | watts | volts | âge | ans
+        taille | aiguille | aiguilles | fil | fils | brin | brins | toile | lin | aida | dmc |
+        couleur | couleurs | heure | heures | temps | prix | coûte | minutes | degrés | points |
+        échevettes | tambour | lampe | loupe | train | bus | ferry | épisode | saison | chapitre |
+        chanson | film | recette | score | cm | mm | watts | volts | âge | ans
         """
     ),
     ages=phrases(
         """
-        mon âge | c'est mon âge | année de ma naissance | année de naissance | date de naissance | jour de ma naissance |
-        ma naissance | mon anniversaire | mon anniv | je suis née | je suis né | l'âge que j'ai
+        mon âge | c'est mon âge | année de ma naissance | année de naissance | date de naissance |
+        jour de ma naissance | ma naissance | mon anniversaire | mon anniv | l'âge que j'ai
         """
     ),
     reported_before=phrases(fr_choices.REPORTED_BEFORE),
     family_before=phrases(fr_choices.FAMILY_BEFORE),
     reported_after=phrases(fr_choices.REPORTED_AFTER),
     saying=phrases(
-        "dit | disait | dis | disent | a dit | crie | demande | écrit | répond | répète | affirme | propose | veut | hurle"
+        """
+        dit | disait | dis | disent | a dit | crie | demande | écrit | répond | répète | affirme |
+        propose | veut | hurle
+        """
     ),
     asking=phrases(fr_choices.ASKING),
     suggesting=phrases(fr_choices.SUGGESTING),
@@ -120,13 +147,17 @@ LANGUAGE = Language(
     doubtful=phrases("six | neuf | onze | seize | cent | un | une"),
     roughly_before=phrases(
         """
-        environ | vers | autour de | aux alentours de | alentours de | à peu près | dans les | près de | pas loin de | proche de |
-        du côté de | à proximité de | quelque part vers | plus ou moins | aux environs de | pas trop loin de | genre
+        environ | vers | autour de | aux alentours de | alentours de | à peu près | dans les |
+        près de | pas loin de | proche de | du côté de | à proximité de | quelque part vers |
+        plus ou moins | aux environs de | pas trop loin de | genre
         """
     ),
     roughly_after=phrases(
-        "environ | ou par là | par là | à peu près | plus ou moins | ou dans le coin | ou dans ces eaux-là | ou une voisine | "
-        "ou à côté | ou pas loin | ou autour | ou quelque chose comme ça"
+        """
+        environ | ou par là | par là | à peu près | plus ou moins | ou dans le coin |
+        ou dans ces eaux-là | ou une voisine | ou à côté | ou pas loin | ou autour |
+        ou quelque chose comme ça
+        """
     ),
     between=phrases("entre | quelque part entre | allant de"),
     through=phrases("à | jusqu'à"),
@@ -135,27 +166,42 @@ LANGUAGE = Language(
     ),
     goes_on=phrases("est | aussi | serait | semble | était | a l'air | me plaît aussi"),
     relative_before=phrases(
-        "à côté de | à coté de | voisine de | juste à côté de | collée à | en face de | qui touche | adjacente à | en diagonale de"
+        """
+        à côté de | à coté de | voisine de | juste à côté de | collée à | en face de |
+        qui touche | adjacente à | en diagonale de
+        """
     ),
     relative_after=phrases(
         "en partant de la fin | en partant du haut | en partant du bas | à partir de la fin"
     ),
     above=phrases("au-dessus de | au dessus de | dessus de | juste au-dessus de | par-dessus"),
     below=phrases(
-        "en dessous de | en-dessous de | au-dessous de | au dessous de | dessous de | sous | juste sous"
+        """
+        en dessous de | en-dessous de | au-dessous de | au dessous de | dessous de | sous |
+        juste sous
+        """
     ),
     later=phrases(
-        "à droite de | droite de | d'après | page d'après | après | juste après | celle après | suivant | qui suit"
+        """
+        à droite de | droite de | d'après | page d'après | après | juste après | celle après |
+        suivant | qui suit
+        """
     ),
     earlier=phrases(
-        "à gauche de | gauche de | d'avant | page d'avant | avant | juste avant | celle avant | qui précède"
+        """
+        à gauche de | gauche de | d'avant | page d'avant | avant | juste avant | celle avant |
+        qui précède
+        """
     ),
     withdrawn=phrases(fr_choices.WITHDRAWN) + one_after_another(fr_choices.WITHDRAWN, "vote"),
     abstaining=phrases(fr_choices.ABSTAINING),
     pointing=phrases(fr_choices.POINTING),
     agreeing=phrases(
-        "d'accord | moi aussi | pareil | oui | tout à fait | exactement | +1 | idem | je plussoie | comme toi | je suis | "
-        "je confirme | bonne idée | la même | même chose | carrément | j'allais dire"
+        """
+        d'accord | moi aussi | pareil | oui | tout à fait | exactement | +1 | idem | je plussoie |
+        comme toi | je suis | je confirme | bonne idée | la même | même chose | carrément |
+        j'allais dire
+        """
     ),
     kinds=phrases(fr_choices.KINDS),
     first=phrases("première | premier | 1ere | 1er | 1re | toute première | preums | prems"),
@@ -166,13 +212,18 @@ LANGUAGE = Language(
     left=phrases("gauche | à gauche | de gauche | tout à gauche"),
     right=phrases("droite | droit | à droite | de droite | tout à droite"),
     middle=phrases(
-        "milieu | du milieu | au milieu | en plein milieu | plein milieu | pile au milieu | centre | du centre | au centre | "
-        "en plein centre | plein centre | pile au centre | centrale | central | au coeur"
+        """
+        milieu | du milieu | au milieu | en plein milieu | plein milieu | pile au milieu |
+        centre | du centre | au centre | en plein centre | plein centre | pile au centre |
+        centrale | central | au coeur
+        """
     ),
     row=phrases("rangée | ligne | rang"),
     column=phrases("colonne"),
     told_from_last=phrases(
-        "avant-dernière | avant dernière | avant-dernier | avant dernier | pénultième | deuxième en partant de la fin | "
-        "troisième en partant de la fin | antépénultième"
+        """
+        avant-dernière | avant dernière | avant-dernier | avant dernier | pénultième |
+        deuxième en partant de la fin | troisième en partant de la fin | antépénultième
+        """
     ),
 )

@@ -1,4 +1,4 @@
-"""Italian number words: with and without the vowels that fall away, behind an article, with slips."""
+"""Italian number words: with the vowels that fall away or without, behind an article, slips."""
 
 from __future__ import annotations
 
