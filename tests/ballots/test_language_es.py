@@ -37,7 +37,7 @@ CASES = {
     "a second if the first is taken": ("la 21 y si ya está cogida la 22", "counts 21"),
     "a stand-in told first": ("la 22 si está cogida la 21", "counts 21"),
     "a first and a second choice": ("primera opción 24, segunda 25", "counts 24"),
-    "if not": ("La 16, y en su defecto la 18", "counts 16"),
+    "failing that": ("La 16, y en su defecto la 18", "counts 16"),
     "a correction": ("La 14… ay no, perdón, la 15", "counts 15"),
     "what was meant": ("quise decir 51, no 15", "counts 51"),
     "a changed mind": ("37. Mejor no, cambio a la 38", "counts 38"),
@@ -72,6 +72,16 @@ CASES = {
     "a kind": ("una página par", "look"),
     "pointing": ("lo mismo que arriba", "look"),
     "beside a page": ("la de al lado de la 1", "look 2 10"),
+    "a page told by its right": ("la de la derecha de la 12", "look 13"),
+    "a full coordinate": ("tercera fila, cuarta columna", "look 22"),
+    "taken back, with a reason": ("Olviden mi voto, la 12 ya está hecha", "none withdrawn"),
+    "may we have": ("¿Podemos tener la 45?", "counts 45"),
+    "ruled out, then chosen": ("Ni la 3 ni la 4, la 5", "counts 5"),
+    "the slip told after the page": ("ups 21 y no 12", "counts 21"),
+    "the auxiliary have": ("He votado siempre la 9 y no cambio", "counts 9"),
+    "if not": ("La 16, si no la 18", "counts 16"),
+    "marks out of ten": ("Te doy un 10", "none no-page"),
+    "a birthday and its page": ("por mis 42 años: la 42", "counts 42"),
 }
 
 

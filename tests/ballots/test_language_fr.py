@@ -77,6 +77,16 @@ CASES = {
     "a kind": ("N'importe quelle page paire", "look"),
     "pointing": ("Pareil qu'au-dessus", "look"),
     "under a page": ("celle juste en dessous de la 12", "look 21"),
+    "a page that follows another": ("la page d'après la 20", "look 21"),
+    "a full coordinate": ("troisième rangée, quatrième colonne", "look 22"),
+    "taken back, with a reason": ("Oubliez mon vote, la 12 était déjà faite", "none withdrawn"),
+    "may we have": ("Peut-on avoir la 45 ?", "counts 45"),
+    "ruled out, then chosen": ("Ni la 3 ni la 4, la 5", "counts 5"),
+    "the slip told after the page": ("oups 21 et pas 12", "counts 21"),
+    "nine that is new": ("Quoi de neuf ? Tout neuf ce tambour ?", "none no-page"),
+    "marks out of five": ("5 sur 5, comme toujours", "none no-page"),
+    "a day longed for": ("J'attends la suite, vivement le 15 !", "none no-page"),
+    "a birthday and its page": ("pour mes 42 ans : la 42", "counts 42"),
 }
 
 

@@ -76,6 +76,16 @@ CASES = {
     "a kind": ("una pagina pari", "look"),
     "pointing": ("come sopra", "look"),
     "beside a page": ("quella accanto alla 1", "look 2 10"),
+    "a page told by its right": ("quella a destra della 12", "look 13"),
+    "a full coordinate": ("terza riga, quarta colonna", "look 22"),
+    "taken back, with a reason": ("Dimenticate il mio voto, la 12 è già fatta", "none withdrawn"),
+    "may we have": ("Possiamo avere la 45?", "counts 45"),
+    "ruled out, then chosen": ("Né la 3 né la 4, la 5", "counts 5"),
+    "the slip told after the page": ("ops 21 e non 12", "counts 21"),
+    "a wish given up": ("volevo la 12 ma vabbè, la 14", "counts 14"),
+    "if not, in two words": ("La 16, se no la 18", "counts 16"),
+    "marks out of ten": ("Ti do un 10", "none no-page"),
+    "a birthday and its page": ("per i miei 42 anni: la 42", "counts 42"),
 }
 
 

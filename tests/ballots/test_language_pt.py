@@ -74,6 +74,16 @@ CASES = {
     "a kind": ("uma página par", "look"),
     "pointing": ("igual à de cima", "look"),
     "beside a page": ("a que fica ao lado da 1", "look 2 10"),
+    "a page told by its right": ("a que está à direita da 12", "look 13"),
+    "a full coordinate": ("terceira fileira, quarta coluna", "look 22"),
+    "taken back, with a reason": ("Esqueçam o meu voto, a 12 já está feita", "none withdrawn"),
+    "may we have": ("Podemos ter a 45?", "counts 45"),
+    "ruled out, then chosen": ("Nem a 3 nem a 4, a 5", "counts 5"),
+    "the slip told after the page": ("ops 21 e não 12", "counts 21"),
+    "a wish given up": ("queria a 12 mas enfim, a 14", "counts 14"),
+    "if not, in two words": ("A 16, se não a 18", "counts 16"),
+    "marks out of ten": ("Dou nota 10", "none no-page"),
+    "a birthday and its page": ("pelos meus 42 anos: a 42", "counts 42"),
 }
 
 

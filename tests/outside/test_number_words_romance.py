@@ -5,8 +5,9 @@ Sources:
   pt_BR. Not taken from it: it 118, which it writes "centodicotto", and fr_BE 80 to 89 and 180 to
   189, "quatre-vingt et un" and the like, which are no standard spelling.
 - Unicode ICU 72 (CLDR 42), rule sets `%spellout-numbering` and `%spellout-cardinal-feminine`, by
-  a run of PyICU 2.17 that is not repeated here, for the spellings that differ from num2words: fr "vingt-et-un", it 118 "centodiciotto" and
-  "-tré" from 123 on, es and pt in the feminine, pt 16, 17 and 19 as Brazil writes them.
+  a run of PyICU 2.17 that is not repeated here, for the spellings that differ from num2words:
+  fr "vingt-et-un", it 118 "centodiciotto" and "-tré" from 123 on, es and pt in the feminine,
+  pt 16, 17 and 19 as Brazil writes them.
 - Les rectifications de l'orthographe (Journal officiel, 6 December 1990), from memory: French
   numbers may be joined by hyphens throughout.
 """

@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 #: What stands between a verb of choice and the page.
-LEADING_TO = "com | de | da | do | na | no | em | pela | pelo | por | a | o | ao | à | para | para a | para o | pra | pro"
+LEADING_TO = """
+com | de | da | do | na | no | em | pela | pelo | por | a | o | ao | à | para | para a | para o |
+pra | pro
+"""
 GOING = """
 voto | eu voto | votei | votaria | vou votar | quero votar | votamos | vote | votem | votando |
 votado | meu voto vai | o meu voto vai | voto vai | meu voto é | voto é | meu voto fica | vou |

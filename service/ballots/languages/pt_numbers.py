@@ -9,7 +9,8 @@ from service.ballots.languages.spelling import joined, with_slips
 _SLIPS = (
     ("quarenta", "quareta"), ("quarenta", "cuarenta"), ("cinquenta", "cincoenta"),
     ("cinquenta", "cinqenta"), ("cinquenta", "sinquenta"), ("cinquenta", "cincuenta"),
-    ("sessenta", "secenta"), ("sessenta", "sesenta"), ("setenta", "cetenta"), ("noventa", "novente"),
+    ("sessenta", "secenta"), ("sessenta", "sesenta"), ("setenta", "cetenta"),
+    ("noventa", "novente"),
     ("trinta", "trita"), ("trinta", "trina"), ("quatro", "quarto"), ("dezesse", "dezece"),
     ("dezoito", "dezoitto"), ("dezoito", "desoito"), ("dezesseis", "desesseis"),
     ("dezesseis", "dezeseis"), ("dezessete", "dezesete"), ("dezenove", "desenove"),
