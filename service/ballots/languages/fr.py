@@ -49,7 +49,7 @@ LANGUAGE = Language(
         directement | cette fois | du coup | euh | hum | allez | sans hésiter | sans hésitation |
         personnellement | perso | maintenant | aujourd'hui | quand même | ici | finalement |
         de nouveau | tout simplement | bien sûr | d'abord | oui | une | un | votre | ta | notre |
-        cette | logiquement | volontiers | éventuellement | en premier | pour commencer | :
+        cette | logiquement | volontiers | éventuellement | en premier | pour commencer
         """
     ),
     choice_before=phrases(fr_choices.CHOICE_BEFORE),
