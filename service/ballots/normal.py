@@ -119,7 +119,7 @@ def plain_of(text: str) -> Plain:
     if text.isascii() and "&" not in text and "\r" not in text and "`" not in text:
         return Plain(text.lower())
     strange = {character for character in text if character > "\x7f"}
-    alike = all(len(_LEVELS[character]) == 1 for character in strange)
+    alike = strange.isdisjoint(_COMPOSING) and all(len(_LEVELS[each]) == 1 for each in strange)
     if alike and "&" not in text and not _NUMERO.search(text):
         # Accents and emoji keep their places: plain and original run alike.
         return Plain(text.translate(_TRANSLATION))

@@ -38,9 +38,9 @@ def segment(tokens: list[Token]) -> list[Token]:
     ]
     if not foreign:
         return tokens
-    if any(_FIRST_GREEK <= text[0] <= _LAST_GREEK for text in foreign):
-        tokens = [_asking(token) for token in tokens]
     text = "".join(foreign)
+    if any(_FIRST_GREEK <= letter <= _LAST_GREEK for letter in text):
+        tokens = [_asking(token) for token in tokens]
     if not (UNSPACED.search(text) or HANGUL.search(text)):
         return tokens
     # Kana are Japanese; Han characters alone may be either language's.
