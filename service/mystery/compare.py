@@ -83,8 +83,12 @@ def _is_usual_slip(word: str, piece: str) -> bool:
     if len(changed) == 2:  # two neighbours swapped
         return True
     wanted, typed = changed[0]
-    near = typed in _NEIGHBOURS.get(wanted, ()) or {wanted, typed} <= _VOWELS
-    return near or (len(word) >= 6 and wanted != word[0])
+    if len(word) >= 8:
+        return True
+    # Another first letter, or one vowel for another, makes other words more than slips do.
+    if word[0] != piece[0] or {wanted, typed} <= _VOWELS:
+        return False
+    return typed in _NEIGHBOURS.get(wanted, ()) or len(word) >= 6
 
 
 def _spelling(spelt: str, name: Name) -> Spelling | None:

@@ -67,6 +67,7 @@ DENIED_NEXT = re.compile(
         wrong|impossible|ruled out|doesnt (?:fit|match|work)|does not fit
         surely not|as if|my foot|in your dreams|dream on|doubtful|(?:i )?doubt(?: it| that)?(?! it| that| but)|unlikely|hardly|i think not|too (?:obvious|easy|simple|modern|dark|bright|small|big)
     or maybe not|maybe not|perhaps not|probably not|then again|is that really|pull the other|i dont think so|no chance|not a chance
+    right up|until|till|except|unless|if only|before i|before you|then i
     scratch|strike|wait|jk|just kidding|on second|changed my|never ?mind|nvm|actually|edit|sorry|or not
         is (?:that|this|it) (?:the|its|a|really the) (?:name|title)|take that back|i take|forget (?:it|that)|nein|non
         """
@@ -74,7 +75,7 @@ DENIED_NEXT = re.compile(
 )
 TAG = whole(
     r"""
-    (?:is|isnt|can|cant|could|couldnt|was|wasnt|would|wouldnt|does|doesnt|has|hasnt|surely|must|mustnt)(?: (?:it|not|that|this))?
+    (?:is|isnt|can|cant|could|couldnt|was|wasnt|would|wouldnt|does|doesnt|has|hasnt|surely|must|mustnt)(?: (?:it|not|that|this|he|she|they|you|there))?
     right|no|yes|eh|surely|or not|huh|innit|am i right|n est ce pas|nest ce pas|oder|nicht|nicht wahr|verdad|vero|ne|non|no
     """
 )

@@ -19,7 +19,7 @@ _CLAIMS = one_of(
 )
 _CLAIMS_ABROAD = one_of(
     r"""
-    meint|meinte|glaubt|sagt|sagte|dit|dice|dicen|dijo|cree|piensa|crede|zegt|zei|denkt|sager|siger|sier
+    meint|meinte|glaubt|sagt|sagte|dit(?! is)|dice|dicen|dijo|cree|piensa|crede|zegt|zei|denkt|sager|siger|sier
     mowi|uwaza|mysli|diz|disse|dizem|acha|pense
     """
 )
@@ -50,6 +50,7 @@ OTHERS = anywhere(
     saying|commenting|guessing that|according|heard|rumou?r|apparently
     agree|agrees|agreed|agreeing|ditto|seconding|second that|i second|copying|copied|copy|stealing|nicked|pinched
     joining|same as|bandwagon|with you|im with|i am with|like \w+ says?|on behalf
+    (?!(?:i|we|and|then|but|so|honestly|probably|definitely|maybe)\b)\w+ would (?:say|guess|reckon|bet|go (?:for|with))
     (?:your|her|his|their) (?:guess|idea|answer|theory|suggestion)
     segun|selon|laut|volgens (?!mij)|another (?:vote|one|guess|voice) for|count me in|yes to|me too
     """

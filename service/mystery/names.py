@@ -103,6 +103,12 @@ def _word(text: str, start: int, end: int) -> Word | None:
     return Word(start, end, form, bare, _letters(raw), raw[0].isupper() or raw[0].istitle(), shout)
 
 
+def _is_plus(text: str, at: int) -> bool:
+    """Whether a plus sign is read aloud: between spaces, or before a figure ("+1")."""
+    alone = text[max(0, at - 1) : at].isspace() and text[at + 1 : at + 2].isspace()
+    return alone or text[at + 1 : at + 2].isdecimal()
+
+
 def _handle(text: str, start: int, end: int) -> Word:
     form = fold(text[start:end])
     return Word(start, end, form, form, form, capital=False, shout=False, handle=True)
@@ -117,7 +123,7 @@ def words_of(text: str) -> tuple[Word, ...]:
         end = at + 1
         if char in "&＆":
             words.append(Word(at, end, "and", "and", "and", capital=False, shout=False))
-        elif char == "+" and text[at - 1 : at].isspace() and text[end : end + 1].isspace():
+        elif char == "+" and _is_plus(text, at):
             words.append(Word(at, end, "plus", "plus", "plus", capital=False, shout=False))
         elif char == "@":
             handle = _HANDLE.match(text, end)

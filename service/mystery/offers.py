@@ -79,7 +79,8 @@ def _offer_of(parsed: Parsed, clause: Clause, designers: frozenset[int]) -> Offe
     forms = [w.form for w in words]
     text = " ".join(forms)
     lead, core = _core(forms)
-    if not words or not core or all(w in ARTICLES or w.isdigit() for w in core):
+    staked = "bet" in lead[-2:-1] and lead[-1] in ("the", "my", "a")  # "I'd bet the cat"
+    if not words or not core or staked or all(w in ARTICLES or w.isdigit() for w in core):
         return None
     asks = denials.ASKS_IN_THE_NEGATIVE.match(" ".join(lead))
     denied = not asks and denials.denies(text)

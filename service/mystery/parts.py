@@ -69,6 +69,10 @@ def spelt_alike(one: str, other: str) -> bool:
     return slips == 1 or (slips == 2 and shorter >= 8)
 
 
+def _alike(one: str, other: str) -> bool:
+    return spelt_alike(one, other) or _same_stem(one, other)
+
+
 def _same_stem(one: str, other: str) -> bool:
     if not stems_of(one).isdisjoint(stems_of(other)):
         return True
@@ -148,10 +152,14 @@ def _in_order(title: Title, words: Sequence[str]) -> tuple[str, ...]:
 
 
 def _holds_all(title: Title, words: Sequence[str]) -> bool:
-    """Whether every telling word stands in the phrase, in whatever order."""
+    """Whether all telling words stand in the phrase, or most and no other, in whatever order."""
+    told = [word for word in words if word not in SMALL_WORDS]
+    held = [w for w in title.telling if any(_alike(w, own) for own in told)]
+    most = len(held) > 1 and 3 * len(held) >= 2 * len(title.telling)
+    if most and len(told) <= len(held):
+        return True
     return len(title.telling) > 1 and all(
-        any(spelt_alike(word, own) or _same_stem(word, own) for own in words)
-        for word in title.telling
+        any(_alike(word, own) for own in words) for word in title.telling
     )
 
 
@@ -178,7 +186,7 @@ def part_of_title(answer: Answer, words: Sequence[str]) -> str:
         if len(matched) >= 2 and 2 * len(matched) >= len(title.telling):
             return "most telling words of the title"
         if _holds_all(title, words):
-            return "all telling words of the title, in another order"
+            return "telling words of the title, in another order"
         if _holds_a_run(title, words):
             return "the greater part of the title"
         if half_known and matched:

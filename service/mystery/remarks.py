@@ -85,6 +85,8 @@ def _is_talk(setting: Setting, before: str, *, after_allows: bool) -> bool:
         return False
     if right and persons:
         return goes_on
+    if not left and goes_on and len(right) > 3 and PIECE_TALK.isdisjoint(right):
+        return True
     return (len(chatty) > 1 and goes_on) or (
         len(right) > 1 and bool(cues.EVERYDAY_AFTER.search(setting.after))
     )

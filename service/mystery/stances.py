@@ -35,6 +35,7 @@ _BUT_NAMES = frozenset(
 )
 _JOINS = frozenset(("and", "so", "then", "because", "cos"))
 _OWN_STATEMENT = frozenset("i im id ill my its it maybe could is this".split())
+_PLAIN_TAGS = frozenset(("right", "yes", "eh", "huh", "innit", "surely", "am i right", "oder", "verdad", "vero"))
 _KINDS = frozenset("chart kit pattern design piece one picture".split())
 _SUBORDINATE = re.compile(r"^(?:dass|das|que|ze|che|that|att|at|dat|zeby|hogy|ca)\b")
 _AFTER_AND = frozenset(
@@ -88,6 +89,10 @@ def _denial(setting: Setting, before: str) -> Stance | None:
         return stance
     if _SUBORDINATE.match(before) and setting.earlier and denials.denies(setting.earlier[-1]):
         return "denied"
+    if setting.after and denials.TAG.match(setting.after):
+        # "isn't it" asks back behind a guess; behind a bare name it may deny as well.
+        plain = setting.after in _PLAIN_TAGS
+        return None if plain or asked or _has_cue(before) else "taken back"
     if denials.DENIED_AFTER.search(setting.after):
         return "taken back" if asked else "denied"
     return "taken back" if _doubted_behind(setting) else None
@@ -109,6 +114,10 @@ def _denial_before(setting: Setting, before: str) -> Stance | None:
     twice = len(found) > 1 and left[found[-2].end() : found[-1].start()].count(" ") <= 2
     wished = denials.WISHES.search(before)
     return "denied" if near and not (tagged or twice or wished) else "taken back"
+
+
+def _has_cue(before: str) -> bool:
+    return bool(cues.STRONG_CUE.search(before) or cues.DEFINITE_CUE.search(before))
 
 
 def _doubted_behind(setting: Setting) -> bool:
@@ -177,7 +186,7 @@ def _after_allows(setting: Setting, before: str) -> bool:
         return False
     if not words or words[0] in FRESH_START or unspaced.follows_a_name(after):
         return True
-    if len(words) <= MOST_WORDS_OF_A_TAIL and cues.is_tail(after):
+    if denials.TAG.match(after) or (len(words) <= MOST_WORDS_OF_A_TAIL and cues.is_tail(after)):
         return True
     if words[0] == "and":
         return bool(cues.TAIL.match(" ".join(words[1:]))) or words[1] in _AFTER_AND

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from service.mystery import denials, hearsay
+from service.mystery import cues, denials, hearsay
 from service.mystery.clauses import Clause
 from service.mystery.offers import MOST_WORDS_OF_A_NAME, asked_or_guessed
 from service.mystery.parts import is_in_another_tongue, part_of_title, rare_words, telling_titles
@@ -47,6 +47,9 @@ def _offered(sighting: Sighting, first: Seen) -> Finding:
             "look", "It names the piece, and elsewhere speaks of it otherwise.", evidence
         )
     earlier = sighting.offers_before(first.mention.first)
+    if cues.STRONG_CUE.search(first.setting.before):
+        # Who writes "I think it's ..." has hardly offered a name in passing before.
+        earlier = tuple(o for o in earlier if o.sure or o.clause.end in ("?", "or"))
     if len(earlier) >= sighting.rules.names_per_comment:
         more = tuple(
             sighting.evidence(o.clause.first, o.clause.last, "an earlier name") for o in earlier
@@ -99,7 +102,7 @@ def _part(sighting: Sighting) -> Finding | None:
             phrases.append((clause, _short(sighting, clause)))
     phrases += _whole_comment(sighting)
     bare = sighting.offers[0] if len(sighting.parsed.clauses) == 1 and sighting.offers else None
-    if bare and not bare.denied and is_in_another_tongue(answer, bare.words):
+    if bare and not bare.denied and is_in_another_tongue(answer, bare.name):
         evidence = sighting.evidence(bare.clause.first, bare.clause.last, "in another language")
         return Finding("look", "It may name the piece in another language.", (evidence,))
     for clause, words in phrases:
