@@ -53,4 +53,6 @@ def first_guess(guesses: Json) -> str:
     if first is None:
         return f"Nobody has named the piece yet. {guesses['why']}"
     when = first["written"]["earliest"].replace("T", " ").removesuffix("Z")
-    return f"First right guess: {first['author']}, {when} UTC, “{first['text']}”. {guesses['why']}"
+    sentence = f"First right guess: {first['author']}, {when} UTC, “{first['text']}”."
+    in_doubt = guesses["tied"] or guesses["looks_before"]
+    return f"{sentence} {guesses['why']}" if in_doubt else sentence

@@ -50,7 +50,11 @@ def url_of(taken: socket.socket) -> str:
 
 
 def serve(app: FastAPI, taken: socket.socket) -> int:
-    """Serves until it is stopped; the exit status."""
+    """Serves until it is stopped; the exit status.
+
+    Raises:
+        KeyboardInterrupt: stopped with Ctrl-C, after what was begun has been tidied up.
+    """
     server = uvicorn.Server(uvicorn.Config(app, log_level="warning", lifespan="on"))
 
     def end(number: int, frame: FrameType | None) -> None:
@@ -61,8 +65,5 @@ def serve(app: FastAPI, taken: socket.socket) -> int:
     for name in ("SIGTERM", "SIGHUP"):
         if hasattr(signal, name):  # Windows has not both
             signal.signal(getattr(signal, name), end)
-    try:
-        server.run(sockets=[taken])
-    except KeyboardInterrupt:
-        print("Stopped.")
+    server.run(sockets=[taken])
     return 0 if server.started else 1

@@ -66,12 +66,13 @@ def make_host_token(client: Client) -> str | None:
     return str(client.post("/tokens", {"name": "host", "role": "host"})["token"])
 
 
-def tell_token(token: str | None) -> None:
+def tell_token(token: str | None, *, demo: bool) -> None:
     """Shows a new token, this once, and how it is used."""
     if token is None:
         return
+    later = "it ends with the demo" if demo else "scripts/tokens.py makes another"
     print()
-    print("The host's token, shown only this once (scripts/tokens.py makes another):")
+    print(f"The host's token, shown only this once ({later}):")
     print(f"  {token}")
     print("Send it with requests that change something, as the header")
     print(f"  Authorization: Bearer {token}")
@@ -94,15 +95,20 @@ def start(settings: Settings, given: argparse.Namespace, taken: socket.socket | 
         if given.demo:
             play_first_round(client, clock)
             print()
-        token = make_host_token(client)
+        # A demo that is not served has nobody to show a token to.
+        token = None if given.demo and taken is None else make_host_token(client)
     tell_start(settings, demo=given.demo)
-    tell_token(token)
+    tell_token(token, demo=given.demo)
     if taken is None:
         return 0
     print()
     print(f"Serving on {url_of(taken)}, the API with its pages to try it: {url_of(taken)}/docs")
     print("Ctrl-C ends it.", flush=True)
-    return serve(create_app(settings), taken)
+    try:
+        return serve(create_app(settings), taken)
+    except KeyboardInterrupt:
+        print("Stopped.")
+        return 0
 
 
 def main() -> int:
