@@ -15,9 +15,9 @@ LANGUAGE = Language(
         बहुत | अच्छा | सुंदर | नमस्ते | धन्यवाद | शुक्रिया | कृपया | प्लीज | दीदी | पेज | पन्ना | पृष्ठ | नंबर | वोट |
         hai | hain | ko | mera | meri | mujhe | kripya | kripaya | dhanyavaad | dhanyavad | shukriya | namaste |
         namaskar | didi | bahut | accha | acha | nahi | nahin | haan | chahiye | kijiye | kijiyega | dijiye | wala |
-        wali | karo | kar | karna | karte | chunti | chunta | pasand | mere | hamara | hamari | aap | panna | prishth |
-        liye | raha | rahi | kya | kaise | kaisa | shuru | yeh | ye | aur | bhi | toh | abhi | saal |
-        please | plz | number | page | vote
+        wali | karo | kar | karna | karte | chunti | chunta | pasand | hamara | hamari | aapka | aapki | panna | prishth |
+        liye | raha | rahi | kya | kaise | kaisa | shuru | yeh | aur | bhi | toh | abhi | saal |
+        please | number
         """
     ),
     numbers=hi_numbers.numbers(),

@@ -42,6 +42,8 @@ def numbers() -> dict[str, int]:
         # "All through" ends many words, and a spaced "ni juu ni" must not be read from its "juu".
         kana.pop(alone, None)
         latin.pop(alone, None)
+    # "Juni" is a month and "jugo" a drink; the teens are read where the vowel is written long.
+    latin = {word: value for word, value in latin.items() if value > 19 or "uu" in word[:4]}
     return han_numbers() | kana | latin | _LATIN_ALONE | {"一番": 1, "いちばん": 1}
 
 
