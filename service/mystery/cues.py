@@ -23,14 +23,14 @@ _SURELY = (
 _END = r"(?: the| a| an)?$"
 
 _ADVERBS = r"(?:definitely|probably|surely|really|maybe|perhaps|possibly|just|totally|obviously|clearly|actually|most likely|likely|almost certainly|certainly|still|simply|honestly|also|now|only|quite|strongly|rather|kind of|sort of)"
-_WRITER = rf"(?:^|\b(?:i|id|ill|im|ive|we|wed|weve|were|me|gonna|going to|want to|like to|have to|had to|must|can|to|lets|and|so|would|do|am|hmm|yes|ok|oh|now|then) )(?:{_ADVERBS} )*"
+_WRITER = rf"(?:^|\b(?:i|id|ill|im|ive|we|wed|weve|were|me|gonna|going to|want to|like to|have to|had to|must|can|to|lets|and|so|would|do|am|hmm|yes|ok|oh|now|then|percent|\\d+) )(?:{_ADVERBS} )*"
 _THINKS = one_of(
     r"""
     think|thinking|reckon|reckoning|guess|guessing|believe|believing|bet|betting|say|saying|wager|suspect|suggest
     offer|submit|call|calling|vote|declare|propose|throwing in|throw in|putting down|put me down for|put down
     putting|writing down|lock in|locking in|convinced|positive|certain|sure|dare say|daresay|venture|hazard
     (?:going|go|went|plump|plumping|opt|opting|vote|voting) (?:with|for)|settl(?:e|ing) (?:on|for)|lean(?:ing)? towards?
-    (?:bet|betting|put|putting|stake|staking|wager)(?: \w+){1,5} on|stick(?:ing)? (?:with|to)|team
+    (?:bet|betting|put|putting|stake|staking|wager)(?: \w+){1,5} on(?: it being)?|stick(?:ing)? (?:with|to)|team
     recogni[sz]e (?:it|this)(?: as)?|knew(?: that)?|know(?: that)?|spy|see(?=(?: that)? (?:its|it is|this is))
     """
 )
@@ -77,7 +77,7 @@ _TAIL = one_of(
     for (?:me|sure|certain|definite|the win|real|my guess|what its worth|now)|maybe|perhaps|possibly|probably|surely|definitely|certainly
     absolutely|totally|obviously|clearly|hopefully|please|pls|plz|thanks(?: so much| a lot)?|thank you(?: so much| very much)?|ta|cheers
     lol|haha|ha|hehe|x+|xo+|yes|no|right|eh|huh|innit|hey|yeah|isnt it|is it|is this|or not|hm+|really|indeed|of course|then|though|tho|tbh|imo|imho
-    (?:a |one )?(?:100|hundred) ?(?:percent|per cent)?|final answer|final|hands down|without (?:a )?doubt|no doubt|anyone|anybody|by any chance|perchance|by chance
+    (?:a |one )?(?:100|hundred) ?(?:percent|per cent)?|final answer|final|hands down|without (?:a )?(?:shadow of (?:a )?)?doubt|no doubt|btw|at a (?:guess|push|pinch|stab)|for the prize|with \d+ (?:percent )?(?:certainty|confidence)|anyone|anybody|by any chance|perchance|by chance
     it is|it must be|it has to be|has to be|must be|have to be|could it be|it could be|all the way|all day long|any day|every time
     to me|to my mind|in my (?:humble )?(?:opinion|book)|if (?:you ask me|im not mistaken|i had to guess|memory serves)
     is (?:what i (?:think|say|see|reckon)|(?:the|its) (?:title|name|answer))(?: of (?:it|this)(?: one)?)?|called|wild guess|just a guess|as ever|sorry

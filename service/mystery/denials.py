@@ -15,6 +15,7 @@ from service.mystery.turns import anywhere, opening, whole
 DENIES_NOTHING = anywhere(
     r"""
     not (?:quite |entirely |totally |completely |really |100 |percent |so |very |too |at all )*(?:sure|certain|positive)(?= (?:but|though|yet|maybe|perhaps)|$)
+    (?:cant|cannot|couldnt|dont|didnt|not) (?:\w+ ){0,2}(?:anything|anyone|nothing)(?: else| other)? (?:but|than|except)
     no (?:idea|clue|contest|mistak\w+|hesitation|need|more guess\w*|peeking|cheating|hard feelings|two ways|less|guessing|takers|doubt|question|lie|spoilers?|pressure|offence|joke|kidding|one(?: else)?|wonder|problem|rush|hurry)
     (?:without|beyond) (?:a |any )?(?:shadow of a )?doubt|not (?:gonna|going to) lie|not to (?:brag|boast|show off|worry)
     why not|warum nicht|pourquoi pas|por que no|perche no|waarom niet|hvorfor ikke|varfor inte|if not|not only|not bad|not just|not least|not yet|not long|not much|last but not least
@@ -65,7 +66,7 @@ DENIED_NEXT = re.compile(
         no|nope|nah|not|never|cant be|cannot be|couldnt be|can not be|cant have
         it cant|it cannot|it couldnt|it isnt|it is not|its not|that cant|that isnt|thats not|this isnt|isnt
         wrong|impossible|ruled out|doesnt (?:fit|match|work)|does not fit
-        surely not|as if|my foot|in your dreams|dream on|doubtful|(?:i )?doubt(?: it| that)?(?! it| that| but)|unlikely|hardly|i think not|too (?:obvious|easy|simple|modern|dark|bright|small|big)
+        or (?:is|isnt|was|could|might) (?:it|this|that)|or not|or am i\b(?! (?:right|wrong|mad|way|dreaming|being|just|imagining|off|completely|totally|too))|surely not|as if|my foot|in your dreams|dream on|doubtful|(?:i )?doubt(?: it| that)?(?! it| that| but)|unlikely|hardly|i think not|too (?:obvious|easy|simple|modern|dark|bright|small|big)
     or maybe not|maybe not|perhaps not|probably not|then again|is that really|pull the other|i dont think so|no chance|not a chance
     right up|until|till|except|unless|if only|before i|before you|then i
     scratch|strike|wait|jk|just kidding|on second|changed my|never ?mind|nvm|actually|edit|sorry|or not
@@ -89,7 +90,7 @@ TAKEN_BACK_BEFORE = anywhere(
     until|wish|wishing|hope|hopes|hoped|hoping|love (?:it|this|that) to be|like (?:it|this|that) to be|want (?:it|this|that) to be
     if|unless|whether|pretend|imagine|part of me|half of me|torn|toss up
     remind\w*|similar|same|compared|prefer|better|worse|instead|said|earlier|yesterday|last (?:week|time|month|year)
-    told|ages ago|sick of|tired of|anyone|anybody|nobody|no one|has any|did any
+    told|why|how (?!about)|ages ago|sick of|tired of|anyone|anybody|nobody|no one|has any|did any
     refus\w*|reluctant|struggl\w*|hard to|surprised|shocked|scept\w*|skept\w*|dubious|unsure|not convinced|cant believe|dont believe
     wenn|falls|dachte|hatte|sil
     """
@@ -109,6 +110,8 @@ HEDGED_AFTER = opening(
     but (?!(?:i|im|ill|ive)\b|what do\b|who\b|dont\b|not sure\b|could\b|probably\b|maybe\b|thats\b|its just\b|only\b|hey\b|honestly\b|really\b|thank\b|page\b|love\b|just\b)\w+
     """
 )
+#: Doubts that are no denials.
+DOUBTS = anywhere("(?:may|might|perhaps|maybe|possibly|probably|could) not|mightnt")
 #: A wish beside a denial: no denial, and no offer.
 WISHES = anywhere(
     "please tell me|tell me|hope|hoping|wish|wishing|pray|praying|please (?:dont|let)|if|unless|dont (?:say|tell)"
@@ -120,7 +123,7 @@ REFUSES = re.compile(
 )
 UNSURE_NAME_NEXT = opening(
     r"""
-    something|somesuch|some such|similar|thereabouts|whatever|words to that|along those|one of those|not
+    or (?:something|somesuch|some such|similar|thereabouts|whatever|words to that|along those|one of those|not)
     """
 )
 

@@ -47,11 +47,12 @@ HANDED_ON = re.compile(
 OTHERS = anywhere(
     rf"""
     {_CLAIMS}|{_CLAIMS_ABROAD}|{_POSSESSIVE}
-    saying|commenting|guessing that|according|heard|rumou?r|apparently
+    saying|commenting|guessing that|according|heard|i hear|rumou?r|apparently
     agree|agrees|agreed|agreeing|ditto|seconding|second that|i second|copying|copied|copy|stealing|nicked|pinched
     joining|same as|bandwagon|with you|im with|i am with|like \w+ says?|on behalf
     (?!(?:i|we|and|then|but|so|honestly|probably|definitely|maybe)\b)\w+ would (?:say|guess|reckon|bet|go (?:for|with))
     (?:your|her|his|their) (?:guess|idea|answer|theory|suggestion)
+    (?!(?:i|im|we|were|still|and|so|now|me|also|definitely|am|just|be|then|but|ok|well|probably|maybe)\b)\w+ (?:is |are )?going (?:for|with)
     segun|selon|laut|volgens (?!mij)|another (?:vote|one|guess|voice) for|count me in|yes to|me too
     """
 )
@@ -73,8 +74,8 @@ OWN_CLAIM = anywhere(
 )
 #: A clause that ends so gives what follows its pause to somebody else.
 OTHERS_BEFORE_STOP = re.compile(
-    rf"\b(?:says|said|reckons|thinks|guess|guesses|guessed|suggests|suggested|insists|swears|told me|tells me|{_CLAIMS_ABROAD}"
-    r"|(?:did|does|do|would) (?:\w+ ){1,5}say|asked (?:her|him|them|my \w+)|according to (?:\w+ ?){1,3}|said it(?: first)?|convinced|idea|theory|answer|same|youre right|you are right|youve got it|you got it)(?: is| was)?$"
+    rf"\b(?:says|said|reckons|thinks|guesses|guessed|suggests|suggested|{_POSSESSIVE}|(?:your|her|his|their) (?:guess|idea|theory|answer)|insists|swears|told me|tells me|convinced me|persuaded me|won me over|talked me (?:into it|round)|{_CLAIMS_ABROAD}"
+    r"|(?:did|does|do|would) (?:\w+ ){1,5}say|asked (?:her|him|them|my \w+)|according to (?:\w+ ?){1,3}|said it(?: first)?|convinced|same|youre right|you are right|youve got it|you got it)(?: is| was)?$"
     r"|^(?:i |yes |totally |also )*(?:agree|agreed|ditto|seconded|same)\b"
 )
 OTHERS_AFTER = re.compile(
@@ -82,7 +83,7 @@ OTHERS_AFTER = re.compile(
     + one_of(
         r"""
         (?:so |as |is what |was what |like |just like )?(?!i )(?:(?:my|our|the|his|her|their) )?(?:\w+ ){0,2}(?:says|said|reckons|thinks|suggested|suggests|guessed|swears|insists)(?: so| it| first| that| too)*$
-        according to|was (?:my|our|the|his|her|their|some|a) (?!guess|first|answer|only)
+        as (?:my|our|the|his|her) (?:\w+ ){1,2}would say|according to|was (?:my|our|the|his|her|their|some|a) (?!guess|first|answer|only)
         (?:said|says|reckons|thinks) (?:my|our|the|his|her|a|\w+$)
         (?:my|our|her|his|their) \w+s (?:guess|idea|theory|suggestion|answer|words|hunch)|not (?:my|mine)
         (?:like|as) (?:everyone|everybody|the others|others|someone|somebody|the rest|above|below)|same as
@@ -117,6 +118,10 @@ AGREES = re.compile(
         \b(?!i|you|we|they|who|nobody)\w+ knows (?:it|the answer|what it is|this one)\b|\bcopying (?!it|this|the)\w+\b|\bim with (?!you|it|this|that|my|the)\w+(?: here)?$
         """
     )
+)
+#: Said to somebody addressed, it agrees with what they named.
+SAYS_YES = re.compile(
+    r"^(?:oh |ooh |omg )?(?:yes|yep|yeah|yup|exactly|agreed?|same|definitely|absolutely|totally|correct|right)\b"
 )
 #: What is said to a quoted guess that the writer shares.
 APPROVES = re.compile(

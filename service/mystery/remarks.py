@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from service.mystery import cues
 from service.mystery.clauses import Parsed
 from service.mystery.concepts import is_common
@@ -11,6 +13,7 @@ from service.mystery.talk import (
     FIRST_PERSON,
     GUESS_WORDS,
     MOANS,
+    NAMING_TALK,
     OPENERS,
     PIECE_TALK,
     REMARK_WORDS,
@@ -23,6 +26,14 @@ from service.mystery.talk import (
 MOST_WORDS_OF_A_SHOUT = 6
 
 _POSSESSIVES = frozenset("my our your his her their".split())
+#: Of the words that speak of naming, those that behind a name mostly speak of other things.
+_ALSO_OTHERWISE = frozenset(
+    "right next do being back arm stick stand sign see read hear heart want wish love".split()
+)
+_SEEN = re.compile(r"\bcan (?:see|spot|count)$")
+_CONNECTS = frozenset(
+    "and but or with without from as for if unless until till rather at in by though because so than".split()
+)
 _NOW = frozenset("now here today again tonight already".split())
 
 
@@ -71,8 +82,16 @@ def _is_talk(setting: Setting, before: str, *, after_allows: bool) -> bool:
     chatty = [w for w in left if w not in GUESS_WORDS]
     persons = not FIRST_PERSON.isdisjoint(left)
     indefinite = setting.article in ("a", "an")
-    if chatty and (
-        persons or indefinite or cues.EVERYDAY_BEFORE.search(f"{before} {setting.article}".strip())
+    saying = all(word in SAYINGS for word in setting.title)
+    naming = not saying and not NAMING_TALK.isdisjoint(
+        (*left, *(w for w in right if w not in _ALSO_OTHERWISE))
+    )
+    if (indefinite and chatty) or (right and _SEEN.search(before)):
+        return True
+    if (
+        chatty
+        and not naming
+        and (persons or cues.EVERYDAY_BEFORE.search(f"{before} {setting.article}".strip()))
     ):
         return True
     if left and left[-1] in _POSSESSIVES:
@@ -83,9 +102,11 @@ def _is_talk(setting: Setting, before: str, *, after_allows: bool) -> bool:
         return bool(chatty and pointed) or goes_on
     if right and right[0] in RUN_ON:
         return False
+    if naming:
+        return False
     if right and persons:
         return goes_on
-    if not left and goes_on and len(right) > 3 and PIECE_TALK.isdisjoint(right):
+    if not left and goes_on and len(right) > 3 and right[0] not in _CONNECTS:
         return True
     return (len(chatty) > 1 and goes_on) or (
         len(right) > 1 and bool(cues.EVERYDAY_AFTER.search(setting.after))

@@ -27,7 +27,8 @@ class Setting:
     `before` and `after` are the words of its own clause, without an article and without
     designers named there; `end` is what that clause ends with. `earlier` are the clauses before
     it in its sentence, `just_before` the last two in whatever sentence; `following` is the clause
-    behind it, `following_end` what that one ends with.
+    behind it, `following_end` what that one ends with, `following_named` that it holds capitals.
+    `addressed` says that somebody is addressed with @ before the name.
     `named` says that the writing shows a name (capitals, quotation marks, a tag), `article` holds
     the article before it. `other_designer` says that "by" and a person's name follow, `signed`
     that a designer, the sealed one or another, stands in the clause, `struck` that
@@ -42,6 +43,8 @@ class Setting:
     just_before: tuple[str, ...]
     following: str
     following_end: str
+    following_named: bool
+    addressed: bool
     named: bool
     article: str
     other_designer: bool
@@ -81,6 +84,8 @@ def setting_of(parsed: Parsed, mention: Mention, beside: tuple[Mention, ...]) ->
         just_before=tuple(parsed.forms(c) for c in parsed.clauses[max(0, at - 2) : at]),
         following=_following(parsed, at),
         following_end=nexts[0].end if nexts else "",
+        following_named=bool(nexts) and _names_something(parsed, nexts[0]),
+        addressed=any(word.handle for word in parsed.words[: mention.first]),
         named=looks_named(parsed, mention),
         article=article,
         other_designer=other_designer,
@@ -119,9 +124,13 @@ def _person_length(parsed: Parsed, first: int, last: int) -> int:
 def _following(parsed: Parsed, at: int) -> str:
     """The clause behind the one at `at`, with a "but" that follows in its sentence."""
     clauses = parsed.clauses[at + 1 : at + 3]
-    texts = [parsed.forms(clause) for clause in clauses]
+    texts = [("or " if c.alternative else "") + parsed.forms(c) for c in clauses]
     turns = len(clauses) == 2 and clauses[0].sentence == clauses[1].sentence
     return " ".join(texts) if turns and texts[1].startswith("but ") else "".join(texts[:1])
+
+
+def _names_something(parsed: Parsed, clause: Clause) -> bool:
+    return any(map(_is_capital, parsed.words[clause.first + 1 : clause.last + 1]))
 
 
 def _is_capital(word: Word) -> bool:

@@ -35,7 +35,9 @@ _BUT_NAMES = frozenset(
 )
 _JOINS = frozenset(("and", "so", "then", "because", "cos"))
 _OWN_STATEMENT = frozenset("i im id ill my its it maybe could is this".split())
-_PLAIN_TAGS = frozenset(("right", "yes", "eh", "huh", "innit", "surely", "am i right", "oder", "verdad", "vero"))
+_PLAIN_TAGS = frozenset(
+    ("right", "yes", "eh", "huh", "innit", "surely", "am i right", "oder", "verdad", "vero")
+)
 _KINDS = frozenset("chart kit pattern design piece one picture".split())
 _SUBORDINATE = re.compile(r"^(?:dass|das|que|ze|che|that|att|at|dat|zeby|hogy|ca)\b")
 _AFTER_AND = frozenset(
@@ -108,11 +110,13 @@ def _denial_before(setting: Setting, before: str) -> Stance | None:
         w in GUESS_WORDS or w in GUESS_WORDS_ABROAD for w in between
     )
     tagged = setting.end == "?" or any(
-        denials.TAG.match(words) for words in (setting.after, setting.following) if words
+        denials.TAG.match(words.removeprefix("or "))
+        for words in (setting.after, setting.following)
+        if words
     )
     # Two negatives close together may undo each other ("can't not be").
     twice = len(found) > 1 and left[found[-2].end() : found[-1].start()].count(" ") <= 2
-    wished = denials.WISHES.search(before)
+    wished = denials.WISHES.search(before) or denials.DOUBTS.search(before)
     return "denied" if near and not (tagged or twice or wished) else "taken back"
 
 
@@ -123,6 +127,8 @@ def _has_cue(before: str) -> bool:
 def _doubted_behind(setting: Setting) -> bool:
     """Whether the clause behind a name doubts it or takes it back."""
     following = denials.DENIES_NOTHING.sub("", setting.following).strip()
+    if following.startswith("not ") and setting.following_named:
+        return False  # "..., not Grey Gulls"
     if setting.following_end == "?" and denials.TAG.match(setting.following):
         return False
     short = len(following.split()) <= MOST_WORDS_DENIED_OVER
@@ -134,6 +140,8 @@ def _doubted_behind(setting: Setting) -> bool:
 def _of_others(setting: Setting, before: str) -> bool:
     """Whether the name is told of somebody else, or taken over from somebody."""
     if hearsay.OTHERS.search(hearsay.OWN_CLAIM.sub("", before)):
+        return True
+    if setting.addressed and hearsay.SAYS_YES.match(before or " ".join(setting.earlier[-1:])):
         return True
     earlier = [hearsay.OWN_CLAIM.sub("", clause) for clause in setting.earlier[-2:]]
     return (
@@ -155,7 +163,7 @@ def _taken_back(setting: Setting, before: str) -> bool:
         setting.struck
         or denials.TAKEN_BACK_BEFORE.search(denials.DENIES_NOTHING.sub("", left))
         or denials.HEDGED_AFTER.match(setting.after)
-        or (setting.end == "or" and denials.UNSURE_NAME_NEXT.match(setting.following))
+        or denials.UNSURE_NAME_NEXT.match(setting.following)
     )
 
 

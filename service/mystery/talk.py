@@ -57,7 +57,7 @@ ANDS = frozenset(("n", "plus", "und", "et", "y", "e", "en", "och", "og", "i", "o
 #: Words that may stand before an offered name and change nothing.
 GUESS_WORDS = frozenset(
     """
-    i im id ill ive we wed me my mine our is it its this that thats be being would could might may must
+    i im id ill ive we wed me my our is it its this that thats be being would could might may must
     should shall can has have had got gotta to going gonna go with for of as at on in by like so ok
     okay right now well and or then oh ooh oohh ah aha aah eh er erm um umm uh hm hmm hmmm mm mmm wow omg
     ohh gosh golly goodness blimey crikey ha haha hah hehe lol lmao hi hey hello yo yes yep yeah yay yup
@@ -85,7 +85,7 @@ OPENERS = frozenset(
     so ok okay right now well and or then oh ooh ah aha aah eh er erm um umm uh hm hmm mm wow omg ohh gosh
     golly goodness blimey crikey ha haha hah hehe lol lmao hi hey hello yo yes yep yeah yay yup nope wait
     hang on hold up maybe perhaps possibly probably definitely surely certainly absolutely obviously clearly
-    finally everyone everybody
+    finally everyone everybody btw incidentally
     either please pls thanks thank you x xx ps edit guess guessing answer
     teh hte y yall eureka bingo ta da tada gotcha solution got it just dunno failing that otherwise alternatively else
     """.split()
@@ -160,7 +160,7 @@ CHAT = frozenset(
     first last time caller viewer subscriber newbie lurker lurking late early here again too much so
     really very just still not never always ever
     progress work update detail details tension backstitch confetti knots finally bingo eureka gotcha
-    hooray hurrah oops whoops ouch ugh argh sigh phew drat fingers crossed suspense hmm
+    hooray hurrah psst drumroll drum oops whoops ouch ugh argh sigh phew drat fingers crossed suspense hmm
     bitte danke hallo guten abend tag morgen liebe grusse schon schone bonjour bonsoir merci bisous
     salut coucou hola buenas buenos gracias saludos besos ciao buongiorno buonasera grazie saluti
     bellissimo ola obrigada beijinhos hoi groetjes hej tack hilsen pozdrawiam serdecznie kiitos moi
@@ -203,12 +203,6 @@ FIRST_PERSON = frozenset(
     "i im ive id ill my me we weve wed our us were he hes she shes his her they theyre theyve their you youre youve your".split()
 )
 
-#: Words with which a new statement runs on behind a name without a stop.
-RUN_ON = frozenset("i im ive id my mine its it thats this that these we she he you your".split())
-
-#: Moans and sighs beside a phrase: it may be a remark.
-MOANS = frozenset("ugh argh sigh yawn meh grr groan bah blah urgh oof drat sob yuck boo".split())
-
 #: Words that point at the piece itself, so that talk beside a name is talk about the piece.
 PIECE_TALK = frozenset(
     """
@@ -217,3 +211,23 @@ PIECE_TALK = frozenset(
     answer title page clue gave booklet magazine book copy version framed certain sure
     """.split()
 )
+
+#: Words that speak of naming, stitching or owning pieces: talk that holds them may mean the name.
+NAMING_TALK = frozenset(
+    """
+    think thinking thinks thought say saying says said believe reckon bet vote votes voting name named
+    called money heart gut hear heard read sign label notes mean means yes convinced stand stick back
+    want wish hope hoping praying pray vibes vibe remind reminds similar sequel companion partner pair
+    series collection catalogue catalog poster torn twist arm fits fit match matches doubt wrong right
+    lucky own owned stitch stitched stitching bought buy finished finish started working halfway favourite
+    favorite love loved adore prize win winner reputation unsee see seen being next do kit kits chart
+    pattern design designer stash recognise recognised recognize recognized know knew remember guess
+    guessed answer title booklet magazine copy version sure certain piece
+    """.split()
+)
+
+#: Words with which a new statement runs on behind a name without a stop.
+RUN_ON = frozenset("i im ive id my mine its it thats this that these we she he you your".split())
+
+#: Moans and sighs beside a phrase: it may be a remark.
+MOANS = frozenset("ugh argh sigh yawn meh grr groan bah blah urgh oof drat sob yuck boo".split())
