@@ -42,7 +42,9 @@ def _may_mean_a_page(scene: Scene, mention: Mention) -> bool:
 
 
 def _pages(scene: Scene, mention: Mention) -> tuple[int, ...]:
-    pages = mention.maybe or (() if mention.value is None else (mention.value,))
+    pages = mention.maybe
+    if not pages and mention.value is not None and mention.standing != Standing.PLACED:
+        pages = (mention.value,)
     return on_chart(scene.question.chart, pages)
 
 

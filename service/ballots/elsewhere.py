@@ -94,6 +94,13 @@ def told_from_another(case: Case) -> Verdict:
     return Standing.PLACED, "told from another page"
 
 
+def reckoned(case: Case) -> Verdict:
+    """As in "half of 80", "7 squared": a sum, which the host may work out."""
+    if case.before.group == "sum_before" or case.after.group == "sum_after":
+        return Standing.PLACED, "a sum, not a page"
+    return None
+
+
 def rough(case: Case) -> Verdict:
     """As in "around 40"."""
     if case.before.group == "roughly_before" or case.after.group == "roughly_after":

@@ -18,6 +18,7 @@ _RULES: tuple[Rule, ...] = (
     elsewhere.measured,
     elsewhere.too_large,
     elsewhere.told_from_another,
+    elsewhere.reckoned,
     elsewhere.rough,
     cues.lucky,
     cues.chosen,

@@ -95,6 +95,9 @@ class Language:
     doubtful: tuple[Phrase, ...] = ()
     #: number words that are other languages' words, or names: they tell no language by themselves.
     untelling: tuple[Phrase, ...] = ()
+    #: n is part of a sum.
+    sum_before: tuple[Phrase, ...] = ()
+    sum_after: tuple[Phrase, ...] = ()
     #: n is near the page, not the page.
     roughly_before: tuple[Phrase, ...] = ()
     roughly_after: tuple[Phrase, ...] = ()
@@ -104,6 +107,10 @@ class Language:
     question_before: tuple[Phrase, ...] = ()
     #: more is said of n than a choice needs.
     goes_on: tuple[Phrase, ...] = ()
+    #: the writer begins to speak of an own choice; words that make a condition; "is".
+    own_voice: tuple[Phrase, ...] = ()
+    if_words: tuple[Phrase, ...] = ()
+    being: tuple[Phrase, ...] = ()
     #: somebody speaks: quoted words beside it are theirs.
     saying: tuple[Phrase, ...] = ()
     #: the page is told from n.

@@ -73,12 +73,12 @@ GROUP_BITS = {name: 1 << place for place, name in enumerate(_WORD_GROUPS)}
 #: What stands right before a number; of two phrases of one length the group named first decides.
 BEFORE = (
     "not_before", "above", "below", "later", "earlier", "relative_before", "between",
-    "tally_before", "roughly_before", "lucky_before", "choice_before", "other_before", "page", "number",
+    "tally_before", "sum_before", "roughly_before", "lucky_before", "choice_before", "other_before", "page", "number",
     "fillers", "weak_before", "reported_before", "family_before", "neutral_before",
 )  # fmt: skip
 #: What stands right after one.
 AFTER = (
-    "other_after", "relative_after", "roughly_after", "not_after", "reported_after", "choice_after",
+    "other_after", "sum_after", "relative_after", "roughly_after", "not_after", "reported_after", "choice_after",
     "weak_after", "neutral_after",
 )  # fmt: skip
 

@@ -32,10 +32,13 @@ def join_ranges(scene: Scene, mentions: list[Mention]) -> None:
 
 
 def _bound_a_range(scene: Scene, left: Mention, right: Mention) -> bool:
+    articles = scene.lexicon.group("fillers").firsts
+    joining = scene.lexicon.group("through").firsts | scene.lexicon.group("also").firsts
     words = [
         word
         for word in gap_words(scene, left, right)
         if scene.lexicon.group("page").firsts.isdisjoint({word})
+        and (word in joining or word not in articles)
     ]
     if len(words) != 1 or (left.value or 0) >= (right.value or 0):
         return False

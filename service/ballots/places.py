@@ -69,11 +69,10 @@ def _place(scene: Scene, mention: Mention, *, named: bool) -> Mention:
         mention.standing, mention.rule = Standing.STRUCK, "ruled out"
     elif _of_something_else(scene, mention):
         mention.standing, mention.rule = Standing.OTHER, "a place of something else"
-    elif (
-        before.group in {"choice_before", "roughly_before"}
-        or before.page
-        or after.group == "choice_after"
-    ):
+    elif before.group == "roughly_before":
+        mention.maybe = mention.maybe or ((mention.value,) if mention.value else ())
+        mention.standing, mention.rule = Standing.PLACED, "about there, not an exact page"
+    elif before.group == "choice_before" or before.page or after.group == "choice_after":
         mention.standing, mention.rule = Standing.CUED, "a place on the chart, chosen"
     elif before.group in {"other_before", "weak_before"} and not is_alone(scene, mention):
         talk = scene.word_count() > _TALK
@@ -168,9 +167,7 @@ def _corner(scene: Scene, at: int) -> Mention | None:
     return _place(scene, mention, named=False)
 
 
-_AFTER_CORNER = frozenset(
-    "at in on the of to de da do en a la abajo ist unten di del della dans".split()
-)
+_AFTER_CORNER = frozenset("at in on the of to de da do en a la ist di del della dans".split())
 
 
 def _one_corner(scene: Scene, start: int, end: int, name: str, *, named: bool) -> Mention | None:
@@ -193,9 +190,19 @@ def _end(scene: Scene, at: int) -> Mention | None:
             page = int(scene.tokens[at + step].text in {"one", "1"})
         if page:
             return _place(scene, Mention(at, at + step + page, value, "place"), named=True)
-        if before.page:
+        if before.page or _is_chosen_end(scene, at, step, group):
             return _place(scene, Mention(at, at + step, value, "place"), named=True)
     return None
+
+
+def _is_chosen_end(scene: Scene, at: int, step: int, group: str) -> bool:
+    """As in "the last one please": chosen without a page word; "first!" alone may be a boast."""
+    before, after = read_before(scene, at), read_after(scene, at + step)
+    one = at + step < len(scene.tokens) and scene.tokens[at + step].text == "one"
+    if one:
+        after = read_after(scene, at + step + 1)
+    asked = after.group == "choice_after" or before.group == "choice_before"
+    return asked and before.clear and after.clear and (one or group == "last")
 
 
 def _middle(scene: Scene, at: int) -> Mention | None:

@@ -5,12 +5,8 @@ from __future__ import annotations
 from service.ballots.mentions import Mention, Standing
 from service.ballots.scanning import DIGITS, END, SOFT, WORD
 from service.ballots.scene import Scene
-from service.ballots.surroundings import word_at
 
-#: Words by which the writer begins to speak of an own choice.
-_OWN = frozenset("i i'm i'll i'd i've im ill id so but we we'll we'd me".split())
 _AGE_REACH = 8
-_IF = frozenset({"if", "unless"})
 
 
 def read_voices(scene: Scene, mentions: list[Mention]) -> None:
@@ -47,8 +43,8 @@ def _read_condition(scene: Scene, mention: Mention, end: int) -> None:
         mention.conditional = mention.depends = True
     elif scene.has("condition", mention.after, end):
         mention.conditional = True
-    elif {word_at(scene, mention.first - 1), word_at(scene, mention.after)} & _IF and end > (
-        mention.after
+    elif end > mention.after and (
+        scene.begins("if_words", mention.first - 1) or scene.begins("if_words", mention.after)
     ):
         mention.conditional = scene.has("condition", mention.after, end) or (
             _hangs_on_another(scene, mention)
@@ -62,7 +58,7 @@ def _read_condition(scene: Scene, mention: Mention, end: int) -> None:
 def _hangs_on_another(scene: Scene, mention: Mention) -> bool:
     """As in "64 if 80 is gone", "if 42 is winning": a number stands right at the "if"."""
     tokens = scene.tokens
-    if word_at(scene, mention.first - 1) in _IF:
+    if mention.first and scene.begins("if_words", mention.first - 1):
         return True
     beyond = mention.after + 1
     return beyond < len(tokens) and tokens[beyond].kind == DIGITS
@@ -117,8 +113,7 @@ def _is_reported(scene: Scene, mention: Mention, start: int) -> bool:
     """Whether a subject other than the writer stands close before it, or an earlier round."""
     near = max(start, mention.first - 6)
     for at in range(mention.first - 1, near - 1, -1):
-        token = scene.tokens[at]
-        if token.text in _OWN and not _begins_report(scene, at):
+        if scene.begins("own_voice", at) and not _begins_report(scene, at):
             near = at + 1
             break
     for group in ("reported_before", "family_before"):

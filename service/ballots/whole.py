@@ -52,14 +52,14 @@ def _withdrawn(scene: Scene, mentions: list[Mention], at: int) -> Reading | None
 
 
 def _make_doubtful(scene: Scene, live: list[Mention]) -> None:
-    """A bare word that is a number in one language and something else in another."""
-    one = live[0]
-    if len(live) != 1 or not one.spelled or scene.word_count() != one.after - one.first:
-        return
-    words = {token.text for token in scene.tokens[one.first : one.after]}
-    if words & scene.lexicon.group("doubtful").firsts and one.value is not None:
-        one.standing, one.maybe = Standing.PLACED, (one.value,)
-        one.rule = "a bare word that is a number in one language only"
+    """A word that is a number in one language and something else in another, not cued."""
+    for one in live:
+        if not one.spelled or one.after - one.first != 1 or one.value is None:
+            continue
+        unsure = Standing.ASKED < one.standing < Standing.CUED
+        if unsure and scene.begins("doubtful", one.first):
+            one.standing, one.maybe = Standing.PLACED, (one.value,)
+            one.rule = "a word that is a number in one language only"
 
 
 def _look(scene: Scene, first: int, after: int, pages: tuple[int, ...], why: str) -> Reading:
@@ -87,7 +87,14 @@ def _agreeing(scene: Scene) -> Reading | None:
 
 def _boasting(scene: Scene) -> Reading | None:
     """As in "First!": perhaps a boast of being the first to comment."""
-    at = next((i for i, token in enumerate(scene.tokens) if token.kind == WORD), -1)
+    at = next(
+        (
+            place
+            for place, token in enumerate(scene.tokens)
+            if token.kind == WORD and scene.lexicon.before(scene.tokens, place)[0] != "fillers"
+        ),
+        -1,
+    )
     if at < 0:
         return None
     step = scene.begins("first", at)

@@ -17,43 +17,49 @@ LANGUAGE = Language(
     code="de",
     everyday=_german(
         """
-        jede | jeder | jeden | der | die | das | den | dem | ein | eine | einen | und | oder | aber | ich | du | wir |
-        ihr | sie | es | mich | mir | dich | dir | uns | euch | mein | meine | meinen | dein | deine | ist | sind |
-        war | bin | bist | habe | hab | hast | hat | haben | nicht | kein | keine | ja | nein | doch | auch | noch |
-        nur | schon | sehr | so | wie | was | wer | wo | wenn | weil | dass | denn | mit | für | von | vom | zu | zum |
-        zur | bei | auf | aus | nach | über | unter | im | am | an | um | bitte | danke | vielen | dank | hallo | moin |
-        guten | liebe | lieben | grüße | grüsse | gruß | lg | gern | gerne | heute | immer | wieder | einfach |
-        natürlich | klar | toll | schön | wunderschön | super | seite | nummer | stimme | nehme | nehm | wähle |
-        möchte | würde | wäre | hätte | kann | will | dann | mal | ganz | alle | diese | dieser | dieses | diesmal |
-        freue | mach | weiter | spannend | wird | seit | viel | viele | mag | oben | unten | links | rechts | zurück |
-        zwischen | mitte | sonst | lieber | überrasch
+glaube | glaub | denke | finde | find | letzte | erste | nächste | jemand | niemand |
+warum | welche | euer | eure | schwierig | weg | fertig | bisschen | wir | unser | unsere |
+letztes | gleich | in | griass | grüezi | servus | ned | hätt | nimm | irgendwas | irgendeine |
+mitenand | jede | jeder | jeden | der | die | das | den | dem | ein | eine | einen | und | oder |
+aber | ich | du | ihr | sie | es | mich | mir | dich | dir | uns | euch | mein | meine | meinen |
+dein | deine | ist | sind | war | bin | bist | habe | hab | hast | hat | haben | nicht | kein |
+keine | ja | nein | doch | auch | noch | nur | schon | sehr | so | wie | was | wer | wo | wenn |
+weil | dass | denn | mit | für | von | vom | zu | zum | zur | bei | auf | aus | nach | über |
+unter | im | am | an | um | bitte | danke | vielen | dank | hallo | moin | guten | liebe |
+lieben | grüße | grüsse | gruß | lg | gern | gerne | heute | immer | wieder | einfach |
+natürlich | klar | toll | schön | wunderschön | super | seite | nummer | stimme | nehme | nehm |
+wähle | möchte | würde | wäre | hätte | kann | will | dann | mal | ganz | alle | diese | dieser |
+dieses | diesmal | freue | mach | weiter | spannend | wird | seit | viel | viele | mag | oben |
+unten | links | rechts | zurück | zwischen | mitte | sonst | lieber | überrasch
         """
     ),
     numbers=de_numbers.numbers(),
     ordinals=de_numbers.ordinals(),
     page=_german(
         """
-        seite | seiten | seitenzahl | seitennummer | seite nummer | seite nr | s | blatt | feld | stickseite | pg |
-        musterseite | seitchen
+        seite | seiten | seitenzahl | seitennummer | seite nummer | seite nr | s | blatt | feld |
+        stickseite | pg | musterseite | seitchen
         """
     ),
     number=_german("nummer | nr | nr. | num | no | zahl | numero | nummero | nummerchen"),
     dotted=_german(
         """
-        seite | blatt | feld | reihe | zeile | spalte | januar | jänner | februar | märz | april | mai | juni | juli |
-        august | september | oktober | november | dezember | jan | feb | apr | aug | sept | okt | nov | dez |
-        geburtstag | hochzeitstag | stock | etage | platz | video | folge | projekt | versuch | klasse | runde |
-        advent | stelle | wahl | tasse | enkel | enkelkind | kind | staffel | stich
+        seite | blatt | feld | reihe | zeile | spalte | januar | jänner | februar | märz | april |
+        mai | juni | juli | august | september | oktober | november | dezember | jan | feb | apr |
+        aug | sept | okt | nov | dez | geburtstag | hochzeitstag | stock | etage | platz | video |
+        folge | projekt | versuch | klasse | runde | advent | stelle | wahl | tasse | enkel |
+        enkelkind | kind | staffel | stich
         """
     ),
     fillers=_german(
         """
-        die | der | den | dem | das | eine | ein | einer | meine | gute | alte | liebe | doch | mal | bitte |
-        bitte bitte | gerne | gern | einfach | ganz klar | ganz | klar | natürlich | unbedingt | definitiv | eindeutig |
-        wohl | vielleicht | also | dann | mal wieder | wieder | heute | diesmal | dieses mal | auch | jetzt | nun | ja |
-        eher | lieber | äh | ähm | hm | hmm | auf jeden fall | aber | nämlich | schöne | tolle | ruhig | erstmal |
-        erst mal | zuerst | als erstes | als nächstes | als nächste | sehr | es mit | es | ist | wäre | zahl |
-        glückszahl
+nochmal | noch mal | noch einmal | erneut | d | de | die | der | den | dem | das | eine | ein |
+einer | meine | gute | alte | liebe | doch | mal | bitte | bitte bitte | gerne | gern | einfach |
+ganz klar | ganz | klar | natürlich | unbedingt | definitiv | eindeutig | wohl | vielleicht |
+also | dann | mal wieder | wieder | heute | diesmal | dieses mal | auch | jetzt | nun | ja |
+eher | lieber | äh | ähm | hm | hmm | auf jeden fall | aber | nämlich | schöne | tolle | ruhig |
+erstmal | erst mal | zuerst | als erstes | als nächstes | als nächste | sehr | es mit | es | ist |
+wäre | zahl | glückszahl
         """
     ),
     choice_before=_german(de_choices.CHOICE_BEFORE),
@@ -66,10 +72,10 @@ LANGUAGE = Language(
     neutral_after=_german(de_counts.NEUTRAL_AFTER),
     lucky_before=_german(
         """
-        glückszahl ist | glückszahl | glückszahl war | glücksnummer | glücksnummer ist | lieblingszahl |
-        lieblingszahl ist | lieblingsnummer | lieblingsnummer ist | hausnummer | hausnummer ist | startnummer |
-        rückennummer | rückennummer war | trikotnummer | meine zahl ist | meine nummer ist | meine nummer war |
-        immer schon | zahl war immer
+        glückszahl ist | glückszahl | glückszahl war | glücksnummer | glücksnummer ist |
+        lieblingszahl | lieblingszahl ist | lieblingsnummer | lieblingsnummer ist | hausnummer |
+        hausnummer ist | startnummer | rückennummer | rückennummer war | trikotnummer |
+        meine zahl ist | meine nummer ist | meine nummer war | immer schon | zahl war immer
         """
     ),
     not_before=_german(de_choices.NOT_BEFORE),
@@ -77,49 +83,55 @@ LANGUAGE = Language(
     correction=_german(de_choices.CORRECTION),
     soft_correction=_german(
         """
-        lieber | nein | ne | besser | stattdessen | eher | sorry | entschuldigung | jetzt | nun doch | na gut
+        lieber | nein | ne | besser | stattdessen | eher | sorry | entschuldigung | jetzt |
+        nun doch | na gut
         """
     ),
     relative_after=_german(
         """
-        von oben | von unten | von links | von rechts | von hinten | von vorne | vom ende | vom anfang | von der mitte
+        von oben | von unten | von links | von rechts | von hinten | von vorne | vom ende |
+        vom anfang | von der mitte
         """
     ),
     tally_before=_german("stimmen für | stimmen auf | leute für | mal die | für die | sagten"),
     topics=_german(
         """
-        nadel | nadeln | garn | garne | faden | fäden | stoff | leinen | aida | fädig | ct | count | farbe | farben |
-        dmc | rahmen | lampe | lupe | brille | bus | bahn | zug | fähre | boot | minuten | stunden | preis | euro |
-        kosten | grad | stiche | stichen | docken | cm | mm | meter | folge | staffel | kapitel | lied | film | buch |
-        rezept | uhr
+        nadel | nadeln | garn | garne | faden | fäden | stoff | leinen | aida | fädig | ct |
+        count | farbe | farben | dmc | rahmen | lampe | lupe | brille | bus | bahn | zug | fähre |
+        boot | minuten | stunden | preis | euro | kosten | grad | stiche | stichen | docken | cm |
+        mm | meter | folge | staffel | kapitel | lied | film | buch | rezept | uhr
         """
     ),
     ages=_german(
         """
-        mein alter | mein geburtsjahr | meinem geburtsjahr | mein geburtstag | meinem geburtstag | bin ich geboren |
-        ich geboren | geboren bin | geboren wurde | wie ich alt bin | so alt bin ich | alt bin | mein jahrgang
+        mein alter | mein geburtsjahr | meinem geburtsjahr | mein geburtstag | meinem geburtstag |
+        bin ich geboren | ich geboren | geboren bin | geboren wurde | wie ich alt bin |
+        so alt bin ich | alt bin | mein jahrgang
         """
     ),
     depends=_german(
         """
-        je nachdem | kommt drauf an | kommt darauf an | es sei denn | vorausgesetzt | sofern | welche auch immer
+        je nachdem | kommt drauf an | kommt darauf an | es sei denn | vorausgesetzt | sofern |
+        welche auch immer
         """
     ),
     ranked=_german(
         """
-        in der reihenfolge | in dieser reihenfolge | der reihe nach | nach priorität | in genau der reihenfolge
+        in der reihenfolge | in dieser reihenfolge | der reihe nach | nach priorität |
+        in genau der reihenfolge
         """
     ),
     first_choice=_german(
         """
-        erste wahl | erstwahl | 1. wahl | erste wahl ist | 1. wahl ist | als erste wahl | favorit | hauptstimme |
-        am liebsten
+        erste wahl | erstwahl | 1. wahl | erste wahl ist | 1. wahl ist | als erste wahl |
+        favorit | hauptstimme | am liebsten
         """
     ),
     second_choice=_german(
         """
-        zweite wahl | zweitwahl | 2. wahl | zweite wahl ist | 2. wahl ist | als zweite wahl | als ersatz | ersatz |
-        ersatzweise | als zweites | plan b | notfalls | zur not | alternativ | als alternative | als reserve
+        zweite wahl | zweitwahl | 2. wahl | zweite wahl ist | 2. wahl ist | als zweite wahl |
+        als ersatz | ersatz | ersatzweise | als zweites | plan b | notfalls | zur not |
+        alternativ | als alternative | als reserve
         """
     ),
     through=_german("bis | bis zur"),
@@ -129,10 +141,13 @@ LANGUAGE = Language(
     goes_on=_german("ist auch | wäre auch | sieht auch | klingt auch | war | auch"),
     saying=_german(
         """
-        sagt | sagte | sagen | meint | meinte | ruft | rief | schreit | fragt | fragte | schreibt | schrieb | erzählt |
-        antwortet
+        sagt | sagte | sagen | meint | meinte | ruft | rief | schreit | fragt | fragte |
+        schreibt | schrieb | erzählt | antwortet
         """
     ),
+    own_voice=_german("ich | aber | wir | mir | doch | also"),
+    if_words=_german("wenn | falls | sofern"),
+    being=_german("ist | war | fällt"),
     either=_german(
         "oder | oder vielleicht | oder auch | oder eben | bzw | bzw. | wahlweise | entweder | notfalls auch"
     ),
@@ -146,21 +161,20 @@ LANGUAGE = Language(
     suggesting=_german(de_choices.SUGGESTING),
     roughly_before=_german(
         """
-        um die | so um die | irgendwo um | irgendwo bei | irgendwo um die | irgendwas um | irgendwas um die | ungefähr |
-        circa | ca | ca. | zirka | etwa | in etwa | in der nähe von | in der nähe der | nahe | nahe bei | rund um |
-        rund | so ungefähr | knapp vor | knapp nach | kurz vor der | kurz nach der | richtung | irgendwo nach |
+        um die | so um die | irgendwo um | irgendwo bei | irgendwo um die | irgendwas um |
+        irgendwas um die | ungefähr | circa | ca | ca. | zirka | etwa | in etwa |
+        in der nähe von | in der nähe der | nahe | nahe bei | rund um | rund | so ungefähr |
+        knapp vor | knapp nach | kurz vor der | kurz nach der | richtung | irgendwo nach |
         irgendwo vor | in richtung | grob
         """
     ),
     roughly_after=_german(
         """
-        rum | herum | drumherum | drumrum | oder so | oder in der nähe | plus minus | plusminus | ungefähr | in etwa |
-        circa
+        rum | herum | drumherum | drumrum | oder so | oder in der nähe | plus minus | plusminus |
+        ungefähr | in etwa | circa
         """
     ),
-    between=_german(
-        "zwischen | irgendwo zwischen | was zwischen | etwas zwischen | von | zwischen der"
-    ),
+    between=_german("zwischen | irgendwo zwischen | was zwischen | etwas zwischen | zwischen der"),
     relative_before=_german(
         "neben | direkt neben | gegenüber | gegenüber von | schräg neben | diagonal zu | angrenzend an"
     ),
@@ -172,8 +186,8 @@ LANGUAGE = Language(
     ),
     later=_german(
         """
-        rechts neben | rechts von | rechts daneben | die nach | seite nach | direkt nach | eins nach | eine nach |
-        gleich nach
+        rechts neben | rechts von | rechts daneben | die nach | seite nach | direkt nach |
+        eins nach | eine nach | gleich nach
         """
     ),
     earlier=_german(
@@ -185,9 +199,9 @@ LANGUAGE = Language(
     pointing=_german(de_choices.POINTING),
     agreeing=_german(
         """
-        ja | genau | stimmt | dito | ditto | same | finde ich auch | ich auch | dafür | bin dabei | bin dafür |
-        seh ich auch so | sehe ich auch so | schließe mich an | schließ mich an | einverstanden | gleiche |
-        unterschreibe ich | auch meine | +1
+        ja | genau | stimmt | dito | ditto | same | finde ich auch | ich auch | dafür |
+        bin dabei | bin dafür | seh ich auch so | sehe ich auch so | schließe mich an |
+        schließ mich an | einverstanden | gleiche | unterschreibe ich | auch meine | +1
         """
     ),
     kinds=_german(de_choices.KINDS),
@@ -195,7 +209,9 @@ LANGUAGE = Language(
         "erste | ersten | erster | erstes | allererste | allerersten | aller erste | 1. | erste hier"
     ),
     last=_german("letzte | letzten | letzter | allerletzte | allerletzten | aller letzte"),
-    corner=_german("ecke | ecken | eckseite | eckchen | eckfeld | eckteil"),
+    corner=_german(
+        "irgendeine ecke | irgendeine der ecken | irgendeine eckseite | eine der ecken | eine der vier ecken | eine ecke | egal welche ecke | ecke | ecken | eckseite | eckchen | eckfeld | eckteil"
+    ),
     top=_german("oben | obere | oberen | oberer | oberste | obersten | ganz oben | obre"),
     bottom=_german(
         "unten | untere | unteren | unterer | unterste | untersten | ganz unten | untre"

@@ -33,7 +33,7 @@ def _hundreds(word: str) -> set[str]:
 
 def numbers() -> dict[str, int]:
     """Number words to 999, joined as comments are levelled."""
-    found: dict[str, int] = {}
+    found = {"fuffzig": 50, "fuffzehn": 15}
     for value in (*range(200), *range(200, 1000, 50), 333, 444, 555, 666, 777, 888, 999):
         for word in _hundreds(num2words(value, lang="de")):
             found |= dict.fromkeys(_spellings(word), value)

@@ -99,6 +99,11 @@ LANGUAGE = Language(
         "as my second | as second choice | as a second | second choice is | is my second choice | "
         "is my backup | as plan b | plan b | backup | reserve | as a reserve | runner up"
     ),
+    own_voice=phrases(
+        "i | i'm | i'll | i'd | i've | im | ill | id | so | but | we | we'll | we'd | me"
+    ),
+    if_words=phrases("if | unless"),
+    being=phrases("is | was | falls"),
     either=phrases("or | or maybe | or perhaps | or else | either | and or"),
     also=phrases("and | & | plus | and also | and maybe | and then | as well as | also"),
     second=phrases(
@@ -151,6 +156,15 @@ LANGUAGE = Language(
     ),
     between=phrases(
         "between | in between | from | anything from | anywhere from | somewhere between"
+    ),
+    sum_before=phrases(
+        "half of | half | double | twice | a quarter of | quarter of | a third of | third of | "
+        "three times | two times | the square of | square root of | the root of | multiple of | "
+        "multiples of | factor of | minus | divisible by"
+    ),
+    sum_after=phrases(
+        "squared | cubed | doubled | halved | times two | times three | times 2 | times 3 | "
+        "divided by | plus one | plus two | plus | minus one | minus two | minus"
     ),
     through=phrases("to | through | thru | till | until"),
     question_before=phrases(

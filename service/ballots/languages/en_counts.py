@@ -18,7 +18,7 @@ all | both | these | those | past | other | bought | ordered |
 buy | sold | made | spent | paid | cost | costs | worth | saw | counted | count | counting |
 watched | stitched | finished | did | done | drank | ate | use | using | need another |
 for the past | for about | for over | for nearly | for almost | up to | reached | gusts of |
-blowing | degrees | minus | temperature | delayed | late by | platform no | number of | gate |
+blowing | degrees | temperature | delayed | late by | platform no | number of | gate |
 seat | table | locker | cabin | hut | shelf | box | bag | drawer | pot | lot | item |
 question | rule | point | note | article | section | paragraph | exercise | problem | lesson |
 unit | module | option | plan | act | scene | book | bk | issue | edition | key | bar |

@@ -79,6 +79,9 @@ LANGUAGE = Language(
         hoy
         """
     ),
+    own_voice=phrases("yo | pero | nosotros | voto | prefiero | así que"),
+    if_words=phrases("si"),
+    being=phrases("es | era | cae"),
     either=phrases(
         "o | u | o bien | o si no | o quizás | o quizá | o tal vez | o sino | o incluso | ya sea"
     ),

@@ -96,6 +96,9 @@ LANGUAGE = Language(
         """
     )
     + phrases(fr_choices.TAKEN),
+    own_voice=phrases("je | j'ai | moi | mais | nous | on | donc"),
+    if_words=phrases("si | sauf si"),
+    being=phrases("est | était | tombe"),
     either=phrases(
         "ou | ou bien | ou alors | ou peut-être | ou encore | soit | ou soit | ou même | voire"
     ),

@@ -83,6 +83,9 @@ LANGUAGE = Language(
         facciamo | va bene | ora | adesso | stavolta | oggi
         """
     ),
+    own_voice=phrases("io | ma | noi | voto | però | quindi"),
+    if_words=phrases("se"),
+    being=phrases("è | era | cade"),
     either=phrases(
         "o | oppure | o magari | o forse | ovvero | o anche | o altrimenti | oppure anche | sia"
     ),

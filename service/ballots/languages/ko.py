@@ -32,7 +32,7 @@ LANGUAGE = Language(
     numbers=ko_numbers.numbers(),
     ordinals=ko_numbers.ordinals(),
     page=phrases(
-        "페이지 | 페이지 번호 | 쪽 | 쪽수 | 장 번호 | 번 페이지 | 번째 페이지 | 번째 장 | 번째 쪽 | peiji | page"
+        "페이지 | 페이지 번호 | 쪽 | 쪽수 | 장 번호 | 번 페이지 | 번째 페이지 | 번째 장 | 번째 쪽 | peiji"
     ),
     number=phrases("번호 | 번호 는 | 번 | 넘버 | 숫자 | 숫자 는 | 제 | no. | beon"),
     fillers=phrases(

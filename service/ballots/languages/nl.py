@@ -9,16 +9,20 @@ LANGUAGE = Language(
     code="nl",
     everyday=phrases(
         """
-        de | het | een | en | of | maar | ik | jij | je | u | hij | zij | ze | wij | we | jullie | mij | me | jou | ons |
-        mijn | jouw | onze | dit | dat | die | deze | is | zijn | was | ben | bent | heb | hebt | heeft | hebben | had |
-        niet | geen | ja | nee | toch | ook | nog | al | heel | zo | hoe | wat | wie | waar | als | omdat | want | met |
-        voor | van | naar | bij | op | uit | aan | over | onder | boven | tussen | om | te | er | hier | daar | graag |
-        alsjeblieft | alstublieft | aub | dank | bedankt | dankjewel | dankje | hallo | hoi | goedemorgen | groetjes |
-        groeten | groet | liefs | lieve | leuk | mooi | prachtig | geweldig | gewoon | natuurlijk | vandaag | altijd |
-        weer | pagina | bladzijde | nummer | stem | kies | neem | doe | ga | wil | zou | mag | kan | moet | wordt | dan |
-        keer | mooie | veel | allemaal | iedereen | links | rechts | midden | terug | zelfde | verras | borduur | keus |
-        keuze | zie | maak | jaar | vind | hoop | misschien | eigenlijk | linksboven | rechtsboven | linksonder |
-        rechtsonder | anders | liever | zeker | echt | goed | goede | fijne
+lijkt | spannend | nogmaals | helemaal | waarom | worden | geef | zeg | denk | vorige | laatste |
+eerste | jarig | weet | nooit | zoals | net | borduren | kijk | nu | mogen | iemand | niemand |
+jullie | de | het | een | en | of | maar | ik | jij | je | u | hij | zij | ze | wij | we | mij |
+me | jou | ons | mijn | jouw | onze | dit | dat | die | deze | is | zijn | was | ben | bent |
+heb | hebt | heeft | hebben | had | niet | geen | ja | nee | toch | ook | nog | al | heel | zo |
+hoe | wat | wie | waar | als | omdat | want | met | voor | van | naar | bij | op | uit | aan |
+over | onder | boven | tussen | om | te | er | hier | daar | graag | alsjeblieft | alstublieft |
+aub | dank | bedankt | dankjewel | dankje | hallo | hoi | goedemorgen | groetjes | groeten |
+groet | liefs | lieve | leuk | mooi | prachtig | geweldig | gewoon | natuurlijk | vandaag |
+altijd | weer | pagina | bladzijde | nummer | stem | kies | neem | doe | ga | wil | zou | mag |
+kan | moet | wordt | dan | keer | mooie | veel | allemaal | iedereen | links | rechts | midden |
+terug | zelfde | verras | borduur | keus | keuze | zie | maak | jaar | vind | hoop | misschien |
+eigenlijk | linksboven | rechtsboven | linksonder | rechtsonder | anders | liever | zeker | echt |
+goed | goede | fijne
         """
     ),
     numbers=nl_numbers.numbers(),
@@ -26,17 +30,20 @@ LANGUAGE = Language(
     ordinal_endings=frozenset({"e", "de", "ste"}),
     page=phrases(
         """
-        pagina | pag | pag. | bladzijde | bladzij | blz | blz. | bl | bladz | blad | paginanummer | pagina nummer | pagina nr |
-        vel | vakje | vak | p | pg | bladzijdenummer | blz nr | hoekpagina
+        pagina | pag | pag. | bladzijde | bladzij | blz | blz. | bl | bladz | blad |
+        paginanummer | pagina nummer | pagina nr | vel | vakje | vak | p | pg | bladzijdenummer |
+        blz nr | hoekpagina
         """
     ),
     number=phrases("nummer | nr | nr. | nummertje | getal | num | no | cijfer | nummero"),
     fillers=phrases(
         """
-        de | het | een | die | dat | mijn | maar | dan | dan maar | toch | toch maar | eens | even | gewoon | lekker | graag |
-        alsjeblieft | aub | svp | natuurlijk | zeker | absoluut | misschien | wel | ook | weer | nu | vandaag | deze keer | dit keer |
-        eigenlijk | eerst | als eerste | als volgende | heel graag | eh | euh | hm | hmm | goede | oude | lieve | mooie | leuke | dus |
-        ja | nou | pagina's | gerust | liefst | het liefst | is | zou | getal | hoor | zeg maar | altijd | er
+nogmaals | nog een keer | weer | de | het | een | die | dat | mijn | maar | dan | dan maar |
+toch | toch maar | eens | even | gewoon | lekker | graag | alsjeblieft | aub | svp | natuurlijk |
+zeker | absoluut | misschien | wel | ook | nu | vandaag | deze keer | dit keer | eigenlijk |
+eerst | als eerste | als volgende | heel graag | eh | euh | hm | hmm | goede | oude | lieve |
+mooie | leuke | dus | ja | nou | pagina's | gerust | liefst | het liefst | is | zou | getal |
+hoor | zeg maar | altijd | er
         """
     ),
     choice_before=phrases(nl_choices.CHOICE_BEFORE),
@@ -49,8 +56,9 @@ LANGUAGE = Language(
     neutral_after=phrases(nl_counts.NEUTRAL_AFTER),
     lucky_before=phrases(
         """
-        geluksgetal is | geluksgetal | geluksgetal was | geluksnummer is | geluksnummer | lievelingsgetal is | lievelingsgetal |
-        lievelingsnummer is | lievelingsnummer | favoriete getal is | favoriete getal | favoriete nummer is | favoriete nummer |
+        geluksgetal is | geluksgetal | geluksgetal was | geluksnummer is | geluksnummer |
+        lievelingsgetal is | lievelingsgetal | lievelingsnummer is | lievelingsnummer |
+        favoriete getal is | favoriete getal | favoriete nummer is | favoriete nummer |
         huisnummer is | huisnummer | rugnummer | rugnummer was | mijn getal is | mijn nummer is
         """
     ),
@@ -60,6 +68,9 @@ LANGUAGE = Language(
     soft_correction=phrases(
         "liever | nee | eigenlijk | beter | sorry | wacht | dan maar | nu | oke dan | excuses | pardon"
     ),
+    own_voice=phrases("ik | maar | wij | we | dus"),
+    if_words=phrases("als | tenzij | indien"),
+    being=phrases("is | was | valt"),
     either=phrases("of | of misschien | of anders | of toch | ofwel | hetzij | dan wel | en of"),
     also=phrases("en | & | plus | en ook | en dan | alsook | en misschien | evenals"),
     second=phrases(nl_choices.SECOND),
@@ -68,8 +79,9 @@ LANGUAGE = Language(
     ),
     second_choice=phrases(
         """
-        tweede keus | tweede keuze | 2e keus | 2e keuze | tweede keus is | tweede keuze is | als tweede | als tweede keus | reserve |
-        als reserve | plan b | desnoods | als alternatief | als backup
+        tweede keus | tweede keuze | 2e keus | 2e keuze | tweede keus is | tweede keuze is |
+        als tweede | als tweede keus | reserve | als reserve | plan b | desnoods |
+        als alternatief | als backup
         """
     ),
     ranked=phrases(
@@ -82,15 +94,17 @@ LANGUAGE = Language(
     tally_before=phrases("stemmen voor | stemmen op | mensen voor | keer voor | zeiden"),
     topics=phrases(
         """
-        naald | naalden | garen | draad | draden | draadjes | stof | linnen | aida | ct | count | kleur | kleuren | dmc | frame |
-        lamp | loep | bril | bus | trein | boot | veerboot | minuten | uren | uur | prijs | euro | kost | graden | steken | strengen |
-        cm | mm | meter | aflevering | seizoen | hoofdstuk | liedje | film | boek | recept
+        naald | naalden | garen | draad | draden | draadjes | stof | linnen | aida | ct | count |
+        kleur | kleuren | dmc | frame | lamp | loep | bril | bus | trein | boot | veerboot |
+        minuten | uren | uur | prijs | euro | kost | graden | steken | strengen | cm | mm |
+        meter | aflevering | seizoen | hoofdstuk | liedje | film | boek | recept
         """
     ),
     ages=phrases(
         """
-        mijn leeftijd | mijn geboortejaar | geboren ben | ben geboren | ik geboren | mijn verjaardag | hoe oud ik ben | zo oud ben ik |
-        oud ben | geboren werd | jarig ben | ben ik jarig
+        mijn leeftijd | mijn geboortejaar | geboren ben | ben geboren | ik geboren |
+        mijn verjaardag | hoe oud ik ben | zo oud ben ik | oud ben | geboren werd | jarig ben |
+        ben ik jarig
         """
     ),
     reported_before=phrases(nl_choices.REPORTED_BEFORE),
@@ -100,14 +114,15 @@ LANGUAGE = Language(
     suggesting=phrases(nl_choices.SUGGESTING),
     roughly_before=phrases(
         """
-        rond de | ergens rond | ergens rond de | rondom | ongeveer | zo'n | circa | ca | ca. | om en nabij | in de buurt van | dichtbij |
-        dicht bij | vlak bij | vlakbij | ergens bij | omstreeks | richting | net voor | net na | grofweg | iets van | iets rond
+        rond de | ergens rond | ergens rond de | rondom | ongeveer | zo'n | circa | ca | ca. |
+        om en nabij | in de buurt van | dichtbij | dicht bij | vlak bij | vlakbij | ergens bij |
+        omstreeks | richting | net voor | net na | grofweg | iets van | iets rond
         """
     ),
     roughly_after=phrases(
         "of zo | ongeveer | zoiets | of daaromtrent | of in de buurt | plusminus | of daar in de buurt | ish"
     ),
-    between=phrases("tussen | tussen de | ergens tussen | iets tussen | van"),
+    between=phrases("tussen | tussen de | ergens tussen | iets tussen"),
     through=phrases("tot | t/m | tot en met | tm"),
     question_before=phrases(
         "van | van de | alle | uit | tot | allemaal | maar | gaat tot | zijn | totaal"
@@ -136,8 +151,9 @@ LANGUAGE = Language(
     pointing=phrases(nl_choices.POINTING),
     agreeing=phrases(
         """
-        ja | precies | inderdaad | mee eens | helemaal mee eens | eens | idem | ik ook | zelfde | hetzelfde | same | sluit me aan |
-        sluit mij aan | +1 | deze ook | goede keuze | daar ben ik voor
+        ja | precies | inderdaad | mee eens | helemaal mee eens | eens | idem | ik ook | zelfde |
+        hetzelfde | same | sluit me aan | sluit mij aan | +1 | deze ook | goede keuze |
+        daar ben ik voor
         """
     ),
     kinds=phrases(nl_choices.KINDS),
@@ -158,10 +174,11 @@ LANGUAGE = Language(
     ),
     parted=phrases(
         """
-        links boven | rechts boven | links onder | rechts onder | linker boven | linker onder | rechter boven | rechter onder |
-        linker boven hoek | rechter boven hoek | linker onder hoek | rechter onder hoek | boven hoek | onder hoek |
-        linker hoek | rechter hoek | links bovenaan | rechts bovenaan | links onderaan | rechts onderaan | links bovenin |
-        rechts bovenin | links onderin | rechts onderin | midden pagina
+        links boven | rechts boven | links onder | rechts onder | linker boven | linker onder |
+        rechter boven | rechter onder | linker boven hoek | rechter boven hoek |
+        linker onder hoek | rechter onder hoek | boven hoek | onder hoek | linker hoek |
+        rechter hoek | links bovenaan | rechts bovenaan | links onderaan | rechts onderaan |
+        links bovenin | rechts bovenin | links onderin | rechts onderin | midden pagina
         """
     ),
 )

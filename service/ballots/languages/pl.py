@@ -156,6 +156,9 @@ LANGUAGE = Language(
         """
     ),
     soft_correction=phrases("jednak | raczej | lepiej | nie | sorki | wolę jednak"),
+    own_voice=phrases("ja | ale | więc"),
+    if_words=phrases("jeśli"),
+    being=phrases("jest"),
     either=phrases("albo | lub | czy | bądź | ewentualnie | albo może"),
     also=phrases("i | oraz | & | plus | a także | i jeszcze"),
     second=phrases(

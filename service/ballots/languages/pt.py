@@ -80,6 +80,9 @@ LANGUAGE = Language(
         digo | mais vale | vá | tá bom | ok | agora | desta vez | dessa vez | hoje
         """
     ),
+    own_voice=phrases("eu | mas | nós | voto | prefiro | então"),
+    if_words=phrases("se"),
+    being=phrases("é | era | cai"),
     either=phrases(
         "ou | ou então | ou talvez | ou quem sabe | ou senão | ou até | ou ainda | ou mesmo"
     ),

@@ -123,6 +123,8 @@ LANGUAGE = Language(
     soft_correction=phrases(
         "нет | лучше | хотя | а лучше | все же | все таки | теперь | тогда | пусть"
     ),
+    own_voice=phrases("я | но"),
+    if_words=phrases("если"),
     either=phrases("или | либо | или же | иль | а может | или может"),
     also=phrases("и | а также | плюс | и еще | еще | а еще | да"),
     second=phrases(

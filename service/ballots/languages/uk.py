@@ -98,6 +98,8 @@ LANGUAGE = Language(
         """
     ),
     soft_correction=phrases("ні | краще | хоча | а краще | все таки | тепер | тоді | нехай | хай"),
+    own_voice=phrases("я | але"),
+    if_words=phrases("якщо"),
     either=phrases("або | чи | або ж | чи може | а може"),
     also=phrases("і | й | та | а також | плюс | і ще | ще"),
     second=phrases(
