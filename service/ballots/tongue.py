@@ -26,6 +26,8 @@ _OWN, _SHARED, _COMMON = 4, 2, 1
 PLAINLY = _SHARED + _COMMON
 #: Among so few words a number word is one, even if it is an ordinary word elsewhere.
 _FEW = 2
+#: In so short a comment a number word and the words beside it are looked at together.
+_SHORT = 4
 #: So many languages may be read at once where the words do not tell them apart.
 _TIED = 3
 #: What an ordinal's ending is looked up by, apart from the words: "12e" is Dutch or French.
@@ -45,18 +47,21 @@ class Telling:
     numeral_of: tuple[str, ...]
     #: An ordinary word elsewhere: it tells no language, and is a number only among few words.
     doubtful: bool = False
+    #: The languages in which it joins two choices: "12 of 13" is Dutch before it is English.
+    joins: frozenset[str] = frozenset()
 
 
 def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> tuple[str, ...]:
     """The languages to read by, the comment's own first; English helps to read every other.
 
-    Without a word that tells, all the languages that the round has switched on, unless the comment
-    is nothing but number words of one. Of those switched on, one is added where a number word of it
-    stands in a comment of another language.
+    Without a word that tells, all the languages that the round has switched on. Of those, one is
+    added where a number word of it stands in a comment of another language.
     """
     known = _tellings()
     points: dict[str, int] = {}
     numerals: list[str] = []
+    doubtful: list[str] = []
+    joining: frozenset[str] = frozenset()
     words = 0
     for token in tokens:
         if token.kind == WORD:
@@ -69,26 +74,50 @@ def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> tuple[st
         if telling is not None:
             for code, worth in telling.points:
                 points[code] = points.get(code, 0) + worth
-            if telling.numeral_of and (words <= _FEW or not telling.doubtful):
-                numerals += telling.numeral_of
-    if not points:
-        counting = [code for code in numerals if words > 1 and numerals.count(code) == words]
-        points = dict.fromkeys(counting, _COMMON)
-    if not points:
+            (doubtful if telling.doubtful else numerals).extend(telling.numeral_of)
+            joining |= telling.joins
+    if words <= _FEW:
+        numerals += doubtful
+    covering = _covering(tokens, known, switched_on) if numerals and 1 < words <= _SHORT else ()
+    if not points and not covering:
         return _with_english(switched_on)
-    own = _own_languages(points, switched_on)
+    own = covering or _own_languages(points, switched_on, joining)
     read = own if ENGLISH in own else (*own, ENGLISH)
     if numerals and not any(code in numerals for code in own):
         read += tuple(code for code in switched_on if code in numerals and code not in read)
     return read
 
 
+def _covering(
+    tokens: Sequence[Token], known: dict[str, Telling], switched_on: tuple[str, ...]
+) -> tuple[str, ...]:
+    """The languages that have every word of it, a number word among them, if English has not.
+
+    "Side tres" is Danish: "tres" is a number in Spanish too, but "side" is no Spanish word.
+    """
+    left: set[str] | None = None
+    for token in tokens:
+        if token.kind == WORD:
+            telling = known.get(token.text, Telling((), ()))
+            having = {code for code, _ in telling.points} | set(telling.numeral_of)
+            left = having if left is None else left & having
+    if not left or ENGLISH in left:
+        return ()
+    home = tuple(code for code in switched_on if code in left)
+    return (home or tuple(code for code in LANGUAGES if code in left))[:_TIED]
+
+
 def _with_english(codes: tuple[str, ...]) -> tuple[str, ...]:
     return codes if ENGLISH in codes else (*codes, ENGLISH)
 
 
-def _own_languages(points: dict[str, int], switched_on: tuple[str, ...]) -> tuple[str, ...]:
-    """The language with most points, or those that cannot be told apart; English gives way."""
+def _own_languages(
+    points: dict[str, int], switched_on: tuple[str, ...], joining: frozenset[str]
+) -> tuple[str, ...]:
+    """The language with most points, or those that cannot be told apart.
+
+    On little evidence English is read first of those, otherwise last.
+    """
     home = _with_english(switched_on)
     at_home = max(points.get(code, 0) for code in home)
     abroad = max((worth for code, worth in points.items() if code not in home), default=0)
@@ -97,7 +126,10 @@ def _own_languages(points: dict[str, int], switched_on: tuple[str, ...]) -> tupl
             :_TIED
         ]
     tied = [code for code in home if points.get(code, 0) == at_home]
-    return tuple(code for code in tied if code != ENGLISH)[:_TIED] or (ENGLISH,)
+    others = tuple(code for code in tied if code != ENGLISH)[:_TIED]
+    if ENGLISH in tied and at_home <= _SHARED and joining.isdisjoint(others):
+        return (ENGLISH, *others)
+    return others or (ENGLISH,)
 
 
 @cache
@@ -114,6 +146,8 @@ def _tellings() -> dict[str, Telling]:
     numerals = {language.code: _numerals(language) for language in languages}
     untelling = {language.code: set(language.untelling) for language in languages}
     doubtful = set[str]().union(*(_singles(language, ("doubtful",)) for language in languages))
+    joining = {language.code: _singles(language, ("either",)) for language in languages}
+    english = _singles(LANGUAGES[ENGLISH], _SPOKEN)
     found: dict[str, Telling] = {}
     for word in set[str]().union(*everyday.values(), *spoken.values(), *numerals.values()):
         numeral_of = tuple(code for code in LANGUAGES if word in numerals[code])
@@ -127,13 +161,15 @@ def _tellings() -> dict[str, Telling]:
                 [code for code in LANGUAGES if word in everyday[code]],
                 [code for code in LANGUAGES if word in spoken[code]],
                 telling,
+                in_english=word in english,
             )
         )
         if word in doubtful and word in everyday[ENGLISH]:
             points = {ENGLISH: _SHARED}
         if points or numeral_of:
             unsure = word in doubtful or len(telling) < len(numeral_of)
-            found[word] = Telling(tuple(points.items()), numeral_of, unsure)
+            joins = frozenset(code for code in points if word in joining[code])
+            found[word] = Telling(tuple(points.items()), numeral_of, unsure, joins)
     return found | _endings()
 
 
@@ -147,7 +183,7 @@ def _endings() -> dict[str, Telling]:
 
 
 def _points(
-    word: str, everyday: list[str], spoken: list[str], numerals: list[str]
+    word: str, everyday: list[str], spoken: list[str], numerals: list[str], *, in_english: bool
 ) -> dict[str, int]:
     """How much the word tells of each language that has it."""
     claimed = list(dict.fromkeys(everyday + numerals))
@@ -163,6 +199,10 @@ def _points(
         if code not in everyday:
             found[code] = min(worth, _numeral_worth(word))
     if ENGLISH in everyday and len(claimed) > 1:
+        found[ENGLISH] = _SHARED
+    elif in_english and word < _BEYOND_LATIN:
+        # An English phrase has it: it tells the other language no more surely than English.
+        found = {code: min(points, _SHARED) for code, points in found.items()}
         found[ENGLISH] = _SHARED
     return {code: points for code, points in found.items() if points}
 
