@@ -177,13 +177,11 @@ def _signs(languages: Sequence[Language]) -> dict[str, int]:
     return dict(found)
 
 
-@cache
-def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
-    """The words of these languages; where two differ on a number word, the first one's holds.
+def _counting_words(languages: Sequence[Language]) -> tuple[dict[str, int], dict[str, int]]:
+    """Number words and ordinals; where two languages differ on one, the first language's holds.
 
     A number word of another language that is an everyday word of the first is no number.
     """
-    languages = [LANGUAGES[code] for code in codes if code in LANGUAGES]
     numbers: dict[str, int] = {}
     ordinals: dict[str, int] = {}
     for language in reversed(languages):
@@ -192,6 +190,14 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
                 numbers.pop(phrase[0], None)
         numbers.update(language.numbers)
         ordinals.update(language.ordinals)
+    return numbers, ordinals
+
+
+@cache
+def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
+    """The words of these languages, the comment's own first."""
+    languages = [LANGUAGES[code] for code in codes if code in LANGUAGES]
+    numbers, ordinals = _counting_words(languages)
     return Lexicon(
         codes=codes,
         numbers=numbers,

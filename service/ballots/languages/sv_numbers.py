@@ -17,7 +17,7 @@ _ORDINALS = (
 _SPOKEN = (
     ("tjugo", "tjugi"), ("tjugo", "tju"), ("trettio", "tretti"), ("fyrtio", "fyrti"),
     ("fyrtio", "förtio"), ("femtio", "femti"), ("sextio", "sexti"), ("sjuttio", "sjutti"),
-    ("åttio", "åtti"), ("nittio", "nitti"), ("arton", "aderton"), 
+    ("åttio", "åtti"), ("nittio", "nitti"), ("arton", "aderton"),
 )  # fmt: skip
 
 
