@@ -33,6 +33,11 @@ def _concepts_of(form: str) -> frozenset[int]:
     return frozenset(n for stem in stems_of(form) for n in _concepts().get(stem, ()))
 
 
+def is_thing(form: str) -> bool:
+    """Whether `form` is a word for one of the table's things, in any language."""
+    return bool(_concepts_of(form))
+
+
 def same_thing(one: str, other: str) -> bool:
     """Whether two words may be said of the same thing, in one language or two."""
     return not _concepts_of(one).isdisjoint(_concepts_of(other))

@@ -47,7 +47,7 @@ _GUESS = (
 
 #: Enough whatever stands before it: the writer guesses.
 STRONG_CUE = re.compile(
-    rf"(?:{_WRITER}{_THINKS}(?: this time)?(?: that)?(?: {_ITS})?"
+    rf"(?:{_WRITER}{_THINKS}(?: this time)?(?: that)?(?: {_ITS}| {_IT} (?:to be|is|must be|has to be))?"
     rf"|{_GUESS}(?: for (?:me|this|this one|today))?(?: would| will| could| might| has| have| to| must| still)*(?: is| be| are| remains| stays| goes| go| on| for| to| at)*(?: that)?(?: {_ITS})?"
     rf"|(?:^|\b{_IT} )(?:{_ADVERBS} )*(?:could|can|might|may|would|will|must|should|has|have|got|gotta|just has)(?: {_IT})?(?: {_ADVERBS})*(?: not)?(?: have| got)?(?: to)? (?:be|been)"
     rf"|\b(?:could|can|might|may|would|must|should|will|couldnt|cant|wouldnt|mightnt) {_IT}(?: {_ADVERBS})*(?: not)?(?: have)? (?:be|been)"
@@ -72,7 +72,7 @@ REMARK_CUE = re.compile(rf"^(?:\w+ )?(?:{_ITS}|is it|is this|is that|was it){_SU
 _TAIL = one_of(
     r"""
     (?:i|we|id|ill|im) (?:do |would |really |still )?(?:think|thinking|guess|guessing|guessed|reckon|say|bet|believe|suppose|know|hope|am sure|feel)(?: so)?
-    (?:is|was|would be|will be|has to be|must be|gets|as|s|thats|its) (?:still )?(?:my|mine)(?: (?:first|final|second|only|best|own))*(?: (?:guess|answer|bet|vote|money|thought|pick|choice|shot|offer|entry|hunch|try))?
+    (?:is|was|would be|will be|has to be|must be|gets|as|s|thats|its) (?:still )?(?:mine|my(?: (?:first|final|second|only|best|own))* (?:guess|answer|bet|vote|money|thought|pick|choice|shot|offer|entry|hunch|try))
     my (?:first |final |second |only |best |one )*(?:guess|answer|bet|vote|pick|choice|shot|offer|entry|hunch|try)
     for (?:me|sure|certain|definite|the win|real|my guess|what its worth|now)|maybe|perhaps|possibly|probably|surely|definitely|certainly
     absolutely|totally|obviously|clearly|hopefully|please|pls|plz|thanks(?: so much| a lot)?|thank you(?: so much| very much)?|ta|cheers
@@ -80,7 +80,7 @@ _TAIL = one_of(
     (?:a |one )?(?:100|hundred) ?(?:percent|per cent)?|final answer|final|hands down|without (?:a )?(?:shadow of (?:a )?)?doubt|no doubt|btw|at a (?:guess|push|pinch|stab)|for the prize|with \d+ (?:percent )?(?:certainty|confidence)|anyone|anybody|by any chance|perchance|by chance
     it is|it must be|it has to be|has to be|must be|have to be|could it be|it could be|all the way|all day long|any day|every time
     to me|to my mind|in my (?:humble )?(?:opinion|book)|if (?:you ask me|im not mistaken|i had to guess|memory serves)
-    is (?:what i (?:think|say|see|reckon)|(?:the|its) (?:title|name|answer))(?: of (?:it|this)(?: one)?)?|called|wild guess|just a guess|as ever|sorry
+    is (?:what i (?:think|say|see|reckon)|(?:the|its) (?:title|name|answer))(?: of (?:it|this)(?: one)?| (?:youre|you are|were) after| you want)?|called|wild guess|just a guess|as ever|sorry
     i am (?:sure|certain|positive)(?: of it)?|im (?:sure|certain|positive)(?: of it)?|going by the \w+|judging by the \w+
     oder|nicht wahr|denke ich|glaube ich|wurde ich sagen|ist|ist es|sei|ware|sein|heisst es|heissen|je crois|je pense|non|verdad|creo|vero|credo|certo|penso
     toch|he|hoor|denk ik|czy|prawda|ne|acho|tror jag|tror jeg|nog|bitte|danke|merci|gracias|grazie|obrigada|obrigado
@@ -89,7 +89,9 @@ _TAIL = one_of(
 #: Words that may follow an offered name in the same breath and change nothing.
 TAIL = re.compile(rf"^(?:{_TAIL}(?: |$))*$")
 #: Such words, then a word or two more ("please Bob").
-TAIL_AND_VOCATIVE = re.compile(rf"^(?:{_TAIL} )+\w+(?: \w+)?$")
+TAIL_AND_VOCATIVE = re.compile(
+    rf"^(?:{_TAIL} )*(?:please|pls|thanks|thank you|cheers|ta|final answer|haha|lol) \w+(?: \w+)?$"
+)
 #: Such words, then the beginning of a new statement.
 TAIL_AND_MORE = re.compile(
     rf"^(?:{_TAIL} )+(?:though|although|but|because|cos|coz|cuz|since|as|so|and|even if|from the|judging|going by)\b"
@@ -101,15 +103,19 @@ EVERYDAY_BEFORE = re.compile(
 )
 EVERYDAY_AFTER = re.compile(
     r"\b(?:here|today|tomorrow|tonight|yesterday|home|work|every|always|my|our|us|weeks?|months?|mornings?"
-    r"|evenings?|oclock|again|all (?:night|day|week|morning|evening|summer|winter|year|weekend)|last night|at night|lately|nowadays|these days|round here|down the road|next door|was|were|had|goes"
+    r"|evenings?|oclock|again|all (?:night|day|week|morning|evening|summer|winter|year|weekend)|last night|at night|years?|twice|times|lately|nowadays|these days|round here|down the road|next door|was|were|had|goes"
     r"|leaves|comes|runs|used)\b"
+)
+#: Days and weeks, and how often: the telling of a habit.
+DAYS = re.compile(
+    r"\b(?:here|today|tomorrow|tonight|yesterday|every|always|weeks?|months?|years?|mornings?|evenings?|twice|times|oclock|lately|nowadays)\b"
 )
 #: Opens talk of where the writer knows the piece from.
 KNOWN_FROM = re.compile(
     r"^(?:which|from|out of|in my|as|that i|thats|i)\b.*\b(?:kit|kits|chart|pattern|booklet|magazine|book|stash|series|drawer|stitched|made|did|mine|mums?|grans?|nans?|it|this)\b"
 )
 DESIGNER_AFTER = re.compile(
-    r"^(?:by|from|of|designed by|made by|drawn by|von|de|par|di|av|af|door|od|przez)$"
+    r"^(?:by|from|of|designed|designer|made|drawn|charted|created|von|de|par|di|av|af|door|od|przez)$"
 )
 
 

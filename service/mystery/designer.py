@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from service.mystery import denials, hearsay
 from service.mystery.concepts import is_common
+from service.mystery.everyday import FIRST_NAMES
 from service.mystery.names import forms_of
 from service.mystery.parts import spelt_alike
+from service.mystery.setting import MOST_WORDS_OF_A_PERSON
 from service.mystery.sighting import Finding, GuessEvidence, Seen, Sighting, State
 
 
@@ -63,10 +65,11 @@ def _another(sighting: Sighting) -> Finding | None:
         return Finding("other", "Another designer is named.", evidence)
     if not sighting.titles:
         return None
-    last = sighting.titles[-1].mention.last
     for offer in sighting.offers:
-        person = 1 <= len(offer.name) <= 3 and not all(map(is_common, offer.name))
-        if offer.clause.first > last and person:
+        short = 1 <= len(offer.name) <= MOST_WORDS_OF_A_PERSON
+        first_name = offer.named and offer.name[0] in FIRST_NAMES
+        person = short and (first_name or not all(map(is_common, offer.name)))
+        if person:
             return Finding("other", "Another designer may be named.", evidence)
     if any(
         hearsay.HINTS_AT_A_DESIGNER.search(sighting.parsed.forms(c))

@@ -20,6 +20,8 @@ from service.mystery.talk import (
 
 #: A bare phrase of more words is hardly a name.
 MOST_WORDS_OF_A_NAME = 6
+#: Before the sealed designer these make what stands before them a name.
+_BY = frozenset("by von de par di av af door".split())
 _GREETS = frozenset(
     "hi hello hey from greetings love happy merry good dear thanks thank hugs cheers guten bonjour hola ciao".split()
 )
@@ -94,7 +96,8 @@ def _offer_of(parsed: Parsed, clause: Clause, designers: frozenset[int]) -> Offe
     named = not greets and _capitals(parsed, words) > 1
     sure = named or is_quoted(parsed.text, start, end) or (cued and not chatty)
     of_writer = not cued and not FIRST_PERSON.isdisjoint(lead)
-    short = not (chatty or greets or of_writer) and len(core) <= MOST_WORDS_OF_A_NAME
+    signed = len(words) < clause.last - clause.first + 1 and _BY.isdisjoint(forms)
+    short = not (signed or chatty or greets or of_writer) and len(core) <= MOST_WORDS_OF_A_NAME
     asked = clause.end == "?" and len(forms) <= 4 and forms[0] in {*ARTICLES, "my"}
     if not (sure or short or asked):
         return None

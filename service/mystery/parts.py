@@ -10,11 +10,11 @@ from functools import cache
 from rapidfuzz.distance import OSA
 
 from service.mystery.answer import Answer
-from service.mystery.concepts import is_common, is_made_of_common, same_thing
+from service.mystery.concepts import is_common, is_made_of_common, is_thing, same_thing
 from service.mystery.everyday import stems_of
 from service.mystery.names import forms_of, words_of
 from service.mystery.spellings import is_number
-from service.mystery.talk import FOREIGN_SMALL_WORDS, FOREIGN_TALK, SMALL_WORDS
+from service.mystery.talk import FOREIGN_SMALL_WORDS, FOREIGN_TALK, GREETINGS, SMALL_WORDS
 from service.mystery.wordlist import WORDS
 
 
@@ -90,7 +90,11 @@ _SOMETHING = frozenset("something summat thingy whatsit whatnot something-or-oth
 _SOUNDS = (
     (re.compile("ph"), "f"), (re.compile("ck|q"), "k"), (re.compile("c(?=[eiy])"), "s"), (re.compile("c"), "k"),
     (re.compile("^kn"), "n"), (re.compile("^wr"), "r"), (re.compile("wh"), "w"), (re.compile("gh(?=t|$)"), ""),
-    (re.compile("x"), "ks"), (re.compile("z"), "s"), (re.compile("[aeiouy]+"), "a"), (re.compile(r"(.)\1+"), r"\1"),
+    (re.compile("x"), "ks"), (re.compile("z"), "s"), (re.compile(r"([^aeiouy])\1+"), r"\1"), (re.compile("(?<=..)e$"), ""),
+)  # fmt: skip
+_LONG_VOWELS = ((re.compile("[aeiouy]+"), "a"),)
+_SHORT_VOWELS = (
+    (re.compile("ee|ea|ie|y"), "i"), (re.compile("oo|ou"), "u"), (re.compile("oa|ow"), "o"), (re.compile("ai|ay"), "a"),
 )  # fmt: skip
 
 
@@ -98,6 +102,10 @@ _SOUNDS = (
 def _sound_of(word: str) -> str:
     """Roughly how an English word sounds, for a name written by ear ("seller", "cellar")."""
     for letters, sound in _SOUNDS:
+        word = letters.sub(sound, word)
+    # In a short word the vowel tells more: "note" is not "night".
+    vowels = _SHORT_VOWELS if len(word) < 5 else _LONG_VOWELS
+    for letters, sound in vowels:
         word = letters.sub(sound, word)
     return word
 
@@ -107,26 +115,41 @@ def akin(one: str, other: str) -> bool:
     return (
         spelt_alike(one, other)
         or (min(len(one), len(other)) > 2 and _same_stem(one, other))
-        or (min(len(one), len(other)) > 4 and _sound_of(one) == _sound_of(other))
+        or (min(len(one), len(other)) > 3 and _sound_of(one) == _sound_of(other))
         or same_thing(one, other)
         or (is_number(one) and is_number(other))
     )
 
 
-def _runs(words: Sequence[str]) -> list[tuple[int, str]]:
-    """The words, and two or three neighbours written as one, each with its place."""
-    joined = [
-        (at, "".join(words[at : at + length]))
-        for length in (2, 3)
-        for at in range(len(words) - length + 1)
-    ]
-    return [*((at, word) for at, word in enumerate(words) if word not in SMALL_WORDS), *joined]
+@cache
+def _compound(word: str) -> tuple[str, ...]:
+    """The parts of a word made of two of the known things ("Nattfärjan"), else none."""
+    if len(word) < 8 or is_common(word):
+        return ()
+    for cut in range(3, len(word) - 2):
+        if is_thing(word[:cut]) and is_thing(word[cut:]):
+            return (word[:cut], word[cut:])
+    return ()
 
 
-def _places(title: Title, words: Sequence[str]) -> list[tuple[int, tuple[int, ...]]]:
+def _runs(words: Sequence[str]) -> list[tuple[float, str]]:
+    """The telling words, two or three neighbours written as one, and compounds taken apart.
+
+    Each comes with its place; the second part of a compound stands half a place further.
+    """
+    runs: list[tuple[float, str]] = []
+    for at, word in enumerate(words):
+        if word not in SMALL_WORDS:
+            runs.append((at, word))
+        runs += [(at + half / 2, part) for half, part in enumerate(_compound(word))]
+        runs += [(at, "".join(words[at : at + n])) for n in (2, 3) if at + n <= len(words)]
+    return runs
+
+
+def _places(title: Title, words: Sequence[str]) -> list[tuple[float, tuple[int, ...]]]:
     """Where each run of a phrase stands for a word of the title, or for two written as one."""
     pairs = ["".join(title.telling[at : at + 2]) for at in range(len(title.telling) - 1)]
-    found: list[tuple[int, tuple[int, ...]]] = []
+    found: list[tuple[float, tuple[int, ...]]] = []
     for place, run in _runs(words):
         found += [
             (place, (at, at + 1))
@@ -140,7 +163,7 @@ def _places(title: Title, words: Sequence[str]) -> list[tuple[int, tuple[int, ..
 def _in_order(title: Title, words: Sequence[str]) -> tuple[str, ...]:
     """The most telling words of the title that the phrase holds in the title's order."""
     best: list[tuple[int, ...]] = []
-    reached: list[tuple[int, tuple[int, ...]]] = []
+    reached: list[tuple[float, tuple[int, ...]]] = []
     for place, at in sorted(_places(title, words)):
         longest: tuple[int, ...] = ()
         for before, chain in reached:
@@ -183,7 +206,8 @@ def part_of_title(answer: Answer, words: Sequence[str]) -> str:
     half_known = _SOMETHING.isdisjoint(words) is False
     for title in telling_titles(answer):
         matched = _in_order(title, words)
-        if len(matched) >= 2 and 2 * len(matched) >= len(title.telling):
+        greets = all(word in GREETINGS for word in matched)  # "good morning everyone"
+        if len(matched) >= 2 and 2 * len(matched) >= len(title.telling) and not greets:
             return "most telling words of the title"
         if _holds_all(title, words):
             return "telling words of the title, in another order"

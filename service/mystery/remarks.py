@@ -51,7 +51,14 @@ def may_be_remark(parsed: Parsed, setting: Setting, before: str) -> bool:
     title = setting.title
     if len(title) == 1 and title[0] in EXCLAMATIONS and not before:
         return setting.mention.first == 0 and (setting.end == "!" or len(parsed.clauses) > 1)
-    if not setting.in_lower_case or setting.signed or not is_remark(title):
+    if not setting.in_lower_case or setting.signed:
+        return False
+    things = len(title) == 1 and not before and setting.end == "," and len(parsed.clauses) > 2
+    if things and not any(clause.end == "?" for clause in parsed.clauses):
+        return True  # "lantern, cottage, snow": what the picture shows
+    if not before and setting.end == "," and _tells_of_days(parsed, setting):
+        return True
+    if not is_remark(title):
         return False
     if before:
         return bool(cues.REMARK_CUE.search(before)) or all(w in OPENERS for w in before.split())
@@ -59,6 +66,13 @@ def may_be_remark(parsed: Parsed, setting: Setting, before: str) -> bool:
         return True
     rest = _others(parsed, setting)
     return not FIRST_PERSON.isdisjoint(rest) and PIECE_TALK.isdisjoint(rest)
+
+
+def _tells_of_days(parsed: Parsed, setting: Setting) -> bool:
+    """Whether what follows in the sentence tells of days and weeks, not of the piece."""
+    rest = [word.form for word in parsed.words[setting.mention.last + 1 :]]
+    piece = not (NAMING_TALK | PIECE_TALK).isdisjoint(rest)
+    return not piece and bool(cues.DAYS.search(setting.following))
 
 
 def is_everyday(parsed: Parsed, setting: Setting, before: str, *, after_allows: bool) -> bool:
@@ -106,7 +120,8 @@ def _is_talk(setting: Setting, before: str, *, after_allows: bool) -> bool:
         return False
     if right and persons:
         return goes_on
-    if not left and goes_on and len(right) > 3 and right[0] not in _CONNECTS:
+    told_of = right[:1] in (["is"], ["are"]) and len(right) > 2
+    if not left and goes_on and (told_of or (len(right) > 3 and right[0] not in _CONNECTS)):
         return True
     return (len(chatty) > 1 and goes_on) or (
         len(right) > 1 and bool(cues.EVERYDAY_AFTER.search(setting.after))

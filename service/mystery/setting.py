@@ -14,6 +14,9 @@ from service.mystery.talk import CHAT, OPENERS, SMALL_WORDS
 #: A designer's name, and what continues a title behind a bracket, are no longer than this.
 MOST_WORDS_OF_A_PERSON = 3
 
+#: "by the one and only ..." and the like before a designer.
+MOST_WORDS_OF_PRAISE = 4
+
 _I = frozenset(("i", "im", "ive", "id", "ill"))
 _SOMEBODY = frozenset(
     "somebody someone something whatshername whatsername whatshisname who or other".split()
@@ -102,12 +105,15 @@ def _without_designer(
     after = list(range(first, last + 1))
     other = False
     if after and cues.DESIGNER_AFTER.match(parsed.words[first].form):
-        person = _person_length(parsed, first + 1, last)
-        if first + 1 in masked:
-            after = after[1:]
+        by = 2 if [word.form for word in parsed.words[first + 1 : first + 2]] == ["by"] else 1
+        person = _person_length(parsed, first + by, last)
+        # "by the wonderful ..."
+        sealed = next((i for i in after[by : by + MOST_WORDS_OF_PRAISE + 1] if i in masked), None)
+        if sealed is not None:
+            after = [i for i in after if i >= sealed]
         elif person:
             other = True
-            after = [i for i in after[1 + person :] if parsed.words[i].form not in _SOMEBODY]
+            after = [i for i in after[by + person :] if parsed.words[i].form not in _SOMEBODY]
     return [i for i in after if i not in masked], other
 
 

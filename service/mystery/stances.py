@@ -38,6 +38,7 @@ _OWN_STATEMENT = frozenset("i im id ill my its it maybe could is this".split())
 _PLAIN_TAGS = frozenset(
     ("right", "yes", "eh", "huh", "innit", "surely", "am i right", "oder", "verdad", "vero")
 )
+_WORKS = frozenset("work design designs piece pattern chart one kit style".split())
 _KINDS = frozenset("chart kit pattern design piece one picture".split())
 _SUBORDINATE = re.compile(r"^(?:dass|das|que|ze|che|that|att|at|dat|zeby|hogy|ca)\b")
 _AFTER_AND = frozenset(
@@ -71,14 +72,14 @@ def stance_of(parsed: Parsed, setting: Setting) -> Stance:
 
 def _last_statement(before: str) -> str:
     """What stands after the last "but", or "and" that begins a statement of the writer's own."""
-    words = before.split()
+    words = before.replace("failing that", "otherwise").split()
     for at in range(len(words) - 1, -1, -1):
         previous = words[at - 1] if at else ""
         turned = words[at] in _TURNS and previous not in _BUT_NAMES
         own = words[at] in _JOINS and not _OWN_STATEMENT.isdisjoint(words[at + 1 : at + 2])
         if turned or own:
             return " ".join(words[at + 1 :])
-    return before
+    return " ".join(words)
 
 
 def _denial(setting: Setting, before: str) -> Stance | None:
@@ -198,6 +199,8 @@ def _after_allows(setting: Setting, before: str) -> bool:
         return True
     if words[0] == "and":
         return bool(cues.TAIL.match(" ".join(words[1:]))) or words[1] in _AFTER_AND
+    if setting.mention.name.of == "designer" and after in _WORKS:
+        return True
     if after in _KINDS and cues.STRONG_CUE.search(before) and setting.article != "a":
         return True
     if setting.named and cues.KNOWN_FROM.match(after):

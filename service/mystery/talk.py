@@ -87,7 +87,7 @@ OPENERS = frozenset(
     hang on hold up maybe perhaps possibly probably definitely surely certainly absolutely obviously clearly
     finally everyone everybody btw incidentally
     either please pls thanks thank you x xx ps edit guess guessing answer
-    teh hte y yall eureka bingo ta da tada gotcha solution got it just dunno failing that otherwise alternatively else
+    teh hte y yall eureka bingo ta da tada gotcha solution got it just dunno otherwise alternatively else
     """.split()
 )
 
@@ -189,6 +189,14 @@ SAYINGS = (
     )
 )
 
+#: Words that people greet with.
+GREETINGS = frozenset(
+    """
+    good morning afternoon evening night day hello goodbye welcome happy merry christmas easter birthday
+    new year thank thanks you
+    """.split()
+)
+
 #: Single words that people exclaim: as a title, hardly a name when shouted.
 EXCLAMATIONS = frozenset(
     """
@@ -219,7 +227,7 @@ NAMING_TALK = frozenset(
     called money heart gut hear heard read sign label notes mean means yes convinced stand stick back
     want wish hope hoping praying pray vibes vibe remind reminds similar sequel companion partner pair
     series collection catalogue catalog poster torn twist arm fits fit match matches doubt wrong right
-    lucky own owned stitch stitched stitching bought buy finished finish started working halfway favourite
+    if unless whether lucky own owned stitch stitched stitching bought buy finished finish started working halfway favourite
     favorite love loved adore prize win winner reputation unsee see seen being next do kit kits chart
     pattern design designer stash recognise recognised recognize recognized know knew remember guess
     guessed answer title booklet magazine copy version sure certain piece

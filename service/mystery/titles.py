@@ -84,7 +84,8 @@ def _whole_comment(sighting: Sighting) -> list[tuple[Clause, tuple[str, ...]]]:
 def _initials(sighting: Sighting) -> Finding | None:
     """The title's first letters in capitals ("TNF")."""
     for at, word in enumerate(sighting.parsed.words):
-        letters = word.shout and word.form not in CHAT and word.form not in OPENERS
+        alone = word.shout or len(sighting.parsed.words) == 1
+        letters = alone and word.form not in CHAT and word.form not in OPENERS
         if letters and any(word.form in t.initials for t in telling_titles(sighting.rules.answer)):
             evidence = sighting.evidence(at, at, "the title's first letters")
             return Finding("look", "It gives the title's first letters.", (evidence,))
