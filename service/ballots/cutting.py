@@ -23,7 +23,7 @@ HANGUL = re.compile("[\uac00-\ud7a3]")
 #: Runs of one kind of writing: the letters that Koreans laugh and cry with are words of their own.
 RUNS = re.compile(f"[\uac00-\ud7a3]+|[{_KANA}{_HAN}]+|[^\uac00-\ud7a3{_KANA}{_HAN}]+")
 _UNKNOWN_COST, _WORD_COST = 100, 1
-_HAN_NUMERALS = frozenset("零〇一二三四五六七八九十百千")
+HAN_NUMERALS = frozenset("零〇一二三四五六七八九十百千")
 _PHRASE_FIELDS = tuple(
     field.name for field in fields(Language) if field.type == "tuple[Phrase, ...]"
 )
@@ -71,7 +71,7 @@ def cut_unspaced(run: str, words: frozenset[str]) -> list[str]:
         # A single numeral beside letters of no known word is part of that word, no number.
         follows_unknown = bool(joined) and not joined[-1][1]
         before_unknown = at + 1 < len(pieces) and not pieces[at + 1][1]
-        lone = piece in _HAN_NUMERALS and (follows_unknown or before_unknown)
+        lone = piece in HAN_NUMERALS and (follows_unknown or before_unknown)
         if follows_unknown and (lone or not known):
             joined[-1] = (joined[-1][0] + piece, False)
         else:
@@ -103,7 +103,7 @@ def _longest(words: frozenset[str]) -> int:
 
 def _parts_a_number(run: str, at: int) -> bool:
     """Whether a number would be cut in two here: 十二番目 is 12, not 10 and "the second"."""
-    return at < len(run) and run[at] in _HAN_NUMERALS and run[at - 1] in _HAN_NUMERALS
+    return at < len(run) and run[at] in HAN_NUMERALS and run[at - 1] in HAN_NUMERALS
 
 
 def _cut(run: str, words: frozenset[str]) -> list[tuple[str, bool]]:

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from functools import cache
 
 from service.ballots.cutting import (
+    HAN_NUMERALS,
     HANGUL,
     KANA,
     RUNS,
@@ -92,4 +93,5 @@ def _cut(token: Token, words: frozenset[str], *, behind_digits: bool) -> list[To
 
 def _shortened(piece: str) -> str:
     """A laugh or a sob of one letter said often is one word, however long ("ㅋㅋㅋㅋ")."""
-    return piece[:2] if len(set(piece)) == 1 else piece
+    repeated = len(set(piece)) == 1 and piece[0] not in HAN_NUMERALS
+    return piece[:2] if repeated else piece
