@@ -103,7 +103,7 @@ def _longest(words: frozenset[str]) -> int:
 
 def _parts_a_number(run: str, at: int) -> bool:
     """Whether a number would be cut in two here: 十二番目 is 12, not 10 and "the second"."""
-    return at < len(run) and run[at] in HAN_NUMERALS and run[at - 1] in HAN_NUMERALS
+    return 0 < at < len(run) and run[at] in HAN_NUMERALS and run[at - 1] in HAN_NUMERALS
 
 
 def _cut(run: str, words: frozenset[str]) -> list[tuple[str, bool]]:
@@ -116,7 +116,8 @@ def _cut(run: str, words: frozenset[str]) -> list[tuple[str, bool]]:
     steps = [1] * (size + 1)
     for at in range(size - 1, -1, -1):
         best, step = costs[at + 1] + _UNKNOWN_COST, -1
-        for length in range(1, min(longest, size - at) + 1):
+        reach = 0 if _parts_a_number(run, at) else min(longest, size - at)
+        for length in range(1, reach + 1):
             if run[at : at + length] in words and not _parts_a_number(run, at + length):
                 cost = costs[at + length] + _WORD_COST
                 if cost <= best:
