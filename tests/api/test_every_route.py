@@ -6,7 +6,9 @@ import re
 from typing import Any
 
 import pytest
+from pydantic import BaseModel
 
+from service.api.shapes import In, Out
 from tests.api.asking import assert_problem, done, open_round
 from tests.api.conftest import Service
 
@@ -144,9 +146,6 @@ def has_example(document: Json, schema: Json) -> bool:
 
 def test_every_example_fits_its_own_shape(service: Service) -> None:
     """The examples are data that the service itself would take or give."""
-    from pydantic import BaseModel  # noqa: PLC0415
-
-    from service.api.shapes import In, Out  # noqa: PLC0415
 
     def shapes(parent: type[BaseModel]) -> list[type[BaseModel]]:
         return [each for child in parent.__subclasses__() for each in (child, *shapes(child))]

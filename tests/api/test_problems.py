@@ -11,6 +11,7 @@ import sqlite3
 import httpx
 import pytest
 from fastapi import APIRouter
+from sqlalchemy import event
 from sqlalchemy.exc import OperationalError
 
 from service.api.problems import STATUSES, address_of, status_of, title_of
@@ -183,6 +184,20 @@ def test_a_busy_database_is_a_problem_of_its_own(
     monkeypatch.setattr("service.api.token_routes.make_token", busy)
     answer = service.host.post("/tokens", {"name": "a", "role": "host"})
     assert_problem(answer, 503, "does not answer or is busy")
+
+
+def test_nobody_is_told_of_what_then_was_not_kept(service: Service) -> None:
+    """The transaction ends before the answer is sent: a full disk is no success."""
+    engine = service.app.state.wiring.database.engine
+
+    def full(_: object) -> None:
+        raise OperationalError("COMMIT", {}, sqlite3.OperationalError("database or disk is full"))
+
+    event.listen(engine, "commit", full)
+    answer = service.host.post("/tokens", {"name": "a", "role": "host"})
+    event.remove(engine, "commit", full)
+    assert_problem(answer, 503, "nothing was changed")
+    assert done(service.host.get("/tokens")) == []
 
 
 def test_a_database_that_is_not_set_up_is_a_problem(service: Service) -> None:

@@ -62,6 +62,8 @@ def test_a_game_is_played_from_round_to_round(either_service: Service) -> None:
     assert (announced["game"], announced["round"], announced["winner"]) == ("windy-island", 1, 21)
     assert (announced["comments"], announced["ballots"], announced["set_aside"]) == (5, 5, {})
     assert "page 21 is next" in announced["announcement"]
+    # On 9 columns, page 21 touches 12 above, 20 and 22 beside, 30 below.
+    assert "12, 20, 22 and 30" in announced["announcement"]
     assert done(viewer.get(f"{ROUND}/result")) == announced
     assert done(viewer.get(PATH))["pages"] == {"stitched": [], "in_hand": [21]}
 
@@ -70,7 +72,6 @@ def test_a_game_is_played_from_round_to_round(either_service: Service) -> None:
     assert done(host.get(f"{PATH}/rounds/2/votable"))["frozen"] is False
     done(host.post(f"{PATH}/rounds/2/open"))
     votable = done(viewer.get(f"{PATH}/rounds/2/votable"))
-    # On 9 columns, page 21 touches 12 above, 20 and 22 beside, 30 below.
     assert (votable["pages"], votable["frozen"]) == ([12, 20, 22, 30], True)
     states = [(each["number"], each["state"]) for each in done(viewer.get(PATH))["rounds"]]
     assert states == [(1, "announced"), (2, "open")]
@@ -252,3 +253,29 @@ def test_a_round_that_is_not_there_is_a_problem(service: Service, number: str) -
     answer = service.host.post(f"{PATH}/rounds/{number}/open")
     assert answer.status_code in {404, 422}
     assert_problem(answer, answer.status_code)
+
+
+def test_a_page_that_was_stitched_meanwhile_is_not_announced_as_the_next(service: Service) -> None:
+    open_round(service)
+    done(service.host.hand_in(f"{ROUND}/batches", votes("1")), 201)
+    close(service)
+    done(service.host.put(f"{PATH}/pages/2", {"state": "stitched"}))
+    words = done(service.host.post(f"{ROUND}/announce"))["announcement"]
+    # Page 1 touches 2 beside and 10 below.
+    assert "Only page 10 can be chosen." in words
+
+
+@pytest.mark.parametrize("host", ["p-0001", "  ISLAND   guild "], ids=["author id", "name"])
+def test_the_host_is_known_by_name_or_author_id(service: Service, host: str) -> None:
+    make_game(service.host, hosts=[host])
+    done(service.host.post(f"{PATH}/rounds", {}), 201)
+    done(service.host.post(f"{ROUND}/open"))
+    export = (
+        "Name,User id,Time,Comment\r\n"
+        "Island Guild,p-0001,2026-03-01T19:00:00Z,13\r\n"
+        "Island Guild of Elsewhere,p-0002,2026-03-01T19:01:00Z,21\r\n"
+    )
+    columns = '{"author_id": "User id"}'
+    done(service.host.hand_in(f"{ROUND}/batches", export, columns=columns), 201)
+    told = {each["author"]: each["is_host"] for each in done(service.host.get(f"{ROUND}/comments"))}
+    assert told == {"Island Guild": True, "Island Guild of Elsewhere": False}
