@@ -76,10 +76,12 @@ def _which_one() -> dict[str, int]:
 
 
 def numbers() -> dict[str, int]:
-    """Number words to 999, and "which page" from the fourth on, by their joined spelling."""
+    """Number words to 399, and "which page" from the fourth on, by their joined spelling."""
     small = _below_hundred()
     hundreds = _spelled(_HUNDREDS)
-    found = small | hundreds | _and(hundreds, small) | _spelled(_STARTS) | {"صفر": 0}
+    # No chart has so many pages that beyond 399 more than the round numbers are needed.
+    first_hundreds = {word: value for word, value in hundreds.items() if value < 400}
+    found = small | hundreds | _and(first_hundreds, small) | _spelled(_STARTS) | {"صفر": 0}
     # "One page" in the feminine counts pages.
     del found[joined("واحدة")]
     return found | {word: value for word, value in _which_one().items() if value > 3}

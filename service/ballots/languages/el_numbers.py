@@ -64,11 +64,13 @@ def _beyond(tens: dict[str, int], units: dict[str, int]) -> dict[str, int]:
 
 
 def numbers() -> dict[str, int]:
-    """Number words to 999 by their joined spelling."""
+    """Number words to 399 by their joined spelling."""
     units, tens = _spelled(_UNITS), _spelled(_TENS)
     small = units | _spelled(_TEENS) | tens | _beyond(tens, units)
     hundreds = _spelled(_HUNDREDS)
-    found = small | hundreds | _beyond(hundreds, small) | {joined("μηδέν"): 0}
+    # No chart has so many pages that beyond 399 more than the round numbers are needed.
+    first_hundreds = {word: value for word, value in hundreds.items() if value < 400}
+    found = small | hundreds | _beyond(first_hundreds, small) | {joined("μηδέν"): 0}
     latin_units, latin_tens = _spelled(_LATIN_UNITS), _spelled(_LATIN_TENS)
     latin = {word: value for word, value in latin_units.items() if word not in _ONLY_WITHIN}
     latin |= _spelled(_LATIN_TEENS) | latin_tens | _beyond(latin_tens, latin_units)

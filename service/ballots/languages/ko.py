@@ -11,12 +11,9 @@ from service.ballots.languages import ko_counts, ko_numbers
 
 def _counted(block: str) -> tuple[Phrase, ...]:
     """The phrases with every counter that may stand before them: 요, 번 요, 페이지 요."""
-    return tuple(
-        phrase
-        for counter in ko_counts.COUNTERS
-        for line in phrases(block)
-        for phrase in phrases(counter + " ".join(line))
-    )
+    found = phrases(block)
+    counters = [phrase for part in ko_counts.COUNTERS for phrase in (phrases(part) or ((),))]
+    return tuple(counter + phrase for counter in counters for phrase in found)
 
 
 LANGUAGE = Language(

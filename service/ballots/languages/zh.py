@@ -12,12 +12,9 @@ from service.ballots.languages import zh_counts, zh_numbers
 
 def _counted(block: str) -> tuple[Phrase, ...]:
     """The phrases with every counter that may stand before them: 怎么样, 页怎么样, 号怎么样."""
-    return tuple(
-        phrase
-        for counter in zh_counts.COUNTERS
-        for line in phrases(block)
-        for phrase in phrases(counter + " ".join(line))
-    )
+    found = phrases(block)
+    counters = [phrase for part in zh_counts.COUNTERS for phrase in (phrases(part) or ((),))]
+    return tuple(counter + phrase for counter in counters for phrase in found)
 
 
 _WRITTEN = Language(
