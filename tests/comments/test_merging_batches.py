@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
 import pytest
@@ -151,10 +152,11 @@ def test_without_ids_author_words_and_time_recognise_a_comment() -> None:
 
 def test_an_exact_export_settles_a_pasted_time() -> None:
     pasted = said("12", between(-6, 1), id=None)
-    exported = said("12", 0, id="c1", author_id="a-7")
+    exported = replace(said("12", 0, id="c1", author_id="a-7"), reply_to="c0")
     known = only(known_after((1, [pasted]), (9, [exported])))
     assert known.comment.posted == exactly(0)
     assert (known.comment.id, known.comment.author_id) == ("c1", "a-7")
+    assert known.comment.reply_to == "c0"
     assert words(known) == [("12", exactly(0))]
 
 

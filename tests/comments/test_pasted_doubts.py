@@ -156,3 +156,9 @@ def test_no_line_of_a_page_disappears(read: Read) -> None:
     )
     for word in ("alpha", "beta", "gamma", "delta", "epsilon"):
         assert word in shown
+
+
+def test_words_below_a_line_of_buttons_are_shown(read: Read) -> None:
+    export = read("Gran T\n5 days ago\n12\nLike · Reply · 3\nmore of it\n")
+    assert [one.text for one in export.comments] == ["12"]
+    assert [one.text for one in export.unreadable] == ["more of it"]

@@ -46,6 +46,10 @@ TWO = [("Gran T", "12 please"), ("Annie", "8")]
             "Gran T\n·\n5 days ago\n12 please\nReply\nAnnie\n·\n2 days ago\n8\nReply\n",
             id="a dot on a line of its own",
         ),
+        pytest.param(
+            "Gran T\n5 days ago\n12 please\nLike 3 Reply\nAnnie\n2 days ago\n8\n14 Reply Share\n",
+            id="buttons and counts on one line",
+        ),
         pytest.param("Gran T\n5d\n12 please\nReply\nAnnie\n2d\n8\nReply\n", id="short times alone"),
         pytest.param(
             "Gran T\n12 please\n5 days ago\nLike\nReply\nAnnie\n8\n2 days ago\nLike\nReply\n",
