@@ -143,6 +143,9 @@ LANGUAGE = Language(
         """
     ),
     soft_correction=phrases("vlastně | radši | raději | spíš | spíše | ne | jednak"),
+    own_voice=phrases("já | ale | my | takže"),
+    if_words=phrases("když | jestli | pokud"),
+    being=phrases("je | byla"),
     either=phrases("nebo | anebo | či | případně | nebo třeba"),
     also=phrases("a | i | & | plus | a taky | a také"),
     second=phrases(

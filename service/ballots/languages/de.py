@@ -8,6 +8,11 @@ from service.ballots.languages import de_choices, de_counts, de_numbers
 _WRITTEN_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
 
 
+#: "6 mal 7" is a sum on both sides of the word.
+_TIMES = tuple(f"mal {number}" for number in range(2, 21))
+_TIMES_BEFORE = tuple(f"{number} mal" for number in range(2, 21))
+
+
 def _german(block: str) -> tuple[Phrase, ...]:
     """The phrases of a block, with umlauts and with "ae", "oe", "ue" for them."""
     return phrases(block + "\n" + block.translate(_WRITTEN_OUT))
@@ -145,9 +150,25 @@ wäre | zahl | glückszahl
         schreibt | schrieb | erzählt | antwortet
         """
     ),
-    own_voice=_german("ich | aber | wir | mir | doch | also"),
+    own_voice=_german("ich | aber | wir | mir | uns | doch | also | und ich | und wir | i"),
     if_words=_german("wenn | falls | sofern"),
     being=_german("ist | war | fällt"),
+    sum_before=_german(
+        """
+        hälfte von | die hälfte von | doppelt | das doppelte von | ein viertel von |
+        ein drittel von | zweimal | dreimal | wurzel aus | quadratwurzel aus | vielfaches von |
+        ein vielfaches von | teilbar durch | summe aus
+        """
+    )
+    + phrases("|".join(_TIMES_BEFORE)),
+    sum_after=_german(
+        """
+        mal zwei | mal drei | mal 2 | mal 3 | geteilt durch | plus eins | plus zwei | plus |
+        minus eins | minus zwei | minus | im quadrat | zum quadrat | hoch zwei | verdoppelt |
+        halbiert
+        """
+    )
+    + phrases("|".join(_TIMES)),
     either=_german(
         "oder | oder vielleicht | oder auch | oder eben | bzw | bzw. | wahlweise | entweder | notfalls auch"
     ),

@@ -191,6 +191,9 @@ LANGUAGE = Language(
         """
     ),
     soft_correction=phrases("ei | mieluummin | sittenkin | sitten kuitenkin | sen sijaan"),
+    own_voice=phrases("minä | mä | mutta | me | joten | siis"),
+    if_words=phrases("jos | ellei"),
+    being=phrases("on | oli"),
     either=phrases("tai | vai | taikka | joko | tai ehkä"),
     also=phrases("ja | sekä | & | plus | ja myös"),
     second=phrases("""

@@ -5,6 +5,11 @@ from __future__ import annotations
 from service.ballots.language import Language, phrases
 from service.ballots.languages import nl_choices, nl_counts, nl_numbers
 
+#: "6 keer 7" is a sum on both sides of the word.
+_TIMES = tuple(f"{word} {number}" for word in ("keer", "maal") for number in range(2, 21))
+_TIMES_BEFORE = tuple(f"{number} {word}" for word in ("keer", "maal") for number in range(2, 21))
+
+
 LANGUAGE = Language(
     code="nl",
     everyday=phrases(
@@ -71,6 +76,22 @@ hoor | zeg maar | altijd | er
     own_voice=phrases("ik | maar | wij | we | dus"),
     if_words=phrases("als | tenzij | indien"),
     being=phrases("is | was | valt"),
+    sum_before=phrases(
+        """
+        helft van | de helft van | dubbele van | het dubbele van | een kwart van |
+        een derde van | tweemaal | driemaal | wortel van | de wortel van | veelvoud van |
+        een veelvoud van | deelbaar door | som van
+        """
+    )
+    + phrases("|".join(_TIMES_BEFORE)),
+    sum_after=phrases(
+        """
+        keer twee | keer drie | keer 2 | keer 3 | maal twee | maal drie | gedeeld door |
+        plus een | plus twee | plus | min een | min twee | in het kwadraat | kwadraat |
+        verdubbeld | gehalveerd
+        """
+    )
+    + phrases("|".join(_TIMES)),
     either=phrases("of | of misschien | of anders | of toch | ofwel | hetzij | dan wel | en of"),
     also=phrases("en | & | plus | en ook | en dan | alsook | en misschien | evenals"),
     second=phrases(nl_choices.SECOND),

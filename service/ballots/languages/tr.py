@@ -139,6 +139,9 @@ LANGUAGE = Language(
         """
     ),
     soft_correction=phrases("yok | aslında | hayır | daha doğrusu"),
+    own_voice=phrases("ben | ama | biz | fakat"),
+    if_words=phrases("eğer"),
+    being=phrases("dir | dır"),
     either=phrases("veya | ya da | yada | yoksa | veyahut | ya"),
     also=phrases("ve | & | artı | ile"),
     second=phrases("""
