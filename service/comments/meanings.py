@@ -24,7 +24,8 @@ _NAMES: dict[Known, str] = {
         "texto, comentario, mensaje, contenido, testo, commento, messaggio, contenuto, "
         "mensagem, conteudo, tekst, reactie, opmerking, bericht, inhoud, commentaar, "
         "text display, display text, content text, comments, commentaires, kommentare, comentarios, commenti, "
-        "reacties, answer, antwort, reponse, respuesta, risposta, resposta, antwoord, vote, guess, what"
+        "reacties, msg, note, remark, feedback, answer, antwort, reponse, respuesta, risposta, resposta, "
+        "antwoord, vote, guess, choice, pick, page, what"
     ),
     "author": (
         "author, author name, author display name, display name, author username, commenter, "
@@ -34,7 +35,7 @@ _NAMES: dict[Known, str] = {
         "nombre de usuario, usuario, usuaria, nome utente, utente, nome de usuario, utilizador, "
         "gebruikersnaam, gebruiker, schrijver, sender, absender, expediteur, remitente, mittente, "
         "remetente, afzender, full name, name, nom, nombre, nome, naam, member, membre, mitglied, "
-        "viewer, person, poster, writer, from, by, who, wer, von, participant, account"
+        "viewer, person, poster, writer, login, commented by, from, by, who, wer, von, participant, account"
     ),
     "author_id": (
         "author id, user id, uid, commenter id, member id, author user id, author account id, "
@@ -52,7 +53,7 @@ _NAMES: dict[Known, str] = {
         "posted at, posted on, posted, published at, published, created at, created time, "
         "created, comment date, comment time, date posted, post date, publish date, publish time, "
         "publication date, submitted at, submitted, sent at, sent, written at, written, "
-        "timestamp, date time, date and time, date, time, when, added at, added, ago, "
+        "commented at, commented on, timestamp, ts, date time, date and time, date, time, when, added at, added, ago, "
         "publie le, publie, date de publication, date et heure, horodatage, cree le, ecrit le, "
         "envoye le, quand, heure, veroffentlicht am, veroffentlicht, erstellt am, erstellt, "
         "geschrieben am, geschrieben, gepostet am, gepostet, zeitstempel, zeitpunkt, "

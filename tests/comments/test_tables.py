@@ -146,6 +146,16 @@ def test_the_caller_s_columns_overrule(read: Read) -> None:
     assert export.mapping == (("text", "note"), ("author", "who"))
 
 
+@pytest.mark.parametrize(
+    "header", ["login,ts,msg", "name,when,page", "commenter,commented at,vote"]
+)
+def test_short_and_other_names_are_understood(read: Read, header: str) -> None:
+    export = read(f"{header}\nGran T,2026-02-27T12:00:09Z,12\n")
+    assert [(one.author, one.posted, one.text) for one in export.comments] == [
+        ("Gran T", NOON, "12")
+    ]
+
+
 def test_columns_of_a_headerless_table_are_named_by_number(read: Read) -> None:
     export = read("x1,Gran T,12\ny2,Annie,8\n", columns=(("text", "3"), ("author", "2")))
     assert [(one.author, one.text) for one in export.comments] == [("Gran T", "12"), ("Annie", "8")]
