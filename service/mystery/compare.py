@@ -15,7 +15,7 @@ from typing import Literal
 from rapidfuzz.distance import OSA
 
 from service.mystery.concepts import is_common, is_real
-from service.mystery.everyday import FIRST_NAMES, stems_of
+from service.mystery.everyday import stems_of
 from service.mystery.names import ARTICLES, Word
 from service.mystery.spellings import Name
 
@@ -75,7 +75,9 @@ def _is_usual_slip(word: str, piece: str) -> bool:
         return False
     if _TWICE.sub(r"\1", word) == _TWICE.sub(r"\1", piece) and not is_common(piece):
         return True  # a letter doubled, or one of two left out
-    if is_real(piece) or piece in FIRST_NAMES or word in stems_of(piece) or piece in stems_of(word):
+    if len(piece) < SHORTEST_EXCUSED_WORD:
+        return False  # most short runs of letters are words
+    if is_real(piece) or word in stems_of(piece) or piece in stems_of(word):
         return False
     if len(word) != len(piece):
         return word[0] == piece[0] or len(word) >= 8

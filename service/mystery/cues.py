@@ -26,7 +26,7 @@ _ADVERBS = r"(?:definitely|probably|surely|really|maybe|perhaps|possibly|just|to
 _WRITER = rf"(?:^|\b(?:i|id|ill|im|ive|we|wed|weve|were|me|gonna|going to|want to|like to|have to|had to|must|can|to|lets|and|so|would|do|am|hmm|yes|ok|oh|now|then|percent|\\d+) )(?:{_ADVERBS} )*"
 _THINKS = one_of(
     r"""
-    think|thinking|reckon|reckoning|guess|guessing|believe|believing|bet|betting|say|saying|wager|suspect|suggest
+    go|think|thinking|reckon|reckoning|guess|guessing|believe|believing|bet|betting|say|saying|wager|suspect|suggest
     offer|submit|call|calling|vote|declare|propose|throwing in|throw in|putting down|put me down for|put down
     putting|writing down|lock in|locking in|convinced|positive|certain|sure|dare say|daresay|venture|hazard
     (?:going|go|went|plump|plumping|opt|opting|vote|voting) (?:with|for)|settl(?:e|ing) (?:on|for)|lean(?:ing)? towards?

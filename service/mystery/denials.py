@@ -66,7 +66,7 @@ DENIED_NEXT = re.compile(
         no|nope|nah|not|never|cant be|cannot be|couldnt be|can not be|cant have
         it cant|it cannot|it couldnt|it isnt|it is not|its not|that cant|that isnt|thats not|this isnt|isnt
         wrong|impossible|ruled out|doesnt (?:fit|match|work)|does not fit
-        or (?:is|isnt|was|could|might) (?:it|this|that)|or not|or am i\b(?! (?:right|wrong|mad|way|dreaming|being|just|imagining|off|completely|totally|too))|surely not|as if|my foot|in your dreams|dream on|doubtful|(?:i )?doubt(?: it| that)?(?! it| that| but)|unlikely|hardly|i think not|too (?:obvious|easy|simple|modern|dark|bright|small|big)
+        or (?:is|isnt|was|could|might) (?:it|this|that)|or not|or am i\b(?! (?:right|wrong|mad|way|dreaming|being|just|imagining|off|completely|totally|too))|surely not|as if|my foot|in your dreams|dream on|doubtful|(?:i )?doubt(?: it| that)?(?! it| that| but)|unlikely|hardly|i think not|too (?:early|soon|obvious|easy|simple|modern|dark|bright|small|big)
     or maybe not|maybe not|perhaps not|probably not|then again|is that really|pull the other|i dont think so|no chance|not a chance
     right up|until|till|except|unless|if only|before i|before you|then i
     scratch|strike|wait|jk|just kidding|on second|changed my|never ?mind|nvm|actually|edit|sorry|or not

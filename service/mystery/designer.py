@@ -5,8 +5,8 @@ from __future__ import annotations
 from service.mystery import denials, hearsay
 from service.mystery.concepts import is_common
 from service.mystery.everyday import FIRST_NAMES
+from service.mystery.likeness import spelt_alike
 from service.mystery.names import forms_of
-from service.mystery.parts import spelt_alike
 from service.mystery.setting import MOST_WORDS_OF_A_PERSON
 from service.mystery.sighting import Finding, GuessEvidence, Seen, Sighting, State
 
@@ -63,6 +63,8 @@ def _another(sighting: Sighting) -> Finding | None:
     evidence: tuple[GuessEvidence, ...] = ()
     if any(seen.setting.other_designer for seen in sighting.titles):
         return Finding("other", "Another designer is named.", evidence)
+    if any(seen.setting.after.startswith("by ") for seen in sighting.titles):
+        return Finding("other", "Another designer may be named.", evidence)
     if not sighting.titles:
         return None
     for offer in sighting.offers:

@@ -76,6 +76,8 @@ OWN_CLAIM = anywhere(
 OTHERS_BEFORE_STOP = re.compile(
     rf"\b(?:says|said|reckons|thinks|guesses|guessed|suggests|suggested|{_POSSESSIVE}|(?:your|her|his|their) (?:guess|idea|theory|answer)|insists|swears|told me|tells me|convinced me|persuaded me|won me over|talked me (?:into it|round)|{_CLAIMS_ABROAD}"
     r"|(?:did|does|do|would) (?:\w+ ){1,5}say|asked (?:her|him|them|my \w+)|according to (?:\w+ ?){1,3}|said it(?: first)?|convinced|same|youre right|you are right|youve got it|you got it)(?: is| was)?$"
+    r"|\b(?:is|are|was|were|seems?) (?:\w+ )?(?:certain|sure|convinced|positive|adamant|agreed)$"
+    r"|(?!\bi )\b\w+ (?:said|got|guessed|named|had) (?:it|that|this)\b.*\b(?:first|already|before|yes)\b"
     r"|^(?:i |yes |totally |also )*(?:agree|agreed|ditto|seconded|same)\b"
 )
 OTHERS_AFTER = re.compile(

@@ -8,8 +8,9 @@ from urllib.parse import unquote
 from service.mystery.answer import Answer, GuessRules
 from service.mystery.compare import find_mentions
 from service.mystery.concepts import is_common, is_made_of_common
+from service.mystery.likeness import spelt_alike
 from service.mystery.names import forms_of, words_of
-from service.mystery.parts import spelt_alike, telling_titles
+from service.mystery.parts import telling_titles
 from service.mystery.spellings import designers_of, titles_of
 
 #: Names of fewer letters are looked for as whole words only, not inside longer ones.

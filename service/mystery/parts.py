@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
@@ -10,12 +9,17 @@ from functools import cache
 from rapidfuzz.distance import OSA
 
 from service.mystery.answer import Answer
-from service.mystery.concepts import is_common, is_made_of_common, is_thing, same_thing
+from service.mystery.concepts import is_common, is_made_of_common, is_thing
 from service.mystery.everyday import stems_of
+from service.mystery.likeness import akin, alike, same_stem, spelt_alike
 from service.mystery.names import forms_of, words_of
-from service.mystery.spellings import is_number
 from service.mystery.talk import FOREIGN_SMALL_WORDS, FOREIGN_TALK, GREETINGS, SMALL_WORDS
 from service.mystery.wordlist import WORDS
+
+#: What a viewer writes for the part of a title that they forgot.
+_SOMETHING = frozenset(
+    "somebody somebodys someone someones something summat thingy whatsit whatnot something-or-other blank".split()
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,71 +58,6 @@ def telling_titles(answer: Answer) -> tuple[Title, ...]:
             Title(words, telling, _initials(text), frozenset(uncommon - made), frozenset(made))
         )
     return tuple(titles)
-
-
-def spelt_alike(one: str, other: str) -> bool:
-    """Whether two words are the same but for slips of typing."""
-    if one == other:
-        return True
-    shorter = min(len(one), len(other))
-    if shorter < 4:
-        return False
-    slips = OSA.distance(one, other, score_cutoff=2)
-    if is_common(other) and (slips == 2 or is_common(one)):
-        return False
-    return slips == 1 or (slips == 2 and shorter >= 8)
-
-
-def _alike(one: str, other: str) -> bool:
-    return spelt_alike(one, other) or _same_stem(one, other)
-
-
-def _same_stem(one: str, other: str) -> bool:
-    if not stems_of(one).isdisjoint(stems_of(other)):
-        return True
-    shared = 0
-    for a, b in zip(one, other, strict=False):
-        if a != b:
-            break
-        shared += 1
-    both_common = is_common(one) and is_common(other)
-    return shared >= 5 and shared * 10 >= 6 * max(len(one), len(other)) and not both_common
-
-
-#: What a viewer writes for the part of a title that they forgot.
-_SOMETHING = frozenset("something summat thingy whatsit whatnot something-or-other blank".split())
-_SOUNDS = (
-    (re.compile("ph"), "f"), (re.compile("ck|q"), "k"), (re.compile("c(?=[eiy])"), "s"), (re.compile("c"), "k"),
-    (re.compile("^kn"), "n"), (re.compile("^wr"), "r"), (re.compile("wh"), "w"), (re.compile("gh(?=t|$)"), ""),
-    (re.compile("x"), "ks"), (re.compile("z"), "s"), (re.compile(r"([^aeiouy])\1+"), r"\1"), (re.compile("(?<=..)e$"), ""),
-)  # fmt: skip
-_LONG_VOWELS = ((re.compile("[aeiouy]+"), "a"),)
-_SHORT_VOWELS = (
-    (re.compile("ee|ea|ie|y"), "i"), (re.compile("oo|ou"), "u"), (re.compile("oa|ow"), "o"), (re.compile("ai|ay"), "a"),
-)  # fmt: skip
-
-
-@cache
-def _sound_of(word: str) -> str:
-    """Roughly how an English word sounds, for a name written by ear ("seller", "cellar")."""
-    for letters, sound in _SOUNDS:
-        word = letters.sub(sound, word)
-    # In a short word the vowel tells more: "note" is not "night".
-    vowels = _SHORT_VOWELS if len(word) < 5 else _LONG_VOWELS
-    for letters, sound in vowels:
-        word = letters.sub(sound, word)
-    return word
-
-
-def akin(one: str, other: str) -> bool:
-    """Whether a word may stand for a title's word: a slip, another form, the same thing said."""
-    return (
-        spelt_alike(one, other)
-        or (min(len(one), len(other)) > 2 and _same_stem(one, other))
-        or (min(len(one), len(other)) > 3 and _sound_of(one) == _sound_of(other))
-        or same_thing(one, other)
-        or (is_number(one) and is_number(other))
-    )
 
 
 @cache
@@ -177,12 +116,12 @@ def _in_order(title: Title, words: Sequence[str]) -> tuple[str, ...]:
 def _holds_all(title: Title, words: Sequence[str]) -> bool:
     """Whether all telling words stand in the phrase, or most and no other, in whatever order."""
     told = [word for word in words if word not in SMALL_WORDS]
-    held = [w for w in title.telling if any(_alike(w, own) for own in told)]
+    held = [w for w in title.telling if any(alike(w, own) for own in told)]
     most = len(held) > 1 and 3 * len(held) >= 2 * len(title.telling)
     if most and len(told) <= len(held):
         return True
     return len(title.telling) > 1 and all(
-        any(_alike(word, own) for own in words) for word in title.telling
+        any(alike(word, own) for own in words) for word in title.telling
     )
 
 
@@ -198,12 +137,12 @@ def _holds_a_run(title: Title, words: Sequence[str]) -> bool:
 
 def _is_one_word_again(word: str, words: Sequence[str]) -> bool:
     """Whether a title of one word stands in the phrase: another form, or a translation."""
-    return any(akin(word, own) and (own not in WORDS or _same_stem(word, own)) for own in words)
+    return any(akin(word, own) and (own not in WORDS or same_stem(word, own)) for own in words)
 
 
 def part_of_title(answer: Answer, words: Sequence[str]) -> str:
     """Why a phrase of these words may mean the title, "" where it does not."""
-    half_known = _SOMETHING.isdisjoint(words) is False
+    half_known = not _SOMETHING.isdisjoint(words)
     for title in telling_titles(answer):
         matched = _in_order(title, words)
         greets = all(word in GREETINGS for word in matched)  # "good morning everyone"
@@ -217,10 +156,9 @@ def part_of_title(answer: Answer, words: Sequence[str]) -> str:
             return "a word of the title and a gap"
         if len(title.telling) == 1 and matched and _is_one_word_again(title.telling[0], words):
             return "another form of the title's word"
-        if any(word in title.rare for word in matched):
-            return "an uncommon word of the title"
         own = [word for word in words if word not in SMALL_WORDS]
-        if any(word in title.made for word in matched) and len(own) == 1:
+        told = {word for word in matched for _, run in _runs(words) if alike(word, run)}
+        if told & title.rare or (told & title.made and len(own) == 1):
             return "an uncommon word of the title"
     return ""
 

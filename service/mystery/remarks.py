@@ -34,7 +34,7 @@ _SEEN = re.compile(r"\bcan (?:see|spot|count)$")
 _CONNECTS = frozenset(
     "and but or with without from as for if unless until till rather at in by though because so than".split()
 )
-_NOW = frozenset("now here today again tonight already".split())
+NOW = frozenset("now here today again tonight already tomorrow yesterday".split())
 
 
 def is_remark(title: tuple[str, ...]) -> bool:
@@ -135,9 +135,13 @@ def _is_plain_remark(parsed: Parsed, setting: Setting, before: str) -> bool:
     if not is_remark(setting.title):
         return False
     if before:
-        return bool(cues.REMARK_CUE.search(before)) and setting.after in _NOW
+        return (
+            bool(cues.REMARK_CUE.search(before))
+            and setting.after.split()[:1] != []
+            and setting.after.split()[0] in NOW
+        )
     if setting.after:
-        now = setting.after.split()[0] in _NOW
+        now = setting.after.split()[0] in NOW
         return now and len(parsed.words) > MOST_WORDS_OF_A_SHOUT
     saying = all(w in SAYINGS for w in setting.title)
     return saying and not FIRST_PERSON.isdisjoint(_others(parsed, setting))

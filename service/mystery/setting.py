@@ -8,6 +8,7 @@ from service.mystery import cues
 from service.mystery.clauses import Clause, Parsed, is_quoted
 from service.mystery.compare import Mention
 from service.mystery.concepts import is_common
+from service.mystery.everyday import FIRST_NAMES
 from service.mystery.names import ARTICLES, Word, forms_of
 from service.mystery.talk import CHAT, OPENERS, SMALL_WORDS
 
@@ -124,7 +125,8 @@ def _person_length(parsed: Parsed, first: int, last: int) -> int:
         if word.form in SMALL_WORDS or (is_common(word.form) and not word.capital):
             break
         words.append(word)
-    return 0 if all(is_common(word.form) for word in words) else len(words)
+    called = bool(words) and words[0].form in FIRST_NAMES
+    return len(words) if called or not all(is_common(word.form) for word in words) else 0
 
 
 def _following(parsed: Parsed, at: int) -> str:

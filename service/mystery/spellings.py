@@ -20,6 +20,7 @@ NameOf = Literal["title", "designer"]
 _NUMBER_LANGUAGES = ("en", "de", "fr", "es", "it", "pt", "nl", "sv", "da", "no", "pl")
 _HIGHEST_NUMBER_WORD = 100
 _TWO_LETTERS = {"ä": "ae", "ö": "oe", "ü": "ue", "ø": "oe", "å": "aa"}
+_FIGURE = re.compile(r"\d+(?:st|nd|rd|th)?")
 _ELISION = re.compile(r"^[ldLD]['’](?=\w)")
 
 
@@ -57,8 +58,8 @@ def _numbers_by_word() -> dict[str, str]:
 
 
 def is_number(word: str) -> bool:
-    """Whether a word is a figure or a number word, 2 and up."""
-    return word.isdecimal() or word in _numbers_by_word()
+    """Whether a word is a figure or a number word, cardinal or ordinal."""
+    return bool(_FIGURE.fullmatch(word)) or word == "first" or word in _numbers_by_word()
 
 
 def _roman(number: int) -> str:
@@ -73,7 +74,8 @@ def _instead_of(word: str) -> frozenset[str]:
         number = int(word)
         return _number_words(number) | ({_roman(number)} if 0 < number < 40 else set())
     if word in _numbers_by_word():
-        return frozenset((_numbers_by_word()[word],))
+        figure = _numbers_by_word()[word]
+        return frozenset((figure, fold(num2words(int(figure), to="ordinal_num"))))
     if word == "and":
         return ANDS | {""}
     return frozenset(("and",)) if word in ANDS and len(word) > 1 else frozenset()

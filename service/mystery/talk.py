@@ -37,7 +37,7 @@ FOREIGN_ARTICLES = frozenset(
 FOREIGN_SMALL_WORDS = frozenset(
     """
     der die das dem des ein eine im auf am zum zur und vom le la les du un une et aux el los las del una
-    il gli dei della delle nel nella os um uma dos das nos het een van och og av de di da y
+    il gli dei della delle nel nella os um uma dos das nos het een van och og av de di da y dla przy nad ze til paa uden zonder met voor
     """.split()
 )
 

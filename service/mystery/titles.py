@@ -6,6 +6,7 @@ from service.mystery import cues, denials, hearsay
 from service.mystery.clauses import Clause
 from service.mystery.offers import MOST_WORDS_OF_A_NAME, asked_or_guessed
 from service.mystery.parts import is_in_another_tongue, part_of_title, rare_words, telling_titles
+from service.mystery.remarks import NOW
 from service.mystery.sighting import Finding, GuessEvidence, Seen, Sighting
 from service.mystery.stances import Stance
 from service.mystery.talk import CHAT, FIRST_PERSON, OPENERS
@@ -66,7 +67,9 @@ def _short(sighting: Sighting, clause: Clause) -> tuple[str, ...]:
     """The words of a short clause that says nothing of persons, else none."""
     text = sighting.parsed.forms(clause)
     words = tuple(text.split())
-    short = len(words) <= MOST_WORDS_OF_A_NAME and FIRST_PERSON.isdisjoint(words)
+    titles = telling_titles(sighting.rules.answer)
+    now = any(word in NOW and all(word not in t.words for t in titles) for word in words)
+    short = len(words) <= MOST_WORDS_OF_A_NAME and FIRST_PERSON.isdisjoint(words) and not now
     return words if short and not denials.denies(text) else ()
 
 
