@@ -17,13 +17,13 @@ from service.errors import BadExport
 _LOOKED_AT = 500
 #: How much worse a name is for each level that it stands deeper.
 _DEEPER = 50
-_MARKUP_NAMES = frozenset({"html", "rendered", "markup", "display"})
+_MARKUP_NAMES = frozenset({"html", "markup"})
 _OF_AUTHOR: dict[str, Known] = {
-    **dict.fromkeys(("id", "uid", "uuid", "key", "url", "uri", "href", "channelid"), "author_id"),
+    **dict.fromkeys(("id", "uid", "uuid", "key", "url", "uri", "href"), "author_id"),
     **dict.fromkeys(
         (
             *("name", "displayname", "username", "fullname", "nickname", "nick", "handle"),
-            *("login", "title", "screenname", "acct", "preferredusername"),
+            *("login", "title", "preferredusername"),
             *("nom", "nombre", "nome", "naam"),
         ),
         "author",
@@ -155,7 +155,7 @@ def _within(above: str, leaf: str, *, nearest: bool) -> Known | None:
 
 
 def _is_markup(path: Shape, texts: Sequence[str]) -> bool:
-    if spelled(path[-1] if path else "").split()[-1:] in (["html"], ["rendered"]):
+    if spelled(path[-1] if path else "").split()[-1:] in (["html"], ["markup"]):
         return True
     marked = sum(1 for text in texts if looks_like_markup(text))
     return marked > 0 and 10 * marked >= len(texts)

@@ -18,19 +18,19 @@ Known = Literal[Meaning, "clock", "other"]
 # Best names first: where two columns mean the same, the earlier name is taken.
 _NAMES: dict[Known, str] = {
     "text": (
-        "text, comment text, message text, raw text, plain text, original text, text original, "
+        "text, comment text, message text, raw text, plain text, original text, content text, "
         "comment, comment body, comment content, message, body, content, "
         "texte, commentaire, contenu, kommentar, kommentartext, nachricht, inhalt, beitrag, wortlaut, "
         "texto, comentario, mensaje, contenido, testo, commento, messaggio, contenuto, "
         "mensagem, conteudo, tekst, reactie, opmerking, bericht, inhoud, commentaar, "
-        "text display, display text, content text, comments, commentaires, kommentare, comentarios, commenti, "
+        "comments, commentaires, kommentare, comentarios, commenti, "
         "reacties, msg, note, remark, feedback, answer, antwort, reponse, respuesta, risposta, resposta, "
         "antwoord, vote, guess, choice, pick, page, what"
     ),
     "author": (
-        "author, author name, author display name, display name, author username, commenter, "
+        "author, author name, display name, author username, commenter, "
         "comment author, auteur, autor, autorin, autora, autore, autrice, verfasser, verfasserin, "
-        "user name, username, user, nickname, nick, screen name, handle, posted by, written by, "
+        "user name, username, user, nickname, nick, handle, posted by, written by, "
         "nom d utilisateur, pseudo, utilisateur, benutzername, nutzername, benutzer, nutzer, "
         "nombre de usuario, usuario, usuaria, nome utente, utente, nome de usuario, utilizador, "
         "gebruikersnaam, gebruiker, schrijver, sender, absender, expediteur, remitente, mittente, "
@@ -39,7 +39,7 @@ _NAMES: dict[Known, str] = {
     ),
     "author_id": (
         "author id, user id, uid, commenter id, member id, author user id, author account id, "
-        "account id, sender id, from id, author channel id, author uri, author url, user uri, "
+        "account id, sender id, from id, author uri, author url, user uri, "
         "id auteur, id de l auteur, id utilisateur, autor id, autoren id, benutzer id, nutzer id, "
         "id autor, id de autor, id del autor, id usuario, id de usuario, id autore, id utente, "
         "id do autor, id do usuario, id do utilizador, auteur id, gebruiker id, gebruikers id"
@@ -86,7 +86,7 @@ _NAMES: dict[Known, str] = {
         "likes, like count, like, favorites, favourites, upvotes, downvotes, dislikes, score, votes, points, rank, "
         "replies, reply count, replies count, number of replies, count, number, no, nr, row, index, #, "
         "url, link, permalink, uri, href, avatar, picture, image, photo, email, e mail, mail, "
-        "language, lang, locale, platform, source, channel, channel id, video, video id, video title, title, "
+        "language, lang, locale, platform, source, title, "
         "subject, post, post id, thread, thread id, page id, pinned, is pinned, is host, is owner, is reply, "
         "deleted, is deleted, hidden, spam, status, state, type, kind, version, country, badge, role, "
         "j aime, mentions j aime, reponses, nombre de reponses, lien, langue, titre, gefallt mir, antworten, anzahl antworten, "
