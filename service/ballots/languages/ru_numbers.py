@@ -22,6 +22,13 @@ _ELSEWHERE = (
     ("ый", ("ый", "ое", "ого", "ом", "ой")),
     ("ой", ("ой", "ое", "ого", "ом")),
 )
+#: "The nine": as the numbers of a bus or a house are called. Two to five and ten are also marks.
+_NOUNS = {
+    joined(stem + ending): value
+    for value, stems in enumerate(("шестёрк", "семёрк", "восьмёрк", "девятк"), 6)
+    for stem in (stems, stems.removesuffix("к") + "очк")
+    for ending in "ау"
+}
 _LATIN_UNITS = {
     "odin": 1, "odna": 1, "dva": 2, "dve": 2, "tri": 3, "chetyre": 4, "chetire": 4, "pyat": 5,
     "piat": 5, "shest": 6, "sem": 7, "vosem": 8, "devyat": 9, "deviat": 9,
@@ -71,7 +78,7 @@ def numbers() -> dict[str, int]:
     found = with_slips(found | {"ноль": 0}, _SLIPS)
     for value in range(4, 201):
         found |= dict.fromkeys(_turned(_which(value), _WHICH), value)
-    return found | _in_latin_letters()
+    return found | _NOUNS | _in_latin_letters()
 
 
 def ordinals() -> dict[str, int]:
