@@ -55,6 +55,7 @@ LANGUAGE = Language(
     ),
     choice_before=_norwegian(
         """
+fortsett med | videre med | jeg liker | liker | kan dere ta | kan dere lage | lage | lag |
 stemmer * på | stemmer * * på | stemmen min | stemmen min går til | jeg går for | går for |
 vi går for | stemmen går til | jeg ønsker meg | kan jeg be om | kan vi begynne med |
 vil gjerne ha | vil gjerne se | kunne tenke meg | har lyst på | favoritten min er |
@@ -77,14 +78,14 @@ prøv | så blir det
     ),
     choice_after=_norwegian(
         """
-        er stemmen min | får stemmen min | blir bra | hadde vært fint | hadde vært gøy |
-        er favoritten min | er valget mitt | takk | mange takk | takk takk | vennligst | gjerne |
-        for meg | for mitt vedkommende | blir det | er min | er mitt valg | er min stemme |
-        får min stemme | ville være | ville være fint | ville være nydelig | tar jeg |
-        velger jeg | sier jeg | stemmer jeg på | først | til å starte med | til å begynne med |
-        som start | selvfølgelig | naturligvis | helt sikkert | pls | plz | please | det blir |
-        det er | kaller på meg | føles riktig | høres bra | ser bra ut | vil jeg ha | vil jeg se |
-        er best | er min favoritt
+neste gang | som neste | er stemmen min | får stemmen min | blir bra | hadde vært fint |
+hadde vært gøy | er favoritten min | er valget mitt | takk | mange takk | takk takk | vennligst |
+gjerne | for meg | for mitt vedkommende | blir det | er min | er mitt valg | er min stemme |
+får min stemme | ville være | ville være fint | ville være nydelig | tar jeg | velger jeg |
+sier jeg | stemmer jeg på | først | til å starte med | til å begynne med | som start |
+selvfølgelig | naturligvis | helt sikkert | pls | plz | please | det blir | det er |
+kaller på meg | føles riktig | høres bra | ser bra ut | vil jeg ha | vil jeg se | er best |
+er min favoritt
         """
     ),
     other_before=_norwegian(
@@ -221,8 +222,8 @@ prøv | så blir det
     ),
     reported_after=_norwegian(
         """
-        vinner | leder | kommer til å vinne | er tatt | er opptatt | er allerede | sier min |
-        ikke
+ble | ble fin | ble så fin | var fin | vinner | leder | kommer til å vinne | er tatt |
+er opptatt | er allerede | sier min | ikke
         """
     ),
     asking=_norwegian(
