@@ -11,6 +11,7 @@ from service.mystery.compare import Mention
 from service.mystery.names import Word
 
 _QUOTED_LINE = re.compile(r"^[^\S\n]*(?:>|&gt;|＞)[^\n]*", re.MULTILINE)
+_TAG = re.compile(r"</?[a-zA-Z][^<>\n]{0,80}>")
 _STOP = re.compile(r"[.!?…\n。！？]")
 _PAUSE = re.compile(r"[,;:()/|•\[\]{}—–、，：；]|(?:^|\s)-+(?:\s|$)|--|[\"“”«»„]\s*[-–]")
 _QUOTE_MARKS = "\"“”«»„'‘’"
@@ -62,13 +63,18 @@ class Parsed:
         return self.words[first].start, self.words[last].end
 
 
+def _blank(found: re.Match[str]) -> str:
+    return " " * len(found[0])
+
+
 def own_and_quoted(text: str) -> tuple[str, str]:
     """The text with its quoted lines blanked, and with all else blanked: places stay the same."""
-    own = _QUOTED_LINE.sub(lambda line: " " * len(line[0]), text)
+    unquoted = _QUOTED_LINE.sub(_blank, text)
     quoted = "".join(
-        char if kept == " " or char == "\n" else " " for char, kept in zip(text, own, strict=True)
+        char if kept == " " or char == "\n" else " "
+        for char, kept in zip(text, unquoted, strict=True)
     )
-    return own, quoted if own != text else ""
+    return _TAG.sub(_blank, unquoted), quoted if unquoted != text else ""
 
 
 def _is_picture(char: str) -> bool:

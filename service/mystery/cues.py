@@ -22,13 +22,13 @@ _SURELY = (
 )
 _END = r"(?: the| a| an)?$"
 
-_ADVERBS = r"(?:definitely|probably|surely|really|maybe|perhaps|possibly|just|totally|obviously|clearly|actually|most likely|likely|almost certainly|certainly|still|simply|honestly|also|now|only|quite|strongly|rather|kind of|sort of)"
+_ADVERBS = r"(?:definitely|probably|surely|really|maybe|perhaps|possibly|just|totally|obviously|clearly|actually|most likely|likely|almost certainly|certainly|still|simply|honestly|also|now|only|quite|strongly|rather)"
 _WRITER = rf"(?:^|\b(?:i|id|ill|im|ive|we|wed|weve|were|me|gonna|going to|want to|like to|have to|had to|must|can|to|lets|and|so|would|do|am|hmm|yes|ok|oh|now|then|percent|\\d+) )(?:{_ADVERBS} )*"
 _THINKS = one_of(
     r"""
     go|think|thinking|reckon|reckoning|guess|guessing|believe|believing|bet|betting|say|saying|wager|suspect|suggest
     offer|submit|call|calling|vote|declare|propose|throwing in|throw in|putting down|put me down for|put down
-    putting|writing down|lock in|locking in|convinced|positive|certain|sure|dare say|daresay|venture|hazard
+    putting|writing down|lock in|locking in|convinced|positive|certain|sure|dare say|daresay|venture|hazard|deduce|presume|conclude
     (?:going|go|went|plump|plumping|opt|opting|vote|voting) (?:with|for)|settl(?:e|ing) (?:on|for)|lean(?:ing)? towards?
     (?:bet|betting|put|putting|stake|staking|wager)(?: \w+){1,5} on(?: it being)?|stick(?:ing)? (?:with|to)|team
     recogni[sz]e (?:it|this)(?: as)?|knew(?: that)?|know(?: that)?|spy|see(?=(?: that)? (?:its|it is|this is))
@@ -71,10 +71,10 @@ REMARK_CUE = re.compile(rf"^(?:\w+ )?(?:{_ITS}|is it|is this|is that|was it){_SU
 
 _TAIL = one_of(
     r"""
-    (?:i|we|id|ill|im) (?:do |would |really |still )?(?:think|thinking|guess|guessing|guessed|reckon|say|bet|believe|suppose|know|hope|am sure|feel)(?: so)?
+    (?:i|we|id|ill|im) (?:do |would |really |still )?(?:think|thinking|guess|guessing|guessed|reckon|presume|wager|deduce|say|bet|believe|suppose|know|hope|am sure|feel)(?: so)?
     (?:is|was|would be|will be|has to be|must be|gets|as|s|thats|its) (?:still )?(?:mine|my(?: (?:first|final|second|only|best|own))* (?:guess|answer|bet|vote|money|thought|pick|choice|shot|offer|entry|hunch|try))
     my (?:first |final |second |only |best |one )*(?:guess|answer|bet|vote|pick|choice|shot|offer|entry|hunch|try)
-    for (?:me|sure|certain|definite|the win|real|my guess|what its worth|now)|maybe|perhaps|possibly|probably|surely|definitely|certainly
+    for (?:me|sure|certain|definite|the win|real|my guess|what its worth|now)|maybe|perhaps|possibly|probably|surely|definitely|certainly|methinks|mayhaps|is the one
     absolutely|totally|obviously|clearly|hopefully|please|pls|plz|thanks(?: so much| a lot)?|thank you(?: so much| very much)?|ta|cheers
     lol|haha|ha|hehe|x+|xo+|yes|no|right|eh|huh|innit|hey|yeah|isnt it|is it|is this|or not|hm+|really|indeed|of course|then|though|tho|tbh|imo|imho
     (?:a |one )?(?:100|hundred) ?(?:percent|per cent)?|final answer|final|hands down|without (?:a )?(?:shadow of (?:a )?)?doubt|no doubt|btw|at a (?:guess|push|pinch|stab)|for the prize|with \d+ (?:percent )?(?:certainty|confidence)|anyone|anybody|by any chance|perchance|by chance

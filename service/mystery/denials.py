@@ -16,6 +16,7 @@ DENIES_NOTHING = anywhere(
     r"""
     not (?:quite |entirely |totally |completely |really |100 |percent |so |very |too |at all )*(?:sure|certain|positive)(?= (?:but|though|yet|maybe|perhaps)|$)
     (?:cant|cannot|couldnt|dont|didnt|not) (?:\w+ ){0,2}(?:anything|anyone|nothing)(?: else| other)? (?:but|than|except)
+    not (?:a|the foggiest) (?:clue|idea|scooby)|not a clue
     no (?:idea|clue|contest|mistak\w+|hesitation|need|more guess\w*|peeking|cheating|hard feelings|two ways|less|guessing|takers|doubt|question|lie|spoilers?|pressure|offence|joke|kidding|one(?: else)?|wonder|problem|rush|hurry)
     (?:without|beyond) (?:a |any )?(?:shadow of a )?doubt|not (?:gonna|going to) lie|not to (?:brag|boast|show off|worry)
     why not|warum nicht|pourquoi pas|por que no|perche no|waarom niet|hvorfor ikke|varfor inte|if not|not only|not bad|not just|not least|not yet|not long|not much|last but not least
@@ -114,7 +115,7 @@ HEDGED_AFTER = opening(
 DOUBTS = anywhere("(?:may|might|perhaps|maybe|possibly|probably|could) not|mightnt")
 #: A wish beside a denial: no denial, and no offer.
 WISHES = anywhere(
-    "please tell me|tell me|hope|hoping|wish|wishing|pray|praying|please (?:dont|let)|if|unless|dont (?:say|tell)"
+    "please tell me|tell me|hope|hoping|wish|wishing|pray|praying|please (?:dont|let|not|no)|oh no|if|unless|dont (?:say|tell)"
 )
 #: A short next clause that holds one of these, whatever else.
 REFUSES = re.compile(

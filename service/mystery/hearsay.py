@@ -40,7 +40,7 @@ HANDED_ON = re.compile(
     rf"|\b(?:asked|asking|ask|typing for|posting for|writing for|behalf of|courtesy of|this is from|this ones from) (?:(?:my|our|the) )?(?:\w+ ){{0,2}}{KIN}\b"
     rf"|\b{KIN}s? (?:turn|go|guess|theory|idea|shout|vote|answer|suggestion)\b"
     rf"|\b{KIN} (?:has |had |have |is having |just )*(?:a go|a guess|a theory|a look|an idea|thoughts|shouted|yelled|chimed in|spotted it|got it|guessed)\b"
-    r"|\b(?:me too|same here|likewise|snap|plus 1|another (?:vote|one|guess|voice))$"
+    r"|\b(?:me too|same here|likewise|snap|plus 1|agreed|i agree|totally agree|completely agree|so agree|me three|another (?:vote|one|guess|voice))$"
 )
 
 #: Somebody else names it, or the writer agrees with somebody.
@@ -48,11 +48,13 @@ OTHERS = anywhere(
     rf"""
     {_CLAIMS}|{_CLAIMS_ABROAD}|{_POSSESSIVE}
     saying|commenting|guessing that|according|heard|i hear|rumou?r|apparently
-    agree|agrees|agreed|agreeing|ditto|seconding|second that|i second|copying|copied|copy|stealing|nicked|pinched
+    agree|agrees|agreed|agreeing|ditto|seconding|second that|i second|majority|copying|copied|copy|stealing|nicked|pinched
     joining|same as|bandwagon|with you|im with|i am with|like \w+ says?|on behalf
     (?!(?:i|we|and|then|but|so|honestly|probably|definitely|maybe)\b)\w+ would (?:say|guess|reckon|bet|go (?:for|with))
     (?:your|her|his|their) (?:guess|idea|answer|theory|suggestion)
     (?!(?:i|im|we|were|still|and|so|now|me|also|definitely|am|just|be|then|but|ok|well|probably|maybe)\b)\w+ (?:is |are )?going (?:for|with)
+    (?!(?:lets|its|this|was|as|thats|yes|his|is|does|always|perhaps|thanks|guess|obvious|us)\b)(?:they|people|\w+s) (?:all |both )?(?:think|reckon|say|believe|guess|suggest)
+    (?!(?:thats|its|whats|alls|lets|theres|heres)\b)\w+s (?:so |absolutely |totally )?right
     segun|selon|laut|volgens (?!mij)|another (?:vote|one|guess|voice) for|count me in|yes to|me too
     """
 )
@@ -69,6 +71,7 @@ OWN_CLAIM = anywhere(
     i(?:m| am| was|ve| have)? (?:\w+ )?(?:convinced|saying|suggested|mentioned)|im saying|i (?:asked|guessed|swear)|let me (?:tell|say)
     (?:my|for|in my) (?:own )?(?:guess|opinion|money|vote|answer|theory|hunch|bet|tip|idea)
     (?:hi|hello|hey|morning|evening|afternoon) (?:everyone|everybody|people|all)|everyone hi
+    (?:sorry|apologies|not sure|dont know|no idea|unsure) (?:if|whether) (?:\w+ )*(?:said|guessed|mentioned|repeated|suggested|named)(?: it| this| already)*
     secondo me|segun yo|selon moi|(?:ich|je) (?:denke|glaube|pense)|moi je pense|eu acho
     """
 )
@@ -76,6 +79,7 @@ OWN_CLAIM = anywhere(
 OTHERS_BEFORE_STOP = re.compile(
     rf"\b(?:says|said|reckons|thinks|guesses|guessed|suggests|suggested|{_POSSESSIVE}|(?:your|her|his|their) (?:guess|idea|theory|answer)|insists|swears|told me|tells me|convinced me|persuaded me|won me over|talked me (?:into it|round)|{_CLAIMS_ABROAD}"
     r"|(?:did|does|do|would) (?:\w+ ){1,5}say|asked (?:her|him|them|my \w+)|according to (?:\w+ ?){1,3}|said it(?: first)?|convinced|same|youre right|you are right|youve got it|you got it)(?: is| was)?$"
+    r"|^(?:just )?(?:like|as with) \w+$|\b(?:majority|crowd|consensus)$"
     r"|\b(?:is|are|was|were|seems?) (?:\w+ )?(?:certain|sure|convinced|positive|adamant|agreed)$"
     r"|(?!\bi )\b\w+ (?:said|got|guessed|named|had) (?:it|that|this)\b.*\b(?:first|already|before|yes)\b"
     r"|^(?:i |yes |totally |also )*(?:agree|agreed|ditto|seconded|same)\b"

@@ -22,6 +22,10 @@ from service.mystery.talk import (
 MOST_WORDS_OF_A_NAME = 6
 #: Before the sealed designer these make what stands before them a name.
 _BY = frozenset("by von de par di av af door".split())
+#: Capitals of these are those of a sentence.
+_OPENS_TALK = frozenset(
+    "im ive id watching loving looking seeing stitching waiting thinking hoping sorry dear thanks thank".split()
+)
 _GREETS = frozenset(
     "hi hello hey from greetings love happy merry good dear thanks thank hugs cheers guten bonjour hola ciao".split()
 )
@@ -67,9 +71,7 @@ def _capitals(parsed: Parsed, words: list[Word]) -> int:
     """How many telling words of these are capitalised, where capitals tell something."""
     if all(w.shout for w in parsed.words if len(w.form) > 1):
         return 0
-    return sum(
-        w.capital and w.form not in SMALL_WORDS and w.form not in ("im", "ive", "id") for w in words
-    )
+    return sum(w.capital and w.form not in SMALL_WORDS and w.form not in _OPENS_TALK for w in words)
 
 
 def _offer_of(parsed: Parsed, clause: Clause, designers: frozenset[int]) -> Offer | None:

@@ -28,7 +28,7 @@ MOST_WORDS_OF_A_SHOUT = 6
 _POSSESSIVES = frozenset("my our your his her their".split())
 #: Of the words that speak of naming, those that behind a name mostly speak of other things.
 _ALSO_OTHERWISE = frozenset(
-    "right next do being back arm stick stand sign see read hear heart want wish love".split()
+    "close right next do being back arm stick stand sign see read hear heart want wish love".split()
 )
 _SEEN = re.compile(r"\bcan (?:see|spot|count)$")
 _CONNECTS = frozenset(
@@ -92,40 +92,57 @@ def is_everyday(parsed: Parsed, setting: Setting, before: str, *, after_allows: 
 
 def _is_talk(setting: Setting, before: str, *, after_allows: bool) -> bool:
     """Whether the words around a title in lower case speak of the writer's or another's life."""
-    left, right = before.split(), setting.after.split()
-    chatty = [w for w in left if w not in GUESS_WORDS]
-    persons = not FIRST_PERSON.isdisjoint(left)
-    indefinite = setting.article in ("a", "an")
-    saying = all(word in SAYINGS for word in setting.title)
-    naming = not saying and not NAMING_TALK.isdisjoint(
-        (*left, *(w for w in right if w not in _ALSO_OTHERWISE))
-    )
-    if (indefinite and chatty) or (right and _SEEN.search(before)):
-        return True
-    if (
-        chatty
-        and not naming
-        and (persons or cues.EVERYDAY_BEFORE.search(f"{before} {setting.article}".strip()))
-    ):
-        return True
-    if left and left[-1] in _POSSESSIVES:
-        return True
-    goes_on = bool(right) and not after_allows
+    left = before.split()
+    told = _before_tells(setting, before)
+    if told is not None:
+        return told
+    goes_on = bool(setting.after) and not after_allows
     if len(setting.mention.name.words) == 1:
         pointed = setting.article or (left and left[-1] in SMALL_WORDS)
-        return bool(chatty and pointed) or goes_on
-    if right and right[0] in RUN_ON:
+        return bool(_chatty(left) and pointed) or goes_on
+    if _speaks_of_names(setting, left) or not RUN_ON.isdisjoint(setting.after.split()[:1]):
         return False
-    if naming:
+    return _after_tells(setting, left, goes_on=goes_on)
+
+
+def _chatty(left: list[str]) -> list[str]:
+    """The words before a title that are no guess words."""
+    return [word for word in left if word not in GUESS_WORDS]
+
+
+def _speaks_of_names(setting: Setting, left: list[str]) -> bool:
+    """Whether the clause speaks of naming or owning pieces, so that the title may be the name."""
+    if all(word in SAYINGS for word in setting.title):
         return False
-    if right and persons:
+    right = (word for word in setting.after.split() if word not in _ALSO_OTHERWISE)
+    return not NAMING_TALK.isdisjoint((*left, *right))
+
+
+def _before_tells(setting: Setting, before: str) -> bool | None:
+    """Whether what stands before a title makes it talk, or plainly not; None where it does not say."""
+    left = before.split()
+    chatty = _chatty(left)
+    if (chatty and setting.article in ("a", "an")) or (setting.after and _SEEN.search(before)):
+        return True
+    if left[-1:] in (["is"], ["be"]):
+        return False
+    persons = not FIRST_PERSON.isdisjoint(left)
+    placed = cues.EVERYDAY_BEFORE.search(f"{before} {setting.article}".strip())
+    if chatty and (persons or placed) and not _speaks_of_names(setting, left):
+        return True
+    return True if left and left[-1] in _POSSESSIVES else None
+
+
+def _after_tells(setting: Setting, left: list[str], *, goes_on: bool) -> bool:
+    """Whether what stands behind a title makes it talk."""
+    right = setting.after.split()
+    if right and not FIRST_PERSON.isdisjoint(left):
         return goes_on
     told_of = right[:1] in (["is"], ["are"]) and len(right) > 2
-    if not left and goes_on and (told_of or (len(right) > 3 and right[0] not in _CONNECTS)):
+    long_enough = told_of or (len(right) > 3 and right[0] not in _CONNECTS)
+    if goes_on and ((not left and long_enough) or len(_chatty(left)) > 1):
         return True
-    return (len(chatty) > 1 and goes_on) or (
-        len(right) > 1 and bool(cues.EVERYDAY_AFTER.search(setting.after))
-    )
+    return len(right) > 1 and bool(cues.EVERYDAY_AFTER.search(setting.after))
 
 
 def _is_plain_remark(parsed: Parsed, setting: Setting, before: str) -> bool:

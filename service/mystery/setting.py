@@ -32,7 +32,8 @@ class Setting:
     designers named there; `end` is what that clause ends with. `earlier` are the clauses before
     it in its sentence, `just_before` the last two in whatever sentence; `following` is the clause
     behind it, `following_end` what that one ends with, `following_named` that it holds capitals.
-    `addressed` says that somebody is addressed with @ before the name.
+    `addressed` says that somebody is addressed with @ before the name, `said_by` that a person's
+    name and a colon stand before it.
     `named` says that the writing shows a name (capitals, quotation marks, a tag), `article` holds
     the article before it. `other_designer` says that "by" and a person's name follow, `signed`
     that a designer, the sealed one or another, stands in the clause, `struck` that
@@ -49,6 +50,7 @@ class Setting:
     following_end: str
     following_named: bool
     addressed: bool
+    said_by: bool
     named: bool
     article: str
     other_designer: bool
@@ -90,6 +92,7 @@ def setting_of(parsed: Parsed, mention: Mention, beside: tuple[Mention, ...]) ->
         following_end=nexts[0].end if nexts else "",
         following_named=bool(nexts) and _names_something(parsed, nexts[0]),
         addressed=any(word.handle for word in parsed.words[: mention.first]),
+        said_by=at > 0 and _is_speaker(parsed, parsed.clauses[at - 1]),
         named=looks_named(parsed, mention),
         article=article,
         other_designer=other_designer,
@@ -135,6 +138,14 @@ def _following(parsed: Parsed, at: int) -> str:
     texts = [("or " if c.alternative else "") + parsed.forms(c) for c in clauses]
     turns = len(clauses) == 2 and clauses[0].sentence == clauses[1].sentence
     return " ".join(texts) if turns and texts[1].startswith("but ") else "".join(texts[:1])
+
+
+def _is_speaker(parsed: Parsed, clause: Clause) -> bool:
+    """Whether a clause is a person's name and a colon ("Anna: ...")."""
+    words = parsed.words[clause.first : clause.last + 1]
+    form = words[0].form
+    person = form in FIRST_NAMES or not (is_common(form) or form in CHAT or form in OPENERS)
+    return clause.end == ":" and len(words) == 1 and words[0].capital and person
 
 
 def _names_something(parsed: Parsed, clause: Clause) -> bool:

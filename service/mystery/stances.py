@@ -40,6 +40,7 @@ _PLAIN_TAGS = frozenset(
 )
 _WORKS = frozenset("work design designs piece pattern chart one kit style".split())
 _KINDS = frozenset("chart kit pattern design piece one picture".split())
+_NEGATIVE_QUESTIONS = frozenset("isnt wasnt arent doesnt didnt".split())
 _SUBORDINATE = re.compile(r"^(?:dass|das|que|ze|che|that|att|at|dat|zeby|hogy|ca)\b")
 _AFTER_AND = frozenset(
     """
@@ -106,6 +107,8 @@ def _denial_before(setting: Setting, before: str) -> Stance | None:
     found = list(denials.DENIED_BEFORE.finditer(left))
     if not found:
         return None
+    if left in _NEGATIVE_QUESTIONS and setting.after:
+        return "taken back"  # "isn't The Night Ferry that pink one"
     between = left[found[-1].end() :].split()
     near = len(between) <= MOST_WORDS_DENIED_OVER and all(
         w in GUESS_WORDS or w in GUESS_WORDS_ABROAD for w in between
@@ -141,6 +144,8 @@ def _doubted_behind(setting: Setting) -> bool:
 def _of_others(setting: Setting, before: str) -> bool:
     """Whether the name is told of somebody else, or taken over from somebody."""
     if hearsay.OTHERS.search(hearsay.OWN_CLAIM.sub("", before)):
+        return True
+    if setting.said_by:
         return True
     if setting.addressed and hearsay.SAYS_YES.match(before or " ".join(setting.earlier[-1:])):
         return True

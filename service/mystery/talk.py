@@ -85,7 +85,7 @@ OPENERS = frozenset(
     so ok okay right now well and or then oh ooh ah aha aah eh er erm um umm uh hm hmm mm wow omg ohh gosh
     golly goodness blimey crikey ha haha hah hehe lol lmao hi hey hello yo yes yep yeah yay yup nope wait
     hang on hold up maybe perhaps possibly probably definitely surely certainly absolutely obviously clearly
-    finally everyone everybody btw incidentally
+    finally everyone everybody methinks mayhaps btw incidentally
     either please pls thanks thank you x xx ps edit guess guessing answer
     teh hte y yall eureka bingo ta da tada gotcha solution got it just dunno otherwise alternatively else
     """.split()
@@ -160,7 +160,7 @@ CHAT = frozenset(
     first last time caller viewer subscriber newbie lurker lurking late early here again too much so
     really very just still not never always ever
     progress work update detail details tension backstitch confetti knots finally bingo eureka gotcha
-    hooray hurrah psst drumroll drum oops whoops ouch ugh argh sigh phew drat fingers crossed suspense hmm
+    hooray hurrah psst shh shhh jove drumroll drum oops whoops ouch ugh argh sigh phew drat fingers crossed suspense hmm
     bitte danke hallo guten abend tag morgen liebe grusse schon schone bonjour bonsoir merci bisous
     salut coucou hola buenas buenos gracias saludos besos ciao buongiorno buonasera grazie saluti
     bellissimo ola obrigada beijinhos hoi groetjes hej tack hilsen pozdrawiam serdecznie kiitos moi
@@ -223,6 +223,7 @@ PIECE_TALK = frozenset(
 #: Words that speak of naming, stitching or owning pieces: talk that holds them may mean the name.
 NAMING_TALK = frozenset(
     """
+    sort kind call calls crossed bandwagon close part deduce presume wager methinks
     think thinking thinks thought say saying says said believe reckon bet vote votes voting name named
     called money heart gut hear heard read sign label notes mean means yes convinced stand stick back
     want wish hope hoping praying pray vibes vibe remind reminds similar sequel companion partner pair
