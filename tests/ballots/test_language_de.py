@@ -55,6 +55,16 @@ COUNTS = {
     "another if it is gone": ("die 8, und falls die weg ist die 44", 8),
     "first and second choice": ("Erste Wahl 12, zweite Wahl 40", 12),
     "otherwise": ("27, sonst 28", 27),
+    "one of two after all": ("14 oder 15, aber eher 14", 14),
+    "praise of the last page": ("31 war toll, jetzt bitte 32", 32),
+    "a husband overruled": ("mein Mann sagt 16, aber ich nehme die 20", 20),
+    "together with her daughter": ("Meine Tochter und ich nehmen die 42", 42),
+    "nobody has said it": ("48 hat noch keiner gesagt, also 48", 48),
+    "in dialect": ("Griaß eich, i nimm de 44", 44),
+    "in Swiss German": ("Grüezi mitenand, 44 bitte", 44),
+    "asked formally": ("Könnten Sie mit der 17 anfangen?", 17),
+    "one number mistyped": ("54, Entschuldigung, 44", 44),
+    "a twelve": ("die 12er Seite", 12),
 }  # fmt: skip
 
 LOOKS = {
@@ -75,6 +85,13 @@ LOOKS = {
     "if it is free": ("ich wähl die 20, wenn sie noch frei ist", {20}),
     "a boast": ("Erste!", {1}),
     "a bare word of two languages": ("elf", {11}),
+    "a doubt at the end": ("24 oder doch 25", {24, 25}),
+    "a condition before it": ("wenn die 12 noch frei ist, dann die", {12}),
+    "a product": ("7 mal 6", set()),
+    "somewhere in the middle": ("irgendeine aus der Mitte", {32}),
+    "any corner": ("Hauptsache eine Ecke!", {1, 9, 55, 63}),
+    "in the forties": ("irgendwas in den Vierzigern", set()),
+    "somebody has perhaps said it": ("Hat jemand schon 42 gesagt?", {42}),
 }
 
 NONE = {
@@ -95,6 +112,9 @@ NONE = {
     "off the chart in a word": ("vierundsechzig", "off-chart"),
     "not to be counted": ("bitte meine Stimme nicht zählen", "withdrawn"),
     "taken back": ("Ich ziehe meine Stimme zurück", "withdrawn"),
+    "struck with its number": ("Meine 54 bitte streichen", "withdrawn"),
+    "threads over threads": ("Stickt ihr mit 2 Fäden über 1?", "no-page"),
+    "two ruled out": ("nicht die 13 oder 14", "no-page"),
 }  # fmt: skip
 
 

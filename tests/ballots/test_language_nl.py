@@ -53,6 +53,15 @@ COUNTS = {
     "another if it is gone": ("8, en als die al bezet is 44", 8),
     "first and second choice": ("eerste keus 12, tweede keus 40", 12),
     "otherwise": ("27, anders 28", 27),
+    "praise of the last page": ("31 was mooi, nu graag 32", 32),
+    "one of two after all": ("14 of 15, maar liever 14", 14),
+    "a husband overruled": ("mijn man zegt 16, maar ik neem 20", 20),
+    "together with her daughter": ("Mijn dochter en ik nemen 42", 42),
+    "changed from one to another": ("Ik verander mijn stem van 54 naar 44", 44),
+    "asked formally": ("Zou u met 17 kunnen beginnen?", 17),
+    "as they say in Flanders": ("amai hoe schoon! 44 aub", 44),
+    "one": ("pagina één graag", 1),
+    "one number mistyped": ("20, nee 21", 21),
 }  # fmt: skip
 
 LOOKS = {
@@ -73,6 +82,11 @@ LOOKS = {
     "if it is free": ("25 als die nog vrij is", {25}),
     "a boast": ("Eerste!", {1}),
     "a bare word of two languages": ("elf", {11}),
+    "a doubt at the end": ("24, of toch 25", {24, 25}),
+    "a condition before it": ("als 12 nog vrij is dan die", {12}),
+    "a product": ("6 keer 7", set()),
+    "somewhere in the middle": ("iets uit het midden", {32}),
+    "somebody has perhaps said it": ("Heeft iemand al 42 gezegd?", {42}),
 }
 
 NONE = {
@@ -92,6 +106,9 @@ NONE = {
     "off the chart in a word": ("vierenzestig", "off-chart"),
     "not to be counted": ("tel mijn stem maar niet mee", "withdrawn"),
     "taken back": ("ik trek mijn stem in", "withdrawn"),
+    "struck with its number": ("Schrap mijn 54 maar", "withdrawn"),
+    "two ruled out": ("niet 13 of 14", "no-page"),
+    "one of their own": ("een mooie video, wat een geduld", "no-page"),
 }
 
 

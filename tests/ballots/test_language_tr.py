@@ -31,6 +31,8 @@ TURKISH = {
     "one or the other": ("12 veya 13", "look 12 13"),
     "a question": ("42 alındı mı?", "look 42"),
     "everybody": ("herkes 42 diyor", "look 42"),
+    "a range": ("30 ile 40 arası", "look"),
+    "a husband overruled": ("eşim 16 diyor ama ben 20 diyorum", "counts 20"),
     "years of stitching": ("30 yıldır nakış işliyorum, çok güzel", "none no-page"),
     "cups of tea": ("bugün 3 bardak çay içtim", "none no-page"),
     "all but one": ("13 hariç hepsi", "none no-page"),
