@@ -9,18 +9,18 @@ LANGUAGE = Language(
     code="cs",
     everyday=phrases(
         """
-mezi | líbí | uvidíme | zapomeňte | května | vezmu | já | ty | on | ona | my | vy | oni | mě |
-mně | mi | mnou | tě | ti | nás | nám | vás | vám | můj | moje | mého | mému | tvoje | váš |
-vaše | naše | je | jsou | jsem | jsi | jsme | byl | byla | bylo | mám | máš | má | máme | ne |
-ano | jo | a | i | nebo | ale | že | aby | jak | co | kdo | kde | kdy | proč | protože | takže |
-to | ten | ta | tu | tím | toho | se | si | už | ještě | jen | jenom | taky | také | moc | hodně |
-na | od | po | pro | při | pod | nad | z | ze | prosím | děkuju | děkuji | díky | zdravím |
-pozdrav | ahoj | čau | dobrý | den | večer | krásný | krásné | krásná | nádhera | nádherné |
-úžasné | super | strana | stranu | strany | stránka | stránku | stránky | stránkou | straně |
-číslo | hlasuju | hlasuji | hlas | hlasu | vybírám | beru | volím | možná | chci | chtěla |
-chtěl | bych | začni | začněte | začít | dnes | dneska | vždycky | zase | teď | všichni |
-všechno | poslední | první | šťastné | let | vyšívám | těším | uprostřed | roh | rohu | vpravo |
-vlevo | nahoře | dole | kromě | nepočítejte | vlastně | raději | radši | hor | vzor | práce
+        mezi | líbí | uvidíme | zapomeňte | května | vezmu | já | ty | on | ona | my | vy | oni | mě |
+        mně | mi | mnou | tě | ti | nás | nám | vás | vám | můj | moje | mého | mému | tvoje | váš |
+        vaše | naše | je | jsou | jsem | jsi | jsme | byl | byla | bylo | mám | máš | má | máme | ne |
+        ano | jo | a | i | nebo | ale | že | aby | jak | co | kdo | kde | kdy | proč | protože | takže |
+        to | ten | ta | tu | tím | toho | se | si | už | ještě | jen | jenom | taky | také | moc | hodně |
+        na | od | po | pro | při | pod | nad | z | ze | prosím | děkuju | děkuji | díky | zdravím |
+        pozdrav | ahoj | čau | dobrý | den | večer | krásný | krásné | krásná | nádhera | nádherné |
+        úžasné | super | strana | stranu | strany | stránka | stránku | stránky | stránkou | straně |
+        číslo | hlasuju | hlasuji | hlas | hlasu | vybírám | beru | volím | možná | chci | chtěla |
+        chtěl | bych | začni | začněte | začít | dnes | dneska | vždycky | zase | teď | všichni |
+        všechno | poslední | první | šťastné | let | vyšívám | těším | uprostřed | roh | rohu | vpravo |
+        vlevo | nahoře | dole | kromě | nepočítejte | vlastně | raději | radši | hor | vzor | práce
         """
     ),
     numbers=cs_numbers.numbers(),
@@ -50,20 +50,20 @@ vlevo | nahoře | dole | kromě | nepočítejte | vlastně | raději | radši | 
     ),
     choice_before=phrases(
         """
-líbí se mi | nejvíc se mi líbí | teď | hlasuju pro | hlasuji pro | hlasuju za | hlasuji za |
-hlasuju na | hlasuju | hlasuji | hlas pro | můj hlas | můj hlas pro | hlas | můj hlas má |
-můj hlas dostává | můj hlas jde | dávám hlas | hlasujeme pro | hlasovala pro | hlasoval pro |
-vybírám | vybírám si | vyberu | vybrala jsem | vybral jsem | volím | volíme | moje volba |
-moje volba je | volba | beru | vezmu | vezměte | chci | chceme | chtěla bych | chtěl bych |
-ráda bych | rád bych | přála bych si | přál bych si | přeju si | prosím | prosila bych |
-poprosím | sázím na | tipuju | tipuji | tip | můj tip | můj tip je | hádám | začni | začni od |
-začněte | začněte od | začít | začněme | začala bych | začal bych | co takhle | co třeba |
-co říkáš na | co říkáte na | proč ne | můžeme začít | mohla bych | mohl bych | mohli bychom |
-můžu poprosit | pro mě | za mě | ode mě | říkám | řekla bych | řekl bych | jsem pro | jdu do |
-jdu na | navrhuju | navrhuji | návrh | favorit | můj favorit je | nejradši | nejraději | radši |
-raději | držím palce | držím palce pro | doufám v | měním na | změna na | mělo být |
-myslela jsem | myslel jsem | zůstávám u | dej | dejte | dejme | další | tým | srdce říká |
-pocit říká | udělej | udělejte | pro | vlastně | spíš | spíše
+        líbí se mi | nejvíc se mi líbí | teď | hlasuju pro | hlasuji pro | hlasuju za | hlasuji za |
+        hlasuju na | hlasuju | hlasuji | hlas pro | můj hlas | můj hlas pro | hlas | můj hlas má |
+        můj hlas dostává | můj hlas jde | dávám hlas | hlasujeme pro | hlasovala pro | hlasoval pro |
+        vybírám | vybírám si | vyberu | vybrala jsem | vybral jsem | volím | volíme | moje volba |
+        moje volba je | volba | beru | vezmu | vezměte | chci | chceme | chtěla bych | chtěl bych |
+        ráda bych | rád bych | přála bych si | přál bych si | přeju si | prosím | prosila bych |
+        poprosím | sázím na | tipuju | tipuji | tip | můj tip | můj tip je | hádám | začni | začni od |
+        začněte | začněte od | začít | začněme | začala bych | začal bych | co takhle | co třeba |
+        co říkáš na | co říkáte na | proč ne | můžeme začít | mohla bych | mohl bych | mohli bychom |
+        můžu poprosit | pro mě | za mě | ode mě | říkám | řekla bych | řekl bych | jsem pro | jdu do |
+        jdu na | navrhuju | navrhuji | návrh | favorit | můj favorit je | nejradši | nejraději | radši |
+        raději | držím palce | držím palce pro | doufám v | měním na | změna na | mělo být |
+        myslela jsem | myslel jsem | zůstávám u | dej | dejte | dejme | další | tým | srdce říká |
+        pocit říká | udělej | udělejte | pro | vlastně | spíš | spíše
         """
     ),
     choice_after=phrases(
@@ -213,10 +213,10 @@ pocit říká | udělej | udělejte | pro | vlastně | spíš | spíše
     earlier=phrases("nalevo od | vlevo od | strana před | hned před"),
     withdrawn=phrases(
         """
-zapomeňte na můj hlas | zapomeň na můj hlas | zapomeňte můj hlas | nepočítejte můj |
-nepočítej můj | nepočítejte mi | beru svůj hlas zpět | beru zpět | stahuju svůj | stahuji svůj |
-zrušte můj | zruš můj | smažte můj | ignorujte můj | můj hlas nepočítejte | můj hlas se nepočítá |
-vymažte můj
+        zapomeňte na můj hlas | zapomeň na můj hlas | zapomeňte můj hlas | nepočítejte můj |
+        nepočítej můj | nepočítejte mi | beru svůj hlas zpět | beru zpět | stahuju svůj | stahuji svůj |
+        zrušte můj | zruš můj | smažte můj | ignorujte můj | můj hlas nepočítejte | můj hlas se nepočítá |
+        vymažte můj
         """
     ),
     abstaining=phrases("""

@@ -54,33 +54,33 @@ LANGUAGE = Language(
     ),
     choice_before=_danish(
         """
-fortsæt med | videre med | stemmen går til | stemmen | kan i lave | kan du lave | lave |
-kan godt lide | kan lide | lav | stemmer * på | stemmer * * på | stemmer på | stemme på |
-stemmer for | stem på | stemme går til | min stemme | stemme | stemmer | stemte på | stem |
-min stemme er | vælger | vælg | valgte | vil vælge | vil have | vil gerne have | vil gerne se |
-ville vælge | vil se | vil | tager | tag | jeg tager | tage | går efter | går med | kør med |
-satser på | gætter på | gætter | gæt | mit gæt er | starte med | start med | start på |
-starte på | begynd med | begynde med | begynde på | starter med | begynd * med | start * med |
-må vi starte med | må vi få | må jeg få | må jeg bede om | må vi | må jeg | kan vi starte med |
-kan vi tage | kan vi få | kan vi | kan du tage | kan jeg få | hvad med | hvad siger du til |
-hvad siger i til | hvorfor ikke | for mig | for mit vedkommende | jeg siger | siger | vil sige |
-jeg tror på | tror på | tror | håber på | håber | holder på | krydser fingre for | hepper på |
-favorit | favorit er | min favorit | foretrækker | helst | hellere | ønsker | ønsker mig |
-giv mig | giv os | det bliver | bliver det | bliver | lad det blive | lad os tage | lad os |
-skifter til | ændrer til | mente | jeg mente | mener | bliver ved | holder fast i | hælder til |
-for | venligst | tak | gerne | mit valg | mit valg er | valg | valget falder på | det er |
-sæt mig på | skriv mig på | team | hjertet siger | mavefornemmelsen siger | næste side |
-skal være | prøv | så bliver det
+        fortsæt med | videre med | stemmen går til | stemmen | kan i lave | kan du lave | lave |
+        kan godt lide | kan lide | lav | stemmer * på | stemmer * * på | stemmer på | stemme på |
+        stemmer for | stem på | stemme går til | min stemme | stemme | stemmer | stemte på | stem |
+        min stemme er | vælger | vælg | valgte | vil vælge | vil have | vil gerne have | vil gerne se |
+        ville vælge | vil se | vil | tager | tag | jeg tager | tage | går efter | går med | kør med |
+        satser på | gætter på | gætter | gæt | mit gæt er | starte med | start med | start på |
+        starte på | begynd med | begynde med | begynde på | starter med | begynd * med | start * med |
+        må vi starte med | må vi få | må jeg få | må jeg bede om | må vi | må jeg | kan vi starte med |
+        kan vi tage | kan vi få | kan vi | kan du tage | kan jeg få | hvad med | hvad siger du til |
+        hvad siger i til | hvorfor ikke | for mig | for mit vedkommende | jeg siger | siger | vil sige |
+        jeg tror på | tror på | tror | håber på | håber | holder på | krydser fingre for | hepper på |
+        favorit | favorit er | min favorit | foretrækker | helst | hellere | ønsker | ønsker mig |
+        giv mig | giv os | det bliver | bliver det | bliver | lad det blive | lad os tage | lad os |
+        skifter til | ændrer til | mente | jeg mente | mener | bliver ved | holder fast i | hælder til |
+        for | venligst | tak | gerne | mit valg | mit valg er | valg | valget falder på | det er |
+        sæt mig på | skriv mig på | team | hjertet siger | mavefornemmelsen siger | næste side |
+        skal være | prøv | så bliver det
         """
     ),
     choice_after=_danish(
         """
-næste gang | som den næste | tak | mange tak | tak tak | venligst | gerne | for mig |
-for mit vedkommende | bliver det | er min | er mit valg | er min stemme | får min stemme |
-ville være | ville være fint | ville være dejligt | tager jeg | vælger jeg | siger jeg |
-stemmer jeg på | først | til at starte med | til at begynde med | som start | selvfølgelig |
-naturligvis | helt sikkert | pls | plz | please | det bliver | det er | kalder på mig |
-føles rigtigt | lyder godt | ser godt ud | vil jeg have | vil jeg se | er bedst | er min favorit
+        næste gang | som den næste | tak | mange tak | tak tak | venligst | gerne | for mig |
+        for mit vedkommende | bliver det | er min | er mit valg | er min stemme | får min stemme |
+        ville være | ville være fint | ville være dejligt | tager jeg | vælger jeg | siger jeg |
+        stemmer jeg på | først | til at starte med | til at begynde med | som start | selvfølgelig |
+        naturligvis | helt sikkert | pls | plz | please | det bliver | det er | kalder på mig |
+        føles rigtigt | lyder godt | ser godt ud | vil jeg have | vil jeg se | er bedst | er min favorit
         """
     ),
     other_before=_danish(
@@ -215,8 +215,8 @@ føles rigtigt | lyder godt | ser godt ud | vil jeg have | vil jeg se | er bedst
     ),
     reported_after=_danish(
         """
-blev | blev flot | blev så flot | var flot | vinder | fører | kommer til at vinde | er taget |
-er optaget | er allerede | siger min | ikke
+        blev | blev flot | blev så flot | var flot | vinder | fører | kommer til at vinde | er taget |
+        er optaget | er allerede | siger min | ikke
         """
     ),
     asking=_danish(

@@ -22,20 +22,20 @@ LANGUAGE = Language(
     code="de",
     everyday=_german(
         """
-glaube | glaub | denke | finde | find | letzte | erste | nächste | jemand | niemand |
-warum | welche | euer | eure | schwierig | weg | fertig | bisschen | wir | unser | unsere |
-letztes | gleich | in | griass | grüezi | servus | ned | hätt | nimm | irgendwas | irgendeine |
-mitenand | jede | jeder | jeden | der | die | das | den | dem | ein | eine | einen | und | oder |
-aber | ich | du | ihr | sie | es | mich | mir | dich | dir | uns | euch | mein | meine | meinen |
-dein | deine | ist | sind | war | bin | bist | habe | hab | hast | hat | haben | nicht | kein |
-keine | ja | nein | doch | auch | noch | nur | schon | sehr | so | wie | was | wer | wo | wenn |
-weil | dass | denn | mit | für | von | vom | zu | zum | zur | bei | auf | aus | nach | über |
-unter | im | am | an | um | bitte | danke | vielen | dank | hallo | moin | guten | liebe |
-lieben | grüße | grüsse | gruß | lg | gern | gerne | heute | immer | wieder | einfach |
-natürlich | klar | toll | schön | wunderschön | super | seite | nummer | stimme | nehme | nehm |
-wähle | möchte | würde | wäre | hätte | kann | will | dann | mal | ganz | alle | diese | dieser |
-dieses | diesmal | freue | mach | weiter | spannend | wird | seit | viel | viele | mag | oben |
-unten | links | rechts | zurück | zwischen | mitte | sonst | lieber | überrasch
+        glaube | glaub | denke | finde | find | letzte | erste | nächste | jemand | niemand |
+        warum | welche | euer | eure | schwierig | weg | fertig | bisschen | wir | unser | unsere |
+        letztes | gleich | in | griass | grüezi | servus | ned | hätt | nimm | irgendwas | irgendeine |
+        mitenand | jede | jeder | jeden | der | die | das | den | dem | ein | eine | einen | und | oder |
+        aber | ich | du | ihr | sie | es | mich | mir | dich | dir | uns | euch | mein | meine | meinen |
+        dein | deine | ist | sind | war | bin | bist | habe | hab | hast | hat | haben | nicht | kein |
+        keine | ja | nein | doch | auch | noch | nur | schon | sehr | so | wie | was | wer | wo | wenn |
+        weil | dass | denn | mit | für | von | vom | zu | zum | zur | bei | auf | aus | nach | über |
+        unter | im | am | an | um | bitte | danke | vielen | dank | hallo | moin | guten | liebe |
+        lieben | grüße | grüsse | gruß | lg | gern | gerne | heute | immer | wieder | einfach |
+        natürlich | klar | toll | schön | wunderschön | super | seite | nummer | stimme | nehme | nehm |
+        wähle | möchte | würde | wäre | hätte | kann | will | dann | mal | ganz | alle | diese | dieser |
+        dieses | diesmal | freue | mach | weiter | spannend | wird | seit | viel | viele | mag | oben |
+        unten | links | rechts | zurück | zwischen | mitte | sonst | lieber | überrasch
         """
     ),
     numbers=de_numbers.numbers(),
@@ -58,13 +58,13 @@ unten | links | rechts | zurück | zwischen | mitte | sonst | lieber | überrasc
     ),
     fillers=_german(
         """
-nochmal | noch mal | noch einmal | erneut | d | de | die | der | den | dem | das | eine | ein |
-einer | meine | gute | alte | liebe | doch | mal | bitte | bitte bitte | gerne | gern | einfach |
-ganz klar | ganz | klar | natürlich | unbedingt | definitiv | eindeutig | wohl | vielleicht |
-also | dann | mal wieder | wieder | heute | diesmal | dieses mal | auch | jetzt | nun | ja |
-eher | lieber | äh | ähm | hm | hmm | auf jeden fall | aber | nämlich | schöne | tolle | ruhig |
-erstmal | erst mal | zuerst | als erstes | als nächstes | als nächste | sehr | es mit | es | ist |
-wäre | zahl | glückszahl
+        nochmal | noch mal | noch einmal | erneut | d | de | die | der | den | dem | das | eine | ein |
+        einer | meine | gute | alte | liebe | doch | mal | bitte | bitte bitte | gerne | gern | einfach |
+        ganz klar | ganz | klar | natürlich | unbedingt | definitiv | eindeutig | wohl | vielleicht |
+        also | dann | mal wieder | wieder | heute | diesmal | dieses mal | auch | jetzt | nun | ja |
+        eher | lieber | äh | ähm | hm | hmm | auf jeden fall | aber | nämlich | schöne | tolle | ruhig |
+        erstmal | erst mal | zuerst | als erstes | als nächstes | als nächste | sehr | es mit | es | ist |
+        wäre | zahl | glückszahl
         """
     ),
     choice_before=_german(de_choices.CHOICE_BEFORE),
@@ -240,7 +240,7 @@ wäre | zahl | glückszahl
     left=_german("links | linke | linken | linker | ganz links | linkes"),
     right=_german("rechts | rechte | rechten | rechter | ganz rechts | rechtes"),
     middle=_german(
-        "mitte | in die mitte | in der mitte | genau in die mitte | genau in der mitte | mittlere | mittleren | mittelste | zentrum | mittig | genau mitte | mittendrin | mitten drin"
+        "mitte | in die mitte | genau die mitte | in der mitte | genau in die mitte | genau in der mitte | mittlere | mittleren | mittelste | zentrum | mittig | genau mitte | mittendrin | mitten drin"
     ),
     row=_german("reihe | zeile"),
     column=_german("spalte"),

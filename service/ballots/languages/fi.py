@@ -9,16 +9,16 @@ LANGUAGE = Language(
     code="fi",
     everyday=phrases(
         """
-väliltä | välillä | tykkään | seuraavaksi | nähdään | minä | mä | sinä | sä | hän | me | te | he |
-minun | mun | sinun | sun | minulle | mulle | teille | on | olen | oon | olet | oli | olisi |
-ovat | ei | en | ja | tai | mutta | että | kun | kuin | jos | niin | nyt | vain | vaan | myös |
-kiitos | kiitti | kiitokset | hei | moi | moikka | terveisiä | terveisin | hyvää | huomenta |
-iltaa | ihana | ihanaa | kaunis | kaunista | upea | hieno | kiva | sivu | sivun | sivulta |
-sivusta | sivua | sivulle | numero | ääni | äänestän | ääneni | valitsen | otan | aloita |
-aloitetaan | haluaisin | haluan | voisiko | voitaisiinko | saisiko | ehkä | varmaan | aina |
-tänään | taas | kaikki | kaikille | mikä | missä | miksi | miten | onko | tämä | se | ne | siis |
-eikun | olkaa | olkoon | vuotta | viimeinen | ensimmäinen | jännittävää | odotan | rakastan |
-onnennumeroni | varattu | laske | paitsi | saaristosta | jo | kuka | meillä | teidän | sitten
+        väliltä | välillä | tykkään | seuraavaksi | nähdään | minä | mä | sinä | sä | hän | me | te | he |
+        minun | mun | sinun | sun | minulle | mulle | teille | on | olen | oon | olet | oli | olisi |
+        ovat | ei | en | ja | tai | mutta | että | kun | kuin | jos | niin | nyt | vain | vaan | myös |
+        kiitos | kiitti | kiitokset | hei | moi | moikka | terveisiä | terveisin | hyvää | huomenta |
+        iltaa | ihana | ihanaa | kaunis | kaunista | upea | hieno | kiva | sivu | sivun | sivulta |
+        sivusta | sivua | sivulle | numero | ääni | äänestän | ääneni | valitsen | otan | aloita |
+        aloitetaan | haluaisin | haluan | voisiko | voitaisiinko | saisiko | ehkä | varmaan | aina |
+        tänään | taas | kaikki | kaikille | mikä | missä | miksi | miten | onko | tämä | se | ne | siis |
+        eikun | olkaa | olkoon | vuotta | viimeinen | ensimmäinen | jännittävää | odotan | rakastan |
+        onnennumeroni | varattu | laske | paitsi | saaristosta | jo | kuka | meillä | teidän | sitten
         """
     ),
     numbers=fi_numbers.numbers(),
@@ -46,18 +46,18 @@ onnennumeroni | varattu | laske | paitsi | saaristosta | jo | kuka | meillä | t
     ),
     choice_before=phrases(
         """
-tykkään | pidän | seuraavaksi | äänestän | äänestän sivua | äänestämme | äänestin | ääneni |
-ääneni on | ääneni saa | ääneni menee | ääni | ääni sivulle | ääni menee | valitsen | valitsisin |
-valitsemme | valintani | valintani on | valinta | otan | ottaisin | otetaan | ota | haluan |
-haluaisin | haluaisin nähdä | haluamme | toivon | toivoisin | toivotaan | toiveeni on | toive |
-aloita | aloitetaan | aloittakaa | aloittaisin | voisiko aloittaa | voitaisiinko aloittaa |
-voitaisiinko ottaa | voisiko ottaa | saisiko | saisinko | voisiko | voisitko | voitko |
-voitaisiinko | voidaanko | entä | entäs | miten olisi | mitä jos | miksi ei | minulle | mulle |
-minun | meille | sanon | sanoisin | mä sanon | arvaan | arvaus | arvaukseni | veikkaan |
-veikkaus | luulen | ehdotan | ehdotus | suosikki | suosikkini on | suosikkini | mieluiten |
-mieluummin | se on | olkoon | olisi | tulkoon | pidän peukkuja | peukut | vaihdan | muutan |
-tarkoitin | tarkoitan | siis | laita minut | laitetaan | tehdään | tee | seuraava | sydän sanoo |
-pysyn | anna | antakaa | kiitos | kannatan | tiimi
+        tykkään | pidän | seuraavaksi | äänestän | äänestän sivua | äänestämme | äänestin | ääneni |
+        ääneni on | ääneni saa | ääneni menee | ääni | ääni sivulle | ääni menee | valitsen | valitsisin |
+        valitsemme | valintani | valintani on | valinta | otan | ottaisin | otetaan | ota | haluan |
+        haluaisin | haluaisin nähdä | haluamme | toivon | toivoisin | toivotaan | toiveeni on | toive |
+        aloita | aloitetaan | aloittakaa | aloittaisin | voisiko aloittaa | voitaisiinko aloittaa |
+        voitaisiinko ottaa | voisiko ottaa | saisiko | saisinko | voisiko | voisitko | voitko |
+        voitaisiinko | voidaanko | entä | entäs | miten olisi | mitä jos | miksi ei | minulle | mulle |
+        minun | meille | sanon | sanoisin | mä sanon | arvaan | arvaus | arvaukseni | veikkaan |
+        veikkaus | luulen | ehdotan | ehdotus | suosikki | suosikkini on | suosikkini | mieluiten |
+        mieluummin | se on | olkoon | olisi | tulkoon | pidän peukkuja | peukut | vaihdan | muutan |
+        tarkoitin | tarkoitan | siis | laita minut | laitetaan | tehdään | tee | seuraava | sydän sanoo |
+        pysyn | anna | antakaa | kiitos | kannatan | tiimi
         """
     ),
     choice_after=phrases(
@@ -85,19 +85,19 @@ pysyn | anna | antakaa | kiitos | kannatan | tiimi
     ),
     other_after=phrases(
         """
-väliltä | välillä | väliin | vuotta | vuotias | vuotiaana | vuoden | v | kuukautta | kk |
-viikkoa | viikon | vko | päivää | päivän | tuntia | tunnin | t | minuuttia | min | sekuntia |
-kertaa | x | prosenttia | euroa | e | asteessa | astetta | lankaa | langan | pistoa | ristiä |
-ristipistoa | väriä | vyyhtiä | neulaa | kehystä | count | ct | cm | mm | m | metriä | km |
-kiloa | kg | grammaa | litraa | sivua | työtä | projektia | keskeneräistä | riviä | lasta |
-lastenlasta | kissaa | koiraa | hevosta | kanaa | lammasta | lehmää | ihmistä | henkilöä |
-naista | ystävää | katsojaa | tilaajaa | katselukertaa | tykkäystä | kommenttia | ääntä |
-pistettä | tähteä | kuppia | kupillista | kahvia | teetä | pullaa | kakkua | munaa | kirjaa |
-jaksoa | osaa | videota | elokuvaa | laulua | yritystä | asiaa | kysymystä | viestiä | sanaa |
-laatikkoa | paria | sukkaa | talvea | kesää | yötä | iltaa | aamulla | illalla | tuhatta | sataa |
-miljoonaa | kättä | sormea | silmää | lamppua | helmeä | nappia | venettä | saarta | tammikuuta |
-helmikuuta | maaliskuuta | huhtikuuta | toukokuuta | kesäkuuta | heinäkuuta | elokuuta |
-syyskuuta | lokakuuta | marraskuuta | joulukuuta | uutta | muuta | isoa | pientä | eri
+        väliltä | välillä | väliin | vuotta | vuotias | vuotiaana | vuoden | v | kuukautta | kk |
+        viikkoa | viikon | vko | päivää | päivän | tuntia | tunnin | t | minuuttia | min | sekuntia |
+        kertaa | x | prosenttia | euroa | e | asteessa | astetta | lankaa | langan | pistoa | ristiä |
+        ristipistoa | väriä | vyyhtiä | neulaa | kehystä | count | ct | cm | mm | m | metriä | km |
+        kiloa | kg | grammaa | litraa | sivua | työtä | projektia | keskeneräistä | riviä | lasta |
+        lastenlasta | kissaa | koiraa | hevosta | kanaa | lammasta | lehmää | ihmistä | henkilöä |
+        naista | ystävää | katsojaa | tilaajaa | katselukertaa | tykkäystä | kommenttia | ääntä |
+        pistettä | tähteä | kuppia | kupillista | kahvia | teetä | pullaa | kakkua | munaa | kirjaa |
+        jaksoa | osaa | videota | elokuvaa | laulua | yritystä | asiaa | kysymystä | viestiä | sanaa |
+        laatikkoa | paria | sukkaa | talvea | kesää | yötä | iltaa | aamulla | illalla | tuhatta | sataa |
+        miljoonaa | kättä | sormea | silmää | lamppua | helmeä | nappia | venettä | saarta | tammikuuta |
+        helmikuuta | maaliskuuta | huhtikuuta | toukokuuta | kesäkuuta | heinäkuuta | elokuuta |
+        syyskuuta | lokakuuta | marraskuuta | joulukuuta | uutta | muuta | isoa | pientä | eri
         """
     ),
     weak_before=phrases("""

@@ -14,20 +14,20 @@ LANGUAGE = Language(
     code="nl",
     everyday=phrases(
         """
-lijkt | spannend | nogmaals | helemaal | waarom | worden | geef | zeg | denk | vorige | laatste |
-eerste | jarig | weet | nooit | zoals | net | borduren | kijk | nu | mogen | iemand | niemand |
-jullie | de | het | een | en | of | maar | ik | jij | je | u | hij | zij | ze | wij | we | mij |
-me | jou | ons | mijn | jouw | onze | dit | dat | die | deze | is | zijn | was | ben | bent |
-heb | hebt | heeft | hebben | had | niet | geen | ja | nee | toch | ook | nog | al | heel | zo |
-hoe | wat | wie | waar | als | omdat | want | met | voor | van | naar | bij | op | uit | aan |
-over | onder | boven | tussen | om | te | er | hier | daar | graag | alsjeblieft | alstublieft |
-aub | dank | bedankt | dankjewel | dankje | hallo | hoi | goedemorgen | groetjes | groeten |
-groet | liefs | lieve | leuk | mooi | prachtig | geweldig | gewoon | natuurlijk | vandaag |
-altijd | weer | pagina | bladzijde | nummer | stem | kies | neem | doe | ga | wil | zou | mag |
-kan | moet | wordt | dan | keer | mooie | veel | allemaal | iedereen | links | rechts | midden |
-terug | zelfde | verras | borduur | keus | keuze | zie | maak | jaar | vind | hoop | misschien |
-eigenlijk | linksboven | rechtsboven | linksonder | rechtsonder | anders | liever | zeker | echt |
-goed | goede | fijne
+        lijkt | spannend | nogmaals | helemaal | waarom | worden | geef | zeg | denk | vorige | laatste |
+        eerste | jarig | weet | nooit | zoals | net | borduren | kijk | nu | mogen | iemand | niemand |
+        jullie | de | het | een | en | of | maar | ik | jij | je | u | hij | zij | ze | wij | we | mij |
+        me | jou | ons | mijn | jouw | onze | dit | dat | die | deze | is | zijn | was | ben | bent |
+        heb | hebt | heeft | hebben | had | niet | geen | ja | nee | toch | ook | nog | al | heel | zo |
+        hoe | wat | wie | waar | als | omdat | want | met | voor | van | naar | bij | op | uit | aan |
+        over | onder | boven | tussen | om | te | er | hier | daar | graag | alsjeblieft | alstublieft |
+        aub | dank | bedankt | dankjewel | dankje | hallo | hoi | goedemorgen | groetjes | groeten |
+        groet | liefs | lieve | leuk | mooi | prachtig | geweldig | gewoon | natuurlijk | vandaag |
+        altijd | weer | pagina | bladzijde | nummer | stem | kies | neem | doe | ga | wil | zou | mag |
+        kan | moet | wordt | dan | keer | mooie | veel | allemaal | iedereen | links | rechts | midden |
+        terug | zelfde | verras | borduur | keus | keuze | zie | maak | jaar | vind | hoop | misschien |
+        eigenlijk | linksboven | rechtsboven | linksonder | rechtsonder | anders | liever | zeker | echt |
+        goed | goede | fijne
         """
     ),
     numbers=nl_numbers.numbers(),
@@ -43,12 +43,12 @@ goed | goede | fijne
     number=phrases("nummer | nr | nr. | nummertje | getal | num | no | cijfer | nummero"),
     fillers=phrases(
         """
-nogmaals | nog een keer | weer | de | het | een | die | dat | mijn | maar | dan | dan maar |
-toch | toch maar | eens | even | gewoon | lekker | graag | alsjeblieft | aub | svp | natuurlijk |
-zeker | absoluut | misschien | wel | ook | nu | vandaag | deze keer | dit keer | eigenlijk |
-eerst | als eerste | als volgende | heel graag | eh | euh | hm | hmm | goede | oude | lieve |
-mooie | leuke | dus | ja | nou | pagina's | gerust | liefst | het liefst | is | zou | getal |
-hoor | zeg maar | altijd | er
+        nogmaals | nog een keer | weer | de | het | een | die | dat | mijn | maar | dan | dan maar |
+        toch | toch maar | eens | even | gewoon | lekker | graag | alsjeblieft | aub | svp | natuurlijk |
+        zeker | absoluut | misschien | wel | ook | nu | vandaag | deze keer | dit keer | eigenlijk |
+        eerst | als eerste | als volgende | heel graag | eh | euh | hm | hmm | goede | oude | lieve |
+        mooie | leuke | dus | ja | nou | pagina's | gerust | liefst | het liefst | is | zou | getal |
+        hoor | zeg maar | altijd | er
         """
     ),
     choice_before=phrases(nl_choices.CHOICE_BEFORE),

@@ -55,37 +55,37 @@ LANGUAGE = Language(
     ),
     choice_before=_norwegian(
         """
-fortsett med | videre med | jeg liker | liker | kan dere ta | kan dere lage | lage | lag |
-stemmer * på | stemmer * * på | stemmen min | stemmen min går til | jeg går for | går for |
-vi går for | stemmen går til | jeg ønsker meg | kan jeg be om | kan vi begynne med |
-vil gjerne ha | vil gjerne se | kunne tenke meg | har lyst på | favoritten min er |
-valget mitt er | forslag | foreslår | stemmer på | stemme på | stemmer for | stem på |
-stemme går til | min stemme | stemme | stemmer | stemte på | stem | min stemme er | velger |
-velg | valgte | vil velge | vil ha | ville velge | vil se | vil | tar | ta | jeg tar | går etter |
-går med | kjør med | satser på | gjetter på | gjetter | gjett | mitt gjett er | starte med |
-start med | start på | starte på | begynn med | begynne med | begynne på | starter med |
-begynn * med | start * med | må vi starte med | må vi få | må jeg få | må jeg be om | må vi |
-må jeg | kan vi starte med | kan vi ta | kan vi få | kan vi | kan du ta | kan jeg få | hva med |
-hva sier du til | hva sier i til | hvorfor ikke | for meg | for mitt vedkommende | jeg sier |
-sier | vil si | jeg tror på | tror på | tror | håper på | håper | holder på | krysser fingre for |
-heier på | favoritt | favoritt er | min favoritt | foretrekker | helst | heller | ønsker |
-ønsker meg | gi meg | gi oss | det blir | blir det | blir | la det bli | la oss ta | la oss |
-bytter til | endrer til | mente | jeg mente | mener | holder meg til | holder fast i | lener til |
-for | vennligst | takk | gjerne | mitt valg | mitt valg er | valg | valget faller på | det er |
-sett meg på | skriv meg på | team | hjertet sier | magefølelsen sier | neste side | skal være |
-prøv | så blir det
+        fortsett med | videre med | jeg liker | liker | kan dere ta | kan dere lage | lage | lag |
+        stemmer * på | stemmer * * på | stemmen min | stemmen min går til | jeg går for | går for |
+        vi går for | stemmen går til | jeg ønsker meg | kan jeg be om | kan vi begynne med |
+        vil gjerne ha | vil gjerne se | kunne tenke meg | har lyst på | favoritten min er |
+        valget mitt er | forslag | foreslår | stemmer på | stemme på | stemmer for | stem på |
+        stemme går til | min stemme | stemme | stemmer | stemte på | stem | min stemme er | velger |
+        velg | valgte | vil velge | vil ha | ville velge | vil se | vil | tar | ta | jeg tar | går etter |
+        går med | kjør med | satser på | gjetter på | gjetter | gjett | mitt gjett er | starte med |
+        start med | start på | starte på | begynn med | begynne med | begynne på | starter med |
+        begynn * med | start * med | må vi starte med | må vi få | må jeg få | må jeg be om | må vi |
+        må jeg | kan vi starte med | kan vi ta | kan vi få | kan vi | kan du ta | kan jeg få | hva med |
+        hva sier du til | hva sier i til | hvorfor ikke | for meg | for mitt vedkommende | jeg sier |
+        sier | vil si | jeg tror på | tror på | tror | håper på | håper | holder på | krysser fingre for |
+        heier på | favoritt | favoritt er | min favoritt | foretrekker | helst | heller | ønsker |
+        ønsker meg | gi meg | gi oss | det blir | blir det | blir | la det bli | la oss ta | la oss |
+        bytter til | endrer til | mente | jeg mente | mener | holder meg til | holder fast i | lener til |
+        for | vennligst | takk | gjerne | mitt valg | mitt valg er | valg | valget faller på | det er |
+        sett meg på | skriv meg på | team | hjertet sier | magefølelsen sier | neste side | skal være |
+        prøv | så blir det
         """
     ),
     choice_after=_norwegian(
         """
-neste gang | som neste | er stemmen min | får stemmen min | blir bra | hadde vært fint |
-hadde vært gøy | er favoritten min | er valget mitt | takk | mange takk | takk takk | vennligst |
-gjerne | for meg | for mitt vedkommende | blir det | er min | er mitt valg | er min stemme |
-får min stemme | ville være | ville være fint | ville være nydelig | tar jeg | velger jeg |
-sier jeg | stemmer jeg på | først | til å starte med | til å begynne med | som start |
-selvfølgelig | naturligvis | helt sikkert | pls | plz | please | det blir | det er |
-kaller på meg | føles riktig | høres bra | ser bra ut | vil jeg ha | vil jeg se | er best |
-er min favoritt
+        neste gang | som neste | er stemmen min | får stemmen min | blir bra | hadde vært fint |
+        hadde vært gøy | er favoritten min | er valget mitt | takk | mange takk | takk takk | vennligst |
+        gjerne | for meg | for mitt vedkommende | blir det | er min | er mitt valg | er min stemme |
+        får min stemme | ville være | ville være fint | ville være nydelig | tar jeg | velger jeg |
+        sier jeg | stemmer jeg på | først | til å starte med | til å begynne med | som start |
+        selvfølgelig | naturligvis | helt sikkert | pls | plz | please | det blir | det er |
+        kaller på meg | føles riktig | høres bra | ser bra ut | vil jeg ha | vil jeg se | er best |
+        er min favoritt
         """
     ),
     other_before=_norwegian(
@@ -222,8 +222,8 @@ er min favoritt
     ),
     reported_after=_norwegian(
         """
-ble | ble fin | ble så fin | var fin | vinner | leder | kommer til å vinne | er tatt |
-er opptatt | er allerede | sier min | ikke
+        ble | ble fin | ble så fin | var fin | vinner | leder | kommer til å vinne | er tatt |
+        er opptatt | er allerede | sier min | ikke
         """
     ),
     asking=_norwegian(

@@ -9,19 +9,19 @@ LANGUAGE = Language(
     code="pl",
     everyday=phrases(
         """
-między | pomiędzy | wezmę | podoba | widzimy | zapomnijcie | zmieniam | bardzo | same | sami |
-ja | ty | on | ona | ono | oni | wy | mnie | mi | mną | ciebie | cię | ci | nas | nam | was |
-wam | mój | moja | moje | moim | mojego | mojej | twój | twoja | twoje | nasz | nasza | jest |
-są | był | była | było | jestem | mam | masz | ma | mamy | nie | tak | i | oraz | albo | lub |
-czy | ale | że | żeby | jak | co | kto | gdzie | kiedy | dlaczego | bo | więc | to | ten | ta |
-te | tym | tego | tej | się | już | jeszcze | tylko | też | na | od | po | przez | dla | przy |
-pod | nad | proszę | poproszę | dziękuję | dzięki | pozdrawiam | pozdrowienia | cześć | hej |
-witam | dzień | dobry | wieczór | miłego | piękna | piękne | piękny | pięknie | cudowna |
-cudowne | cudownie | śliczne | wspaniałe | super | strona | stronę | strony | stronie | numer |
-numerek | głosuję | głos | głosu | wybieram | biorę | wybór | może | chcę | chciałabym |
-chciałbym | zacznij | zacznijcie | zacznijmy | dziś | dzisiaj | zawsze | znowu | teraz | wszyscy |
-wszystko | wszystkie | ostatnia | pierwsza | szczęśliwa | liczba | lat | haftuję | kocham |
-czekam | środku | róg | rogu | buziaki | oprócz | liczcie | według | stawiam
+        między | pomiędzy | wezmę | podoba | widzimy | zapomnijcie | zmieniam | bardzo | same | sami |
+        ja | ty | on | ona | ono | oni | wy | mnie | mi | mną | ciebie | cię | ci | nas | nam | was |
+        wam | mój | moja | moje | moim | mojego | mojej | twój | twoja | twoje | nasz | nasza | jest |
+        są | był | była | było | jestem | mam | masz | ma | mamy | nie | tak | i | oraz | albo | lub |
+        czy | ale | że | żeby | jak | co | kto | gdzie | kiedy | dlaczego | bo | więc | to | ten | ta |
+        te | tym | tego | tej | się | już | jeszcze | tylko | też | na | od | po | przez | dla | przy |
+        pod | nad | proszę | poproszę | dziękuję | dzięki | pozdrawiam | pozdrowienia | cześć | hej |
+        witam | dzień | dobry | wieczór | miłego | piękna | piękne | piękny | pięknie | cudowna |
+        cudowne | cudownie | śliczne | wspaniałe | super | strona | stronę | strony | stronie | numer |
+        numerek | głosuję | głos | głosu | wybieram | biorę | wybór | może | chcę | chciałabym |
+        chciałbym | zacznij | zacznijcie | zacznijmy | dziś | dzisiaj | zawsze | znowu | teraz | wszyscy |
+        wszystko | wszystkie | ostatnia | pierwsza | szczęśliwa | liczba | lat | haftuję | kocham |
+        czekam | środku | róg | rogu | buziaki | oprócz | liczcie | według | stawiam
         """
     ),
     numbers=pl_numbers.numbers(),
@@ -50,33 +50,33 @@ czekam | środku | róg | rogu | buziaki | oprócz | liczcie | według | stawiam
     ),
     choice_before=phrases(
         """
-podoba mi się | wezmę | najbardziej podoba mi się | teraz | głosuję na | głosuje na | głosuję za |
-głosuje za | głosuję | głosuje | głos na | mój głos | mój głos na | głos | mój głos to |
-oddaję głos na | mój głos idzie na | głosujemy na | zagłosuję na | głosowałam na | głosowałem na |
-wybieram | wybieramy | wybrałam | wybrałem | mój wybór | mój wybór to | wybór | biorę | weźmy |
-poproszę | poprosimy | proszę o | prosze o | proszę | chcę | chce | chciałabym | chciałbym |
-chcemy | wolę | wolałabym | wolałbym | stawiam na | stawiamy na | obstawiam | typuję | mój typ |
-mój typ to | typ | zgaduję | zacznij od | zacznijcie od | zacznijmy od | zaczynamy od |
-zacząć od | zacznij * od | zaczęłabym od | zaczynaj od | może | a może | może być | niech będzie |
-niech to będzie | co powiesz na | co powiecie na | czemu nie | dlaczego nie |
-czy możemy zacząć od | czy może być | czy mogę prosić | mogę prosić | mogę prosić o | dla mnie |
-jak dla mnie | ode mnie | mówię | powiem | powiedziałabym | powiedziałbym | jestem za |
-jestem za tym by | idę na | idziemy w | moja propozycja | moja propozycja to | proponuję |
-propozycja | faworyt | mój faworyt to | moja faworytka to | najchętniej | wolałabym jednak |
-trzymam kciuki za | kciuki za | liczę na | zmieniam na | zmiana na | miało być | chodziło mi o |
-miałam na myśli | miałem na myśli | zostaję przy | daj | dajcie | dajmy | następna | drużyna |
-serce mówi | przeczucie mówi | zrób | zróbcie | zróbmy | wyszyj | wyszyjcie | wyszyjmy | raczej |
-według mnie | moim zdaniem | jednak
+        podoba mi się | wezmę | najbardziej podoba mi się | teraz | głosuję na | głosuje na | głosuję za |
+        głosuje za | głosuję | głosuje | głos na | mój głos | mój głos na | głos | mój głos to |
+        oddaję głos na | mój głos idzie na | głosujemy na | zagłosuję na | głosowałam na | głosowałem na |
+        wybieram | wybieramy | wybrałam | wybrałem | mój wybór | mój wybór to | wybór | biorę | weźmy |
+        poproszę | poprosimy | proszę o | prosze o | proszę | chcę | chce | chciałabym | chciałbym |
+        chcemy | wolę | wolałabym | wolałbym | stawiam na | stawiamy na | obstawiam | typuję | mój typ |
+        mój typ to | typ | zgaduję | zacznij od | zacznijcie od | zacznijmy od | zaczynamy od |
+        zacząć od | zacznij * od | zaczęłabym od | zaczynaj od | może | a może | może być | niech będzie |
+        niech to będzie | co powiesz na | co powiecie na | czemu nie | dlaczego nie |
+        czy możemy zacząć od | czy może być | czy mogę prosić | mogę prosić | mogę prosić o | dla mnie |
+        jak dla mnie | ode mnie | mówię | powiem | powiedziałabym | powiedziałbym | jestem za |
+        jestem za tym by | idę na | idziemy w | moja propozycja | moja propozycja to | proponuję |
+        propozycja | faworyt | mój faworyt to | moja faworytka to | najchętniej | wolałabym jednak |
+        trzymam kciuki za | kciuki za | liczę na | zmieniam na | zmiana na | miało być | chodziło mi o |
+        miałam na myśli | miałem na myśli | zostaję przy | daj | dajcie | dajmy | następna | drużyna |
+        serce mówi | przeczucie mówi | zrób | zróbcie | zróbmy | wyszyj | wyszyjcie | wyszyjmy | raczej |
+        według mnie | moim zdaniem | jednak
         """
     ),
     choice_after=phrases(
         """
-bardzo proszę | ta | proszę | poproszę | prosze | poprosze | pls | please | plis | byłaby super |
-byłoby super | dla mnie | ode mnie | wybieram | biorę | głosuję | mówię | stawiam | typuję |
-chcę | najpierw | na początek | na start | oczywiście | zdecydowanie | koniecznie | to mój wybór |
-to mój głos | to mój typ | ma mój głos | dostaje mój głos | niech będzie | wygląda dobrze |
-brzmi dobrze | woła mnie | przemawia do mnie | jest najlepsza | to jest to | ka | kę | ke | tka |
-tkę | tke | mka | mkę | mke | ga | me
+        bardzo proszę | ta | proszę | poproszę | prosze | poprosze | pls | please | plis | byłaby super |
+        byłoby super | dla mnie | ode mnie | wybieram | biorę | głosuję | mówię | stawiam | typuję |
+        chcę | najpierw | na początek | na start | oczywiście | zdecydowanie | koniecznie | to mój wybór |
+        to mój głos | to mój typ | ma mój głos | dostaje mój głos | niech będzie | wygląda dobrze |
+        brzmi dobrze | woła mnie | przemawia do mnie | jest najlepsza | to jest to | ka | kę | ke | tka |
+        tkę | tke | mka | mkę | mke | ga | me
         """
     ),
     other_before=phrases(
@@ -237,11 +237,11 @@ tkę | tke | mka | mkę | mke | ga | me
     earlier=phrases("na lewo od | po lewej od | strona przed | tuż przed"),
     withdrawn=phrases(
         """
-zapomnijcie o moim głosie | zapomnij o moim głosie | zapomnijcie mój głos |
-nie liczcie mojego głosu | nie licz mojego głosu | nie liczcie mojego | wycofuję mój głos |
-wycofuję swój głos | wycofuję głos | cofam mój głos | cofam głos | usuń mój głos |
-usuńcie mój głos | zignorujcie mój głos | zignoruj mój | mój głos się nie liczy | anuluję |
-proszę nie liczyć mojego | skreślcie mój głos
+        zapomnijcie o moim głosie | zapomnij o moim głosie | zapomnijcie mój głos |
+        nie liczcie mojego głosu | nie licz mojego głosu | nie liczcie mojego | wycofuję mój głos |
+        wycofuję swój głos | wycofuję głos | cofam mój głos | cofam głos | usuń mój głos |
+        usuńcie mój głos | zignorujcie mój głos | zignoruj mój | mój głos się nie liczy | anuluję |
+        proszę nie liczyć mojego | skreślcie mój głos
         """
     ),
     abstaining=phrases("""

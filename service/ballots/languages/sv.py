@@ -41,32 +41,32 @@ LANGUAGE = Language(
     ),
     choice_before=phrases(
         """
-fortsätt med | fortsätter med | vidare med | rösten går till | rösten | jag gillar | gillar |
-kan du göra | göra | kan ni göra | kan ni ta | gör | röstar * på | röstar * * på | går * för |
-röstar på | rösta på | röstar för | röst på | röst går till | min röst | röst | röstar |
-röstade på | min röst är | väljer | välj | valde | vill välja | vill ha | vill gärna ha |
-skulle vilja ha | skulle vilja se | vill se | vill | tar | ta | jag tar | kör på | kör med |
-vi kör | gå på | går på | gå för | satsar på | gissar på | gissar | gissning | börja med |
-börja på | börjar med | starta med | starta på | börja * med | kan vi börja med | kan vi ta |
-kan du ta | får jag | får vi | kan jag få | kan jag | hur vore det med | vad sägs om |
-vad tycker du om | varför inte | för min del | för mig | jag säger | säger | skulle säga |
-jag tror på | tror | hoppas på | hoppas | håller på | håller tummarna för | hejar på | favorit |
-favorit är | min favorit | föredrar | helst | hellre | önskar | önskar mig | ge mig | ge oss |
-det blir | blir det | blir | låt det bli | byter till | ändrar till | ändra till | menade |
-jag menade | menar | stannar på | håller fast vid | lutar åt | för | snälla | tack | gärna |
-kanske | mitt val | mitt val är | val | valet faller på | det är | sätt mig på | team |
-hjärtat säger | magkänslan säger | jag vill | prova | nästa sida | ska bli | vore
+        fortsätt med | fortsätter med | vidare med | rösten går till | rösten | jag gillar | gillar |
+        kan du göra | göra | kan ni göra | kan ni ta | gör | röstar * på | röstar * * på | går * för |
+        röstar på | rösta på | röstar för | röst på | röst går till | min röst | röst | röstar |
+        röstade på | min röst är | väljer | välj | valde | vill välja | vill ha | vill gärna ha |
+        skulle vilja ha | skulle vilja se | vill se | vill | tar | ta | jag tar | kör på | kör med |
+        vi kör | gå på | går på | gå för | satsar på | gissar på | gissar | gissning | börja med |
+        börja på | börjar med | starta med | starta på | börja * med | kan vi börja med | kan vi ta |
+        kan du ta | får jag | får vi | kan jag få | kan jag | hur vore det med | vad sägs om |
+        vad tycker du om | varför inte | för min del | för mig | jag säger | säger | skulle säga |
+        jag tror på | tror | hoppas på | hoppas | håller på | håller tummarna för | hejar på | favorit |
+        favorit är | min favorit | föredrar | helst | hellre | önskar | önskar mig | ge mig | ge oss |
+        det blir | blir det | blir | låt det bli | byter till | ändrar till | ändra till | menade |
+        jag menade | menar | stannar på | håller fast vid | lutar åt | för | snälla | tack | gärna |
+        kanske | mitt val | mitt val är | val | valet faller på | det är | sätt mig på | team |
+        hjärtat säger | magkänslan säger | jag vill | prova | nästa sida | ska bli | vore
         """
     ),
     choice_after=phrases(
         """
-nästa | nästa gång | härnäst | tack | tackar | tack tack | snälla | gärna | för mig |
-för min del | blir bra | blir det | är min | är mitt val | är min röst | får min röst |
-vore fint | vore kul | vore roligt | skulle vara | tar jag | väljer jag | säger jag |
-röstar jag på | först | att börja med | till att börja med | som start | såklart | så klart |
-självklart | absolut | helt klart | pls | plz | please | det blir | det är | ropar på mig |
-känns rätt | känns bra | låter bra | ser bra ut | vill jag ha | vill jag se | är bäst |
-är min favorit
+        nästa | nästa gång | härnäst | tack | tackar | tack tack | snälla | gärna | för mig |
+        för min del | blir bra | blir det | är min | är mitt val | är min röst | får min röst |
+        vore fint | vore kul | vore roligt | skulle vara | tar jag | väljer jag | säger jag |
+        röstar jag på | först | att börja med | till att börja med | som start | såklart | så klart |
+        självklart | absolut | helt klart | pls | plz | please | det blir | det är | ropar på mig |
+        känns rätt | känns bra | låter bra | ser bra ut | vill jag ha | vill jag se | är bäst |
+        är min favorit
         """
     ),
     other_before=phrases(
@@ -199,8 +199,8 @@ känns rätt | känns bra | låter bra | ser bra ut | vill jag ha | vill jag se 
     ),
     reported_after=phrases(
         """
-blev | blev fin | blev jättefin | blev så fin | var fin | var jättefin | vinner | leder |
-kommer att vinna | är upptagen | är tagen | är redan | säger min | inte
+        blev | blev fin | blev jättefin | blev så fin | var fin | var jättefin | vinner | leder |
+        kommer att vinna | är upptagen | är tagen | är redan | säger min | inte
         """
     ),
     asking=phrases(

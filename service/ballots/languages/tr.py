@@ -27,17 +27,17 @@ LANGUAGE = Language(
     code="tr",
     everyday=phrases(
         """
-arası | arasında | beğendim | eşim | oldu | görüşürüz | ben | sen | biz | siz | bana | sana |
-bize | size | beni | seni | benim | senin | bizim | sizin | bu | şu | o | ve | veya | ya | da |
-de | ama | fakat | için | ile | gibi | kadar | daha | çok | en | her | hiç | ne | neden | nasıl |
-kim | hangi | nerede | var | yok | değil | evet | hayır | lütfen | teşekkürler | teşekkür |
-ederim | sağol | sağolun | merhaba | selam | selamlar | günaydın | sevgiler | kolay | gelsin |
-ellerinize | emeğinize | sağlık | harika | güzel | muhteşem | süper | sayfa | sayfası | sayfayı |
-sayfadan | sayfaya | numara | oyum | oyumu | oy | seçiyorum | seçerim | diyorum | derim | olsun |
-istiyorum | isterim | başla | başlayalım | başlasın | bence | belki | tabii | tabiki |
-kesinlikle | bugün | yine | şimdi | herkes | hepsi | son | ilk | köşe | köşesi | üst | alt | sağ |
-sol | orta | ortadaki | uğurlu | sayım | yıldır | yaşındayım | hariç | saymayın | mı | mi | mu |
-mü | olur | olabilir | alalım | gelin | hocam | canım
+        arası | arasında | beğendim | eşim | oldu | görüşürüz | ben | sen | biz | siz | bana | sana |
+        bize | size | beni | seni | benim | senin | bizim | sizin | bu | şu | o | ve | veya | ya | da |
+        de | ama | fakat | için | ile | gibi | kadar | daha | çok | en | her | hiç | ne | neden | nasıl |
+        kim | hangi | nerede | var | yok | değil | evet | hayır | lütfen | teşekkürler | teşekkür |
+        ederim | sağol | sağolun | merhaba | selam | selamlar | günaydın | sevgiler | kolay | gelsin |
+        ellerinize | emeğinize | sağlık | harika | güzel | muhteşem | süper | sayfa | sayfası | sayfayı |
+        sayfadan | sayfaya | numara | oyum | oyumu | oy | seçiyorum | seçerim | diyorum | derim | olsun |
+        istiyorum | isterim | başla | başlayalım | başlasın | bence | belki | tabii | tabiki |
+        kesinlikle | bugün | yine | şimdi | herkes | hepsi | son | ilk | köşe | köşesi | üst | alt | sağ |
+        sol | orta | ortadaki | uğurlu | sayım | yıldır | yaşındayım | hariç | saymayın | mı | mi | mu |
+        mü | olur | olabilir | alalım | gelin | hocam | canım
         """
     ),
     numbers=_numbers(),
@@ -71,15 +71,15 @@ mü | olur | olabilir | alalım | gelin | hocam | canım
     ),
     choice_after=phrases(
         """
-beğendim | çok beğendim | güzel olur | lütfen | lutfen | olsun | olsun lütfen | diyorum | derim |
-diyelim | seçiyorum | seçerim | seçtim | seçelim | istiyorum | isterim | olabilir | olur mu |
-olsa | olsa güzel olur | için oy | oyum | benim oyum | benim için | bence | benden | bizden |
-numara | numara lütfen | nolu | no'lu | numaralı | ile başla | ile başlayalım | ile başlayın |
-ile başlasın | den başla | dan başla | den başlayalım | dan başlayalım | başla | başlayalım |
-alalım | alayım | yapalım | yapın | işleyin | işleyelim | gelsin | veriyorum | oy veriyorum |
-tabii | tabii ki | kesinlikle | ilk | önce | ilk önce | favorim | tercihim | seçimim | ye | ya |
-yi | yı | yu | yü | i | ı | u | ü | e | a | den | dan | ten | tan | si | sı | su | sü | nci |
-ncı | ncu | ncü | inci | ıncı | uncu | üncü | nin | nın | pls | please
+        beğendim | çok beğendim | güzel olur | lütfen | lutfen | olsun | olsun lütfen | diyorum | derim |
+        diyelim | seçiyorum | seçerim | seçtim | seçelim | istiyorum | isterim | olabilir | olur mu |
+        olsa | olsa güzel olur | için oy | oyum | benim oyum | benim için | bence | benden | bizden |
+        numara | numara lütfen | nolu | no'lu | numaralı | ile başla | ile başlayalım | ile başlayın |
+        ile başlasın | den başla | dan başla | den başlayalım | dan başlayalım | başla | başlayalım |
+        alalım | alayım | yapalım | yapın | işleyin | işleyelim | gelsin | veriyorum | oy veriyorum |
+        tabii | tabii ki | kesinlikle | ilk | önce | ilk önce | favorim | tercihim | seçimim | ye | ya |
+        yi | yı | yu | yü | i | ı | u | ü | e | a | den | dan | ten | tan | si | sı | su | sü | nci |
+        ncı | ncu | ncü | inci | ıncı | uncu | üncü | nin | nın | pls | please
         """
     ),
     other_before=phrases(
@@ -94,18 +94,18 @@ ncı | ncu | ncü | inci | ıncı | uncu | üncü | nin | nın | pls | please
     ),
     other_after=phrases(
         """
-arası | arasında | arasından | yaş | yaşında | yaşındayım | yaşıma | yıl | yıldır | yıllık |
-yılı | sene | senedir | senelik | ay | aydır | hafta | haftadır | haftalık | gün | gündür |
-günlük | saat | saattir | dakika | dakikadır | dk | saniye | kere | kez | defa | x | yüzde |
-lira | tl | euro | dolar | derece | iplik | ip | kat ip | çile | renk | iğne | numara iğne |
-numara ip | count | ct | cm | mm | m | metre | km | kilo | kg | gram | litre | proje | projem |
-kanaviçe | etamin | desen | sıra | sütun | çocuk | çocuğum | torun | torunum | kedi | kedim |
-köpek | at | tavuk | koyun | inek | kişi | kadın | arkadaş | izleyici | abone | izlenme | beğeni |
-yorum | puan | yıldız | bardak | fincan | kahve | çay | kurabiye | yumurta | kitap | bölüm |
-video | film | şarkı | deneme | şey | soru | mesaj | kelime | kutu | çift | çorap | kış | yaz |
-gece | akşam | sabah | bin | yüz | milyon | düzine | el | parmak | göz | lamba | boncuk | düğme |
-tekne | ada | ocak | şubat | mart | nisan | mayıs | haziran | temmuz | ağustos | eylül | ekim |
-kasım | aralık | tane | adet | farklı | yeni | büyük | küçük | sayfalık
+        arası | arasında | arasından | yaş | yaşında | yaşındayım | yaşıma | yıl | yıldır | yıllık |
+        yılı | sene | senedir | senelik | ay | aydır | hafta | haftadır | haftalık | gün | gündür |
+        günlük | saat | saattir | dakika | dakikadır | dk | saniye | kere | kez | defa | x | yüzde |
+        lira | tl | euro | dolar | derece | iplik | ip | kat ip | çile | renk | iğne | numara iğne |
+        numara ip | count | ct | cm | mm | m | metre | km | kilo | kg | gram | litre | proje | projem |
+        kanaviçe | etamin | desen | sıra | sütun | çocuk | çocuğum | torun | torunum | kedi | kedim |
+        köpek | at | tavuk | koyun | inek | kişi | kadın | arkadaş | izleyici | abone | izlenme | beğeni |
+        yorum | puan | yıldız | bardak | fincan | kahve | çay | kurabiye | yumurta | kitap | bölüm |
+        video | film | şarkı | deneme | şey | soru | mesaj | kelime | kutu | çift | çorap | kış | yaz |
+        gece | akşam | sabah | bin | yüz | milyon | düzine | el | parmak | göz | lamba | boncuk | düğme |
+        tekne | ada | ocak | şubat | mart | nisan | mayıs | haziran | temmuz | ağustos | eylül | ekim |
+        kasım | aralık | tane | adet | farklı | yeni | büyük | küçük | sayfalık
         """
     ),
     weak_before=phrases("de | da | var | bende | daha | henüz | neredeyse | artı"),
@@ -179,9 +179,9 @@ kasım | aralık | tane | adet | farklı | yeni | büyük | küçük | sayfalık
     ),
     reported_after=phrases(
         """
-çok güzel oldu | güzel oldu | çok güzeldi | kazanır | kazanacak | kazanıyor | önde | alındı |
-alındı mı | alınmış | alınmış mı | seçildi | seçildi mi | kapıldı mı | dolu mu | boş mu |
-duruyor mu | diyor | diyorlar | sayfa | sayfa mı | mı | mi | mu | mü | demiş
+        çok güzel oldu | güzel oldu | çok güzeldi | kazanır | kazanacak | kazanıyor | önde | alındı |
+        alındı mı | alınmış | alınmış mı | seçildi | seçildi mi | kapıldı mı | dolu mu | boş mu |
+        duruyor mu | diyor | diyorlar | sayfa | sayfa mı | mı | mi | mu | mü | demiş
         """
     ),
     asking=phrases("neden | niye | kim | hangi | ne | nasıl | acaba | kaç"),
