@@ -38,6 +38,7 @@ _NEIGHBOURS = {
         ("b", "vghn"), ("n", "bhjm"), ("m", "njk"),
     )
 }  # fmt: skip
+_OUR = re.compile("our(?=s?$|s?[^aeiou])")
 _TWICE = re.compile(r"(.)\1")
 _VOWELS = set("aeiouy")
 
@@ -69,12 +70,18 @@ def pieces_of(spelt: str, words: tuple[str, ...]) -> tuple[str, ...]:
     return best[1] if best else ()
 
 
+def _american(word: str) -> str:
+    """The American spelling of a British one, as far as a letter makes it ("harbor")."""
+    return _OUR.sub("or", word)
+
+
 def _is_usual_slip(word: str, piece: str) -> bool:
     """Whether one slip of typing turns `word` into `piece` without any other reading of it."""
     if any(char.isdigit() for char in word + piece):
         return False
-    if _TWICE.sub(r"\1", word) == _TWICE.sub(r"\1", piece) and not is_common(piece):
-        return True  # a letter doubled, or one of two left out
+    doubled = _TWICE.sub(r"\1", word) == _TWICE.sub(r"\1", piece) and not is_common(piece)
+    if doubled or _american(word) == _american(piece):
+        return True
     if len(piece) < SHORTEST_EXCUSED_WORD:
         return False  # most short runs of letters are words
     if is_real(piece) or word in stems_of(piece) or piece in stems_of(word):

@@ -37,7 +37,7 @@ walter wendy wilfred william winifred winston zoe
 #: Endings that make another form of a word, with what stands there instead.
 _ENDINGS = (
     ("ies", "y"), ("ied", "y"), ("ier", "y"), ("iest", "y"), ("ily", "y"), ("iness", "y"), ("ves", "f"),
-    ("ves", "fe"), ("es", ""), ("es", "e"), ("s", ""), ("ed", ""), ("ed", "e"), ("ing", ""), ("ing", "e"),
+    ("ves", "fe"), ("es", ""), ("es", "e"), ("s", ""), ("ed", ""), ("ed", "e"), ("ing", ""), ("ing", "e"), ("ings", ""), ("ings", "e"),
     ("ers", ""), ("ers", "e"), ("er", ""), ("er", "e"), ("est", ""), ("est", "e"), ("ly", ""), ("y", ""),
     ("y", "e"), ("ness", ""), ("less", ""), ("ful", ""), ("en", ""), ("ish", ""), ("x", ""), ("ist", ""), ("ists", ""), ("n", ""),
 )  # fmt: skip

@@ -26,7 +26,8 @@ _BY = frozenset("by von de par di av af door".split())
 _OPENS_TALK = frozenset(
     "im ive id watching loving looking seeing stitching waiting thinking hoping sorry dear thanks thank".split()
 )
-_GREETS = frozenset(
+#: A clause that holds one of these greets or thanks.
+GREETS = frozenset(
     "hi hello hey from greetings love happy merry good dear thanks thank hugs cheers guten bonjour hola ciao".split()
 )
 
@@ -94,7 +95,7 @@ def _offer_of(parsed: Parsed, clause: Clause, designers: frozenset[int]) -> Offe
     cued = bool(opening) and bool(cues.STRONG_CUE.search(opening) or cues.WEAK_CUE.search(opening))
     chatty = any(not CHAT.isdisjoint(stems_of(w)) for w in core)
     start, end = parsed.span(clause.first, clause.last)
-    greets = not _GREETS.isdisjoint(forms)
+    greets = not GREETS.isdisjoint(forms)
     named = not greets and _capitals(parsed, words) > 1
     sure = named or is_quoted(parsed.text, start, end) or (cued and not chatty)
     of_writer = not cued and not FIRST_PERSON.isdisjoint(lead)

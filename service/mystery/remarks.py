@@ -31,6 +31,13 @@ _ALSO_OTHERWISE = frozenset(
     "close right next do being back arm stick stand sign see read hear heart want wish love".split()
 )
 _SEEN = re.compile(r"\bcan (?:see|spot|count)$")
+#: What is ordered with these may be a name, or tea.
+_ORDERS = frozenset(("please", "pls", "plz"))
+_POINTS = re.compile(r"\b(?:is|was|are) (?:that|this|those|these)$")
+#: What a stitcher asks about with the name of a colour.
+_THREADS = frozenset(
+    "thread threads floss silk skein skeins colour colours color colors shade".split()
+)
 _CONNECTS = frozenset(
     "and but or with without from as for if unless until till rather at in by though because so than".split()
 )
@@ -53,10 +60,7 @@ def may_be_remark(parsed: Parsed, setting: Setting, before: str) -> bool:
         return setting.mention.first == 0 and (setting.end == "!" or len(parsed.clauses) > 1)
     if not setting.in_lower_case or setting.signed:
         return False
-    things = len(title) == 1 and not before and setting.end == "," and len(parsed.clauses) > 2
-    if things and not any(clause.end == "?" for clause in parsed.clauses):
-        return True  # "lantern, cottage, snow": what the picture shows
-    if not before and setting.end == "," and _tells_of_days(parsed, setting):
+    if _may_be_thing(parsed, setting, before):
         return True
     if not is_remark(title):
         return False
@@ -66,6 +70,22 @@ def may_be_remark(parsed: Parsed, setting: Setting, before: str) -> bool:
         return True
     rest = _others(parsed, setting)
     return not FIRST_PERSON.isdisjoint(rest) and PIECE_TALK.isdisjoint(rest)
+
+
+def _may_be_thing(parsed: Parsed, setting: Setting, before: str) -> bool:
+    """Whether a title in lower case may be a thing that is pointed at, ordered or told of."""
+    single = len(setting.title) == 1
+    if single and _POINTS.search(before):
+        return True  # "is that the lantern"
+    if before:
+        return False
+    several = len(parsed.clauses) > 1
+    if several and setting.after in _ORDERS:
+        return True  # "second helpings please, ..."
+    listed = single and setting.end == "," and len(parsed.clauses) > 2
+    if listed and not any(clause.end == "?" for clause in parsed.clauses):
+        return True  # "lantern, cottage, snow": what the picture shows
+    return setting.end == "," and _tells_of_days(parsed, setting)
 
 
 def _tells_of_days(parsed: Parsed, setting: Setting) -> bool:
@@ -86,6 +106,8 @@ def is_everyday(parsed: Parsed, setting: Setting, before: str, *, after_allows: 
         return True
     if setting.article in ("a", "an") and setting.after and not after_allows:
         return True
+    if _POINTS.search(before) and not _THREADS.isdisjoint(_others(parsed, setting)):
+        return True  # "is that the saffron or the mustard floss"
     cued = cues.STRONG_CUE.search(before) or cues.DEFINITE_CUE.search(before)
     return not (cued and setting.before) and _is_talk(setting, before, after_allows=after_allows)
 
@@ -126,6 +148,8 @@ def _before_tells(setting: Setting, before: str) -> bool | None:
         return True
     if left[-1:] in (["is"], ["be"]):
         return False
+    if left == ["no"] and not setting.article:
+        return True  # "no second helpings for me"
     persons = not FIRST_PERSON.isdisjoint(left)
     placed = cues.EVERYDAY_BEFORE.search(f"{before} {setting.article}".strip())
     if chatty and (persons or placed) and not _speaks_of_names(setting, left):

@@ -6,13 +6,14 @@ from dataclasses import dataclass
 from typing import Literal
 
 from service.mystery.answer import GuessRules
-from service.mystery.clauses import Parsed, clauses_of
+from service.mystery.clauses import Clause, Parsed, clauses_of
 from service.mystery.compare import Mention, find_mentions
 from service.mystery.names import words_of
-from service.mystery.offers import Offer, offers_of
+from service.mystery.offers import GREETS, Offer, offers_of
 from service.mystery.setting import Setting, setting_of
 from service.mystery.spellings import designers_of, titles_of
 from service.mystery.stances import Stance, stance_of
+from service.mystery.talk import OPENERS
 
 #: A comment that repeats a name more often says nothing new.
 MOST_JUDGED = 40
@@ -72,8 +73,29 @@ class Sighting:
         return GuessEvidence(start, end, self.parsed.text[start:end], rule)
 
     def offers_before(self, word: int) -> tuple[Offer, ...]:
-        """Names offered, and not denied, before this word."""
-        return tuple(o for o in self.offers if o.clause.last < word and not o.denied and not o.told)
+        """Names offered, and not denied, before this word.
+
+        A bare phrase in a sentence of talk ("still in plaster, still watching") offers nothing.
+        """
+        offered = {offer.clause for offer in self.offers}
+        here = self.parsed.clause_at(word).sentence
+        talk = {
+            clause.sentence
+            for clause in self.parsed.clauses
+            if clause not in offered and clause.sentence < here and not self._greets(clause)
+        }
+        return tuple(
+            offer
+            for offer in self.offers
+            if offer.clause.last < word
+            and not offer.denied
+            and not offer.told
+            and (offer.sure or offer.clause.end in ("?", "or") or offer.clause.sentence not in talk)
+        )
+
+    def _greets(self, clause: Clause) -> bool:
+        words = self.parsed.forms(clause).split()
+        return not GREETS.isdisjoint(words) or all(word in OPENERS for word in words)
 
 
 def sighting_of(own: str, rules: GuessRules) -> Sighting:

@@ -94,6 +94,7 @@ OPENERS = frozenset(
 #: Words of other languages that may stand before an offered name and change nothing.
 GUESS_WORDS_ABROAD = frozenset(
     """
+    vsadim se tipla tipl rekla rekl bych zkusim hadam
     dit is kann kan kunne kunde skulle soll sea fuera soit sia seja bylo bylby byc vaere
     ich glaube denke tippe rate sage sag mal meine wurde sagen vielleicht ist es das dass sei konnte doch mal halt eben definitiv naturlich klar ach ganz genau
     mein tipp bestimmt sicher sicherlich heisst wohl auf also ja na hallo moin ware dies dieses bild

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from service.mystery import cues, denials, hearsay
 from service.mystery.clauses import Clause
 from service.mystery.offers import MOST_WORDS_OF_A_NAME, asked_or_guessed
@@ -21,6 +23,7 @@ _WHY: dict[Stance, str] = {
     "longer": "The title stands in it inside a longer name or sentence.",
     "unsure": "It holds the title, and whether it is offered as a name is not plain.",
 }
+_NAMED_SO = re.compile(r"\b(?:my|our|her|his) \w+s? (?:name is|is called|called|is named|named)$")
 _AGREES = "It agrees with somebody else's guess."
 
 
@@ -40,10 +43,16 @@ def _at(sighting: Sighting, seen: Seen) -> GuessEvidence:
     return sighting.evidence(seen.mention.first, seen.mention.last, f"title, {seen.stance}")
 
 
+def _speaks_against(seen: Seen) -> bool:
+    """Whether a mention elsewhere in the comment makes an offer doubtful."""
+    anothers = _NAMED_SO.search(seen.setting.before)  # "my daughter's name is ..."
+    return seen.stance in ("denied", "taken back", "others") or bool(anothers)
+
+
 def _offered(sighting: Sighting, first: Seen) -> Finding:
     """An offered title is right unless it comes too late, or something beside it speaks against it."""
     evidence = (_at(sighting, first),)
-    if any(seen.stance in ("denied", "taken back", "others") for seen in sighting.titles):
+    if any(map(_speaks_against, sighting.titles)):
         return Finding(
             "look", "It names the piece, and elsewhere speaks of it otherwise.", evidence
         )
