@@ -136,41 +136,58 @@ def _own_languages(
 def _tellings() -> dict[str, Telling]:
     """Every word that tells of a language, with what it tells."""
     languages = LANGUAGES.values()
-    spoken = {language.code: _spoken(language) for language in languages}
-    beyond = {
-        code: {word for word in words if word >= _BEYOND_LATIN} for code, words in spoken.items()
-    }
-    everyday = {
-        language.code: _everyday(language) | beyond[language.code] for language in languages
-    }
-    numerals = {language.code: _numerals(language) for language in languages}
-    untelling = {language.code: set(language.untelling) for language in languages}
-    doubtful = set[str]().union(*(_singles(language, ("doubtful",)) for language in languages))
-    joining = {language.code: _singles(language, ("either",)) for language in languages}
+    spoken = _by_word((language.code, _spoken(language)) for language in languages)
+    everyday = _by_word((language.code, _everyday(language)) for language in languages)
+    for word, codes in spoken.items():
+        if word >= _BEYOND_LATIN:
+            everyday[word] = list(dict.fromkeys(everyday.get(word, []) + codes))
+    numerals = _by_word((language.code, _numerals(language)) for language in languages)
+    untelling = _by_word((one.code, _singles(one, ("untelling",))) for one in languages)
+    doubtful = _by_word((one.code, _singles(one, ("doubtful",))) for one in languages)
+    joining = _by_word((one.code, _singles(one, ("either",))) for one in languages)
     english = _singles(LANGUAGES[ENGLISH], _SPOKEN)
-    found: dict[str, Telling] = {}
-    for word in set[str]().union(*everyday.values(), *spoken.values(), *numerals.values()):
-        numeral_of = tuple(code for code in LANGUAGES if word in numerals[code])
-        quiet = word in spoken[ENGLISH] and word not in numerals[ENGLISH]
-        telling = [code for code in numeral_of if not quiet and (word,) not in untelling[code]]
-        points = (
-            {}
-            if word in doubtful
-            else _points(
-                word,
-                [code for code in LANGUAGES if word in everyday[code]],
-                [code for code in LANGUAGES if word in spoken[code]],
-                telling,
-                in_english=word in english,
-            )
-        )
-        if word in doubtful and word in everyday[ENGLISH]:
-            points = {ENGLISH: _SHARED}
+    found = _plain_numerals(numerals, everyday, spoken, untelling, doubtful)
+    for word in (everyday.keys() | spoken.keys() | numerals.keys()) - found.keys():
+        numeral_of, heard = numerals.get(word, []), spoken.get(word, [])
+        quiet = ENGLISH in heard and ENGLISH not in numeral_of
+        silent = numeral_of if quiet else untelling.get(word, [])
+        telling = [code for code in numeral_of if code not in silent] if silent else numeral_of
+        usual = everyday.get(word, [])
+        if word not in doubtful:
+            points = _points(word, usual, heard, telling, in_english=word in english)
+        else:
+            points = {ENGLISH: _SHARED} if ENGLISH in usual else {}
         if points or numeral_of:
             unsure = word in doubtful or len(telling) < len(numeral_of)
-            joins = frozenset(code for code in points if word in joining[code])
-            found[word] = Telling(tuple(points.items()), numeral_of, unsure, joins)
+            joins = frozenset(joining.get(word, ())) & points.keys()
+            found[word] = Telling(tuple(points.items()), tuple(numeral_of), unsure, joins)
     return found | _endings()
+
+
+def _plain_numerals(
+    numerals: dict[str, list[str]], *others: dict[str, list[str]]
+) -> dict[str, Telling]:
+    """Most number words are nothing else: those of one length and language tell the same."""
+    found: dict[str, Telling] = {}
+    alike: dict[tuple[str, int, bool], Telling] = {}
+    elsewhere = set[str]().union(*others)
+    for word in numerals.keys() - elsewhere:
+        codes = numerals[word]
+        kind = (" ".join(codes), min(len(word), 5), word >= _BEYOND_LATIN)
+        if kind not in alike:
+            points = _points(word, [], [], codes, in_english=False)
+            alike[kind] = Telling(tuple(points.items()), tuple(codes))
+        found[word] = alike[kind]
+    return found
+
+
+def _by_word(words_of: Iterable[tuple[str, set[str]]]) -> dict[str, list[str]]:
+    """For each word the languages that have it, in their order."""
+    found: dict[str, list[str]] = defaultdict(list)
+    for code, words in words_of:
+        for word in words:
+            found[word].append(code)
+    return dict(found)
 
 
 def _endings() -> dict[str, Telling]:
@@ -196,7 +213,7 @@ def _points(
         worth *= 2
     found = dict.fromkeys(claimed, worth)
     for code in numerals:
-        if code not in everyday:
+        if code not in everyday and code != ENGLISH:
             found[code] = min(worth, _numeral_worth(word))
     if ENGLISH in everyday and len(claimed) > 1:
         found[ENGLISH] = _SHARED
