@@ -91,7 +91,7 @@ TAKEN_BACK_BEFORE = anywhere(
     until|wish|wishing|hope|hopes|hoped|hoping|love (?:it|this|that) to be|like (?:it|this|that) to be|want (?:it|this|that) to be
     if|unless|whether|pretend|imagine|part of me|half of me|torn|toss up
     remind\w*|similar|same|compared|prefer|better|worse|instead|said|earlier|yesterday|last (?:week|time|month|year)
-    told|why|how (?!about)|ages ago|sick of|tired of|anyone|anybody|nobody|no one|has any|did any
+    told|why|how(?! about)|ages ago|sick of|tired of|anyone|anybody|nobody|no one|has any|did any
     refus\w*|reluctant|struggl\w*|hard to|surprised|shocked|scept\w*|skept\w*|dubious|unsure|not convinced|cant believe|dont believe
     wenn|falls|dachte|hatte|sil
     """

@@ -77,6 +77,7 @@ def test_1_other_spellings_are_for_the_host(title: str, text: str, expected: str
         ("Harbour Lanterns", "Harbour Lantern", "look"),  # another form
         ("The Old Harbour", "The Odl Harbour", "look"),  # a short word
         ("Lanterns", "Lantrens", "look"),  # one word
+        ("Lamplighters", "Lamplihgters", "look"),  # one word, however long
         ("Old Mole", "Old Moole", "look"),  # fewer than ten letters
         ("Winter Quilts", "Winter Guilts", "look"),  # another word
         ("The Last Bridge", "The Last Bride", "look"),  # another word
