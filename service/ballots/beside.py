@@ -8,9 +8,12 @@ from service.ballots.scanning import DIGITS, END, QUOTE, SOFT, WORD
 from service.ballots.scene import Scene
 
 _SOFT_BEFORE = frozenset({":", "=", "-", ",", "*", "(", ">", "[", "/"})
-_CROSSED = frozenset({"page", "number", "choice_before", "lucky_before", "fillers"})
-#: A colon says "is": "Age: 56" tells an age as "page: 56" tells a page.
-_CROSSED_BY_COLON = _CROSSED | {"other_before", "family_before"}
+#: Before "p. 29", "op. 23" the full stop ends no sentence.
+_CUES = frozenset({"page", "number"})
+_ABBREVIATIONS = frozenset({"op", "vol", "ep"})
+#: What reaches over a comma, and over a colon, which says "is": "page: 56", "age: 56".
+_CROSSED = frozenset({"choice_before", "lucky_before", "fillers"})
+_CROSSED_BY_COLON = _CROSSED | {"page", "number", "labels"}
 
 
 @dataclass(slots=True)
@@ -43,6 +46,8 @@ def read_before(scene: Scene, first: int) -> Beside:
         elif token.kind == SOFT and token.text == "#":
             side.number = True
             side.at -= 1
+        elif token.text == "-" and token.glued and tokens[side.at + 1].glued:
+            side.at -= 1  # "Catch-22", "page-42": one word
         elif token.kind == SOFT and token.text in _SOFT_BEFORE and not side.crossed:
             side.crossed = True
             side.at -= 1
@@ -61,11 +66,11 @@ def _take_word_before(scene: Scene, side: Beside, first: int) -> bool:
         # "p. 29": the full stop of an abbreviation ends no sentence.
         inner, inner_count = scene.lexicon.before(tokens, side.at - 1) if side.at else ("", 0)
         short = side.at > 0 and len(tokens[side.at - 1].text) <= 3
-        if inner not in {"page", "number"} or not short or not tokens[side.at].glued:
+        known = inner in _CUES or (side.at > 0 and tokens[side.at - 1].text in _ABBREVIATIONS)
+        if not known or not short or not tokens[side.at].glued:
             return False
         group, count = inner, inner_count + 1
-    crossed = _CROSSED_BY_COLON if tokens[side.at + 1].text in {":", "="} else _CROSSED
-    if side.crossed and group not in crossed:
+    if side.crossed and not _reaches_over(scene, side, group):
         return False
     if group == "page":
         side.page = True
@@ -82,6 +87,17 @@ def _take_word_before(scene: Scene, side: Beside, first: int) -> bool:
         return False
     side.at -= count
     return True
+
+
+def _reaches_over(scene: Scene, side: Beside, group: str) -> bool:
+    """Whether words of this group reach over the mark between them and the number."""
+    mark = scene.tokens[side.at + 1].text
+    if mark in {",", "("}:
+        return group in _CROSSED
+    if scene.lexicon.group("labels").before(scene.tokens, side.at):
+        side.group, side.phrase = "labels", side.at
+        return False
+    return group in _CROSSED_BY_COLON
 
 
 def read_after(scene: Scene, after: int) -> Beside:

@@ -10,6 +10,9 @@ from service.ballots.mentions import Mention, Standing
 from service.ballots.scene import Scene
 
 _SMALL = 11
+#: Why a number word is no number.
+SMALL_TALK = "a small number inside other talk"
+THE_WORD = "the word, not the number"
 
 
 @dataclass(slots=True)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from service.ballots.elsewhere import BELONGS, SOMEBODYS_AGE
 from service.ballots.lists import back_to_the_question, join_ranges, link_lists
 from service.ballots.mentions import Mention, Standing
 from service.ballots.scanning import SOFT, WORD
@@ -19,7 +20,21 @@ def weigh(scene: Scene, mentions: list[Mention]) -> None:
     back_to_the_question(scene, mentions)
     read_voices(scene, mentions)
     link_lists(scene, mentions)
+    _doubt_repeats(scene, mentions)
     _correct(scene, mentions)
+
+
+def _doubt_repeats(scene: Scene, mentions: list[Mention]) -> None:
+    """As in "She was 27. Twenty seven.": said again, it may still be the age."""
+    elsewhere = {
+        one.value
+        for one in mentions
+        if one.standing == Standing.OTHER and one.rule in {BELONGS, SOMEBODYS_AGE}
+    }
+    for one in mentions:
+        own = one.first > 0 and scene.begins("own_voice", one.first - 1)
+        if one.value in elsewhere and not own and Standing.BARE <= one.standing <= Standing.ALONE:
+            one.standing, one.rule = Standing.UNSURE, "told before as something else"
 
 
 def _correct(scene: Scene, mentions: list[Mention]) -> None:

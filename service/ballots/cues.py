@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from service.ballots.case import Case, Verdict
+from service.ballots.case import SMALL_TALK, THE_WORD, Case, Verdict
 from service.ballots.mentions import Standing
-from service.ballots.scanning import WORD
+from service.ballots.scanning import DIGITS, WORD
 from service.ballots.surroundings import (
     counts_what_follows,
     is_alone,
@@ -30,7 +30,7 @@ def chosen(case: Case) -> Verdict:
         case.mention.reported = True
         return Standing.ASKED, "foretold or reported, perhaps not chosen"
     if case.value == 1 and case.mention.spelled and not case.cued and not _is_a_number(case):
-        return Standing.OTHER, "the word, not the number"
+        return Standing.OTHER, THE_WORD
     if case.before.page or case.after.clear:
         if _is_a_time(case):
             return Standing.UNSURE, "may be a time of day"
@@ -88,6 +88,8 @@ def number_said(case: Case) -> Verdict:
     if not case.after.clear:
         standing = Standing.OTHER if case.value == 1 else Standing.UNSURE
         return standing, "may be the number of something else"
+    if _names_something(case):
+        return Standing.UNSURE, "may be the number of something else"
     if case.before.group == "weak_before" and case.after.group != "choice_after":
         here = says_where_the_writer_is(case.scene, case.before)
         return Standing.OTHER if here else Standing.UNSURE, "may be the number of something else"
@@ -99,6 +101,18 @@ def number_said(case: Case) -> Verdict:
     return Standing.CUED, "a number word before it"
 
 
+def _names_something(case: Case) -> bool:
+    """As in "Chanel No. 5", "op. 23 no. 5": a name or a number stands before the number word."""
+    scene, at = case.scene, case.before.at
+    if case.before.group or case.before.crossed or at < 0:
+        return False
+    token = scene.tokens[at]
+    if token.kind != WORD:
+        return token.kind == DIGITS
+    known = scene.lexicon.before(scene.tokens, at)[0] or token.text in scene.lexicon.plain_words
+    return not known and not token.text.endswith("ing")
+
+
 def chosen_after(case: Case) -> Verdict:
     """As in "42 please", "42 gets my vote"; a forecast ("42 will win") is none."""
     if case.after.group == "reported_after":
@@ -107,7 +121,7 @@ def chosen_after(case: Case) -> Verdict:
     if case.after.group != "choice_after":
         return None
     if case.mention.spelled and case.value == 1 and not _is_a_number(case):
-        return Standing.OTHER, "the word, not the number"
+        return Standing.OTHER, THE_WORD
     # A small number word in the middle of talk is no number even before "please".
     if case.before.clear or not case.is_small_word:
         return Standing.CUED, "words of choice after it"
@@ -119,14 +133,14 @@ def in_the_open(case: Case) -> Verdict:
     if not (case.before.clear and case.after.clear):
         return None
     if case.mention.spelled and case.value == 1 and not _is_a_number(case):
-        return Standing.OTHER, "the word, not the number"
+        return Standing.OTHER, THE_WORD
     if is_alone(case.scene, case.mention):
         return Standing.ALONE, "stands by itself"
     if not case.is_small_word:
         return Standing.BARE, "nothing says that it is something else"
     if case.before.at < 0 or case.scene.tokens[case.before.at].kind != WORD:
         return Standing.BARE, "begins what is said"
-    return Standing.UNSURE, "a small number inside other talk"
+    return Standing.UNSURE, SMALL_TALK
 
 
 def ordinal_page(case: Case) -> Verdict:
@@ -156,7 +170,7 @@ def ordinal_word(case: Case) -> Verdict:
 def ordinal_elsewhere(case: Case) -> Verdict:
     """As in "on the 14th", "2nd cup of tea": a date, a rank or a turn."""
     beside = case.before.group in {"weak_before", "other_before", "roughly_before"}
-    if beside or not case.after.clear:
+    if beside or not case.after.clear or not case.before.clear:
         return Standing.OTHER, "a date, a rank or a turn"
     if case.value <= 3 and not is_alone(case.scene, case.mention):
         return Standing.OTHER, "a rank or a turn"

@@ -67,20 +67,12 @@ def _surest(live: list[Mention]) -> list[Mention]:
 
 
 def _choose(scene: Scene, live: list[Mention], chosen: list[Mention]) -> Reading:
+    doubt = _doubt_of(scene, live, chosen)
+    if doubt is not None:
+        return doubt
     order = order_of(scene, chosen, live)
     choices = scene.question.choices
-    competing = _competing(scene, live, chosen)
-    if competing:
-        return _look_at(scene, chosen + competing, competing[0].rule)
-    hanging = [one for one in live if one.depends and one not in chosen]
-    if hanging:
-        return _look_at(scene, live, hanging[0].rule)
-    if not order.pages:
-        return _look_at(scene, live, live[0].rule)
     if len(order.pages) == 1:
-        same = [one for one in chosen if one.value == order.pages[0]]
-        if all(one.conditional for one in same):
-            return _look_at(scene, live, "only if something else holds")
         return counts(scene, chosen, order.pages)
     if order.ranked:
         return counts(scene, chosen, order.pages[:choices])
@@ -89,6 +81,33 @@ def _choose(scene: Scene, live: list[Mention], chosen: list[Mention]) -> Reading
     if len(order.pages) <= choices:
         return counts(scene, chosen, order.pages)
     return _look_at(scene, chosen, "several pages, and none is preferred")
+
+
+def _doubt_of(scene: Scene, live: list[Mention], chosen: list[Mention]) -> Reading | None:
+    """A look where other mentions throw doubt on the chosen ones."""
+    competing = _competing(scene, live, chosen)
+    if competing:
+        return _look_at(scene, chosen + competing, competing[0].rule)
+    hanging = [one for one in live if one.depends and one not in chosen]
+    if hanging:
+        return _look_at(scene, live, hanging[0].rule)
+    if _is_a_stopgap(scene, live, chosen[0]):
+        return _look_at(scene, live, "a second choice whose first is not plain")
+    values = {one.value for one in chosen}
+    if values == {None}:
+        return _look_at(scene, live, live[0].rule)
+    if len(values) == 1 and all(one.conditional for one in chosen):
+        return _look_at(scene, live, "only if something else holds")
+    return None
+
+
+def _is_a_stopgap(scene: Scene, live: list[Mention], first: Mention) -> bool:
+    """As in "... 66, otherwise 67" where the 66 could not be told to be chosen."""
+    earlier = [one for one in live if one.first < first.first and one.value != first.value]
+    if not earlier:
+        return False
+    start = earlier[-1].after
+    return any(scene.has(group, start, first.first) for group in ("second_choice", "stopgap"))
 
 
 def _competing(scene: Scene, live: list[Mention], chosen: list[Mention]) -> list[Mention]:

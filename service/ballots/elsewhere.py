@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.ballots.beside import read_after
-from service.ballots.case import Case, Verdict
+from service.ballots.case import SMALL_TALK, Case, Verdict
 from service.ballots.mentions import Standing
 from service.ballots.relations import told_from
 from service.ballots.scanning import DIGITS
@@ -14,6 +14,8 @@ from service.ballots.surroundings import (
     word_at,
 )
 
+BELONGS = "belongs to the words before it"
+SOMEBODYS_AGE = "somebody's age, or how many they are"
 _TOLD_FROM = frozenset({"above", "below", "later", "earlier", "relative_before"})
 
 
@@ -115,11 +117,11 @@ def rough(case: Case) -> Verdict:
 
 def belongs(case: Case) -> Verdict:
     """As in "aged 42", "thread 310": the words before it own the number."""
-    if case.before.crossed and word_at(case.scene, case.before.phrase) in {"age", "birthday"}:
+    if case.before.group == "labels" and case.scene.begins("age_labels", case.before.phrase):
         case.mention.maybe = (case.value,)
         return Standing.ASKED, "an age or a birthday, perhaps not a page"
-    if case.before.group == "other_before":
-        return Standing.OTHER, "belongs to the words before it"
+    if case.before.group in {"other_before", "labels"}:
+        return Standing.OTHER, BELONGS
     return None
 
 
@@ -129,7 +131,7 @@ def somebody_elses(case: Case) -> Verdict:
     if group not in {"reported_before", "family_before"}:
         return None
     if group == "family_before" and not case.cued:
-        return Standing.OTHER, "somebody's age, or how many they are"
+        return Standing.OTHER, SOMEBODYS_AGE
     case.mention.reported = True
     case.mention.family = group == "family_before"
     return Standing.ASKED, "somebody else's"
@@ -148,6 +150,10 @@ def weak_before(case: Case) -> Verdict:
         return None
     if case.after.group == "choice_after":
         return Standing.UNSURE, "may be a choice"
+    start, _ = case.scene.sentence(case.mention.first)
+    asked = not case.is_small_word and case.scene.begins("asking", start)
+    if asked and case.scene.begins("asking", case.before.phrase):
+        return Standing.UNSURE, "asked about"
     if not case.after.clear or case.after.group == "weak_after" or case.is_small_word:
         return Standing.OTHER, "counts or names something else"
     return Standing.UNSURE, "may belong to the words before it"
@@ -167,7 +173,7 @@ def weak_after(case: Case) -> Verdict:
 def unknown_beside(case: Case) -> Verdict:
     """Beside words that the reader does not know, a number is looked at."""
     if case.is_small_word:
-        return Standing.OTHER, "a small number inside other talk"
+        return Standing.OTHER, SMALL_TALK
     if counts_what_follows(case.scene, case.after) and case.value != 1:
         sure = case.scene.word_count() > 4
         return Standing.OTHER if sure else Standing.UNSURE, "counts what follows"

@@ -52,6 +52,9 @@ class Language:
     #: n is something else: ages, times, sizes, counts.
     other_before: tuple[Phrase, ...] = ()
     other_after: tuple[Phrase, ...] = ()
+    #: what a number behind a colon is: "age: 56".
+    labels: tuple[Phrase, ...] = ()
+    age_labels: tuple[Phrase, ...] = ()
     #: n is something else where nothing says that it is chosen.
     weak_before: tuple[Phrase, ...] = ()
     weak_after: tuple[Phrase, ...] = ()
@@ -73,6 +76,7 @@ class Language:
     second: tuple[Phrase, ...] = ()
     first_choice: tuple[Phrase, ...] = ()
     second_choice: tuple[Phrase, ...] = ()
+    stopgap: tuple[Phrase, ...] = ()
     #: n only if others have done something, or something unknown holds.
     condition: tuple[Phrase, ...] = ()
     depends: tuple[Phrase, ...] = ()

@@ -4,11 +4,16 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from service.ballots.case import SMALL_TALK, THE_WORD
 from service.ballots.mentions import Mention, Standing
 from service.ballots.scanning import END
 from service.ballots.scene import Scene
 
 _LIST_MARKS = frozenset({",", "/", "&", "-", "\n", "|", "+", "•", "(", ".", ". ", "=", "*"})
+#: Rules by which a number word is no number at all: they say nothing of its neighbour.
+_JUST_WORDS = frozenset({SMALL_TALK, THE_WORD})
+#: "15 min, then 25": what follows is measured alike.
+_THEN = frozenset({",", "then", "and", "plus"})
 _OPEN_ENDED = frozenset({"digits", "word", "ordinal"})
 
 
@@ -74,6 +79,9 @@ def is_link(scene: Scene, left: Mention, right: Mention) -> str:
     if left.standing == Standing.OTHER and at < right.first:
         group, count = scene.lexicon.after(tokens, at)
         at += count if group == "other_after" else 0
+        how = "," if at == right.first else how
+        while at < right.first and tokens[at].text in _THEN:
+            how, at = "and", at + 1
     while at < right.first:
         token = tokens[at]
         either = scene.begins("either", at)
@@ -105,6 +113,8 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
         if right.standing == Standing.OTHER and right.value is not None and how != ",":
             _share_other(left, right)
     for left, right, how in pairs:
+        if left.standing == Standing.OTHER and left.rule in _JUST_WORDS:
+            continue
         if left.standing == Standing.OTHER and right.standing <= Standing.BARE:
             unknown = how == "," and right.standing == Standing.UNSURE
             if how != "," or unknown:

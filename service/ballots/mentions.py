@@ -143,6 +143,11 @@ def _digits(tokens: Sequence[Token], at: int) -> Mention:
         mention.first = at - 1
         mention.value = None if agrees else mention.value
         return mention
+    if before is not None and before.text == "'" and token.glued and not before.glued:
+        closed = at + 1 < len(tokens) and tokens[at + 1].text == "'"
+        if not closed:
+            mention.standing, mention.rule = Standing.OTHER, "a year"
+            return mention
     minus = before is not None and before.text == "-" and token.glued and not before.glued
     if minus and not (at > 1 and tokens[at - 2].text in {":", "-"}):
         mention.value = -_whole(token.text)

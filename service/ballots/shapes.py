@@ -19,7 +19,7 @@ def judge_shape(scene: Scene, mention: Mention) -> None:
         return
     judges = {
         "range": _range, "fraction": _fraction, "sum": _sum, "size": _size,
-        "decimal": _decimal, "broken": _broken,
+        "decimal": _decimal, "broken": _broken, "kind": _decade,
     }  # fmt: skip
     judge_one = judges.get(mention.shape)
     if judge_one is not None:
@@ -97,3 +97,15 @@ def _decimal(scene: Scene, mention: Mention, *, cued: bool) -> None:
 def _broken(scene: Scene, mention: Mention, *, cued: bool) -> None:
     if not cued and not is_alone(scene, mention):
         _other(mention, "digits in other talk")
+
+
+def _decade(scene: Scene, mention: Mention, *, cued: bool) -> None:
+    """As in "anything in the 20s"; "the 80s were grand" talks of years."""
+    near = {token.text for token in scene.tokens[max(mention.first - 5, 0) : mention.first]}
+    if not cued and scene.word_count() > 4 and not near & _ANY_OF:
+        _other(mention, "years, not pages")
+
+
+_ANY_OF = frozenset(
+    "anything something somewhere anywhere one any page pages number whatever".split()
+)

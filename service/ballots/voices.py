@@ -99,7 +99,9 @@ def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
     clause_start, _ = scene.clause(mention.first, mention.after)
     openings = {head, head + 1, clause_start}
     if not any(asking.after(tokens, place) for place in openings if place < mention.first):
-        return False
+        # "How many pages has it? 63?" guesses at the number of pages.
+        all_pages = mention.value == scene.question.chart.page_count and start > 0
+        return all_pages and scene.is_question(mention.first) and scene.has("asking", 0, start)
     if scene.has("suggesting", start, mention.first):
         return False
     if scene.is_question(mention.first):
@@ -139,13 +141,16 @@ def _is_an_age(scene: Scene, mention: Mention) -> bool:
     """A bare number with "my age" or "the year I was born" beside it."""
     if mention.standing >= Standing.CUED or mention.shape == "place":
         return False
-    tokens, ages = scene.tokens, scene.lexicon.group("ages")
-    behind = ages.anywhere(tokens, mention.after, min(mention.after + _AGE_REACH, len(tokens)))
-    if behind >= 0:
+    end = min(mention.after + _AGE_REACH, len(scene.tokens))
+    behind = scene.find("ages", mention.after, end)
+    if behind >= 0 and not _tells_its_own(scene, behind):
         return True
-    ahead = ages.anywhere(tokens, max(mention.first - 6, 0), mention.first)
-    return (
-        ahead >= 0
-        and not mention.lucky
-        and "is" not in {token.text for token in tokens[ahead : mention.first]}
-    )
+    ahead = scene.find("ages", max(mention.first - 6, 0), mention.first)
+    return ahead >= 0 and not mention.lucky
+
+
+def _tells_its_own(scene: Scene, at: int) -> bool:
+    """As in "17, since my birthday is the 23rd": the birthday has its own number."""
+    beyond = at + scene.begins("ages", at)
+    near = scene.tokens[beyond : beyond + 3]
+    return bool(scene.begins("being", beyond)) or "ordinal" in {token.kind for token in near}

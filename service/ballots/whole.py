@@ -11,6 +11,7 @@ from service.ballots.reading import Evidence, Reading
 from service.ballots.relations import on_chart
 from service.ballots.scanning import WORD, scan
 from service.ballots.scene import Scene
+from service.ballots.segmenting import segment
 
 #: A kind of page named in a longer sentence is talked about, not chosen.
 _KIND_REACH = 10
@@ -26,6 +27,9 @@ def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
     abstains = scene.find("abstaining")
     if abstains >= 0 and not any(one.standing >= Standing.CUED for one in live):
         alone = [one for one in live if one.standing == Standing.ALONE]
+        placed = any(one.standing == Standing.PLACED for one in live)
+        if placed and scene.word_count() <= _KIND_REACH:
+            return None
         if not alone:
             return none_of(scene, live, "no-page", "says that it chooses none")
         for one in alone:
@@ -39,12 +43,10 @@ def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
 def _withdrawn(scene: Scene, mentions: list[Mention], at: int) -> Reading | None:
     """Strike what stood before it and what it names itself; a new choice may follow."""
     step = scene.begins("withdrawn", at)
+    _, own = scene.clause(at, at + step)
     for one in mentions:
-        if (
-            (one.first < at + step + 3 and one.standing < Standing.CUED)
-            or one.first < at
-            or one.first <= at + step + 1
-        ):
+        near = one.first <= at + step + (1 if one.standing == Standing.CUED else 2)
+        if one.first < at or (near and one.first < own):
             one.standing, one.rule = Standing.STRUCK, "taken back"
     if any(one.standing >= Standing.BARE for one in mentions):
         return None
@@ -77,7 +79,7 @@ def _agreeing(scene: Scene) -> Reading | None:
     at = scene.find("agreeing")
     if at < 0:
         return None
-    numbers = find_mentions(scan("\n".join(quoted)), scene.lexicon)
+    numbers = find_mentions(segment(scan("\n".join(quoted))), scene.lexicon)
     pages = on_chart(
         scene.question.chart, tuple(one.value for one in numbers if one.value is not None)
     )
@@ -91,7 +93,11 @@ def _boasting(scene: Scene) -> Reading | None:
         (
             place
             for place, token in enumerate(scene.tokens)
-            if token.kind == WORD and scene.lexicon.before(scene.tokens, place)[0] != "fillers"
+            if token.kind == WORD
+            and (
+                scene.begins("first", place)
+                or scene.lexicon.before(scene.tokens, place)[0] != "fillers"
+            )
         ),
         -1,
     )

@@ -77,6 +77,12 @@ LANGUAGE = Language(
         episode | season | chapter | song | film | movie | album | recipe | tv | score | kg | litres
         """
     ),
+    labels=phrases(
+        "age | dmc | size | count | score | thread | floss | colour | color | temp | temperature | "
+        "oven | episode | chapter | weight | height | width | length | price | cost | total | time | "
+        "date | birthday | version | level | rating | serves | makes | year | shade"
+    ),
+    age_labels=phrases("age | birthday"),
     ages=phrases(
         """
         my age | year i was born | day i was born | birth year | year of my birth | how old i am |
@@ -104,6 +110,7 @@ LANGUAGE = Language(
     ),
     if_words=phrases("if | unless"),
     being=phrases("is | was | falls"),
+    stopgap=phrases("otherwise | or else | failing that | if not | alternatively | else"),
     either=phrases("or | or maybe | or perhaps | or else | either | and or"),
     also=phrases("and | & | plus | and also | and maybe | and then | as well as | also"),
     second=phrases(
@@ -197,7 +204,7 @@ LANGUAGE = Language(
     pointing=phrases(en_choices.POINTING),
     agreeing=phrases(
         """
-        agree | agree with | agreed | i agree | same as | ditto | me too | same | exactly | this |
+        agree | agree with | agreed | i agree | same as | ditto | me too | same | exactly | so this | this one | all of this |
         omg yes | yes | yep | yes this | second this | seconded | i second | was about to say |
         about to say | just what i | my thought | great minds | with you | also me | +1 | here too |
         what i was | came here to | same here | i'd go along with | go along with | snap

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 CHOICE_BEFORE = """
+preferably | ideally | get stuck into | stuck in to | stuck into | crack on with | get going on | dive into | jump into |
+straight into | set off from | set off on |
 vote | votes | voting | voted | vote for | votes for | voting for | voted for | vote is |
 vote's | vote on | vote goes to | vote goes for | vote would be | vote to | vote has to be |
 pick | picks | picking | picked | pick is | picking out | choose | chose | choosing |
@@ -157,6 +159,8 @@ don't have a vote | still deciding | will decide | need to think | no pick from 
 """
 
 POINTING = """
+whatever * wants | whatever * says | whatever * picks | whatever * picked | what * wants | do that one | that one please | so do that |
+that number please | pick that one |
 so that one | that one please | so that page | that's my number | so that then |
 day i was born | same | same as the * | what * said | what * says | what * * said |
 what * wrote | with * on this | same here | same as above | same as | same again | ditto |
@@ -169,6 +173,7 @@ the one above
 """
 
 KINDS = """
+left hand side | right hand side | hand side somewhere |
 somewhere on the left | somewhere on the right | on the left somewhere | on the right somewhere |
 even page | even number | in the teens | in the twenties | in the thirties | in the forties |
 in the fifties | in the sixties | in the seventies | in the eighties | in the nineties |

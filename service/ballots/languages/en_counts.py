@@ -98,6 +98,7 @@ anything | something | whatever | however | therefore | hence | thus | either | 
 """
 
 NEUTRAL_AFTER = """
+done | finished | stitched | filled | started | completed | got |
 here | hasn't | isn't | doesn't | won't | wouldn't | shouldn't | innit' | unless | otherwise | whatever | forever | ta |
 because | cause | cos | coz | cuz | bc | 'cause | since | as | for | and | but | or | if | so | it | it's |
 its | please | x | xx | xxx | xxxx | lol | haha | hehe | ha | omg | yay | woo | woohoo | wohoo | hurray |
