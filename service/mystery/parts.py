@@ -12,7 +12,7 @@ from service.mystery.answer import Answer
 from service.mystery.concepts import is_common, is_made_of_common, is_thing
 from service.mystery.everyday import stems_of
 from service.mystery.likeness import akin, alike, same_stem, spelt_alike
-from service.mystery.names import forms_of, words_of
+from service.mystery.names import ARTICLES, forms_of, words_of
 from service.mystery.talk import FOREIGN_SMALL_WORDS, FOREIGN_TALK, GREETINGS, SMALL_WORDS
 from service.mystery.wordlist import WORDS
 
@@ -137,6 +137,8 @@ def _holds_a_run(title: Title, words: Sequence[str]) -> bool:
 
 def _is_one_word_again(word: str, words: Sequence[str]) -> bool:
     """Whether a title of one word stands in the phrase: another form, or a translation."""
+    if "".join(reversed([own for own in words if own not in ARTICLES])) == word:
+        return True
     return any(akin(word, own) and (own not in WORDS or same_stem(word, own)) for own in words)
 
 
@@ -154,7 +156,7 @@ def part_of_title(answer: Answer, words: Sequence[str]) -> str:
             return "the greater part of the title"
         if half_known and matched:
             return "a word of the title and a gap"
-        if len(title.telling) == 1 and matched and _is_one_word_again(title.telling[0], words):
+        if len(title.telling) == 1 and _is_one_word_again(title.telling[0], words):
             return "another form of the title's word"
         own = [word for word in words if word not in SMALL_WORDS]
         told = {word for word in matched for _, run in _runs(words) if alike(word, run)}
@@ -180,16 +182,26 @@ def is_in_another_tongue(answer: Answer, words: Sequence[str]) -> bool:
 
 @dataclass(frozen=True, slots=True)
 class RareWords:
-    """The rare words of a title and its aliases."""
+    """The rare words of a title and its aliases, and the telling words of titles with such."""
 
     words: frozenset[str]
+    with_uncommon: tuple[tuple[str, ...], ...]
 
     def has(self, form: str) -> bool:
         """Whether `form` is one of them, but for a slip or an ending."""
         return any(spelt_alike(word, form) or word in stems_of(form) for word in self.words)
 
+    def all_in(self, forms: Sequence[str]) -> bool:
+        """Whether all telling words of a title stand in a clause, an uncommon one among them."""
+        return any(
+            all(any(alike(word, form) for form in forms) for word in telling)
+            for telling in self.with_uncommon
+        )
+
 
 @cache
 def rare_words(answer: Answer) -> RareWords:
     """The words of the title and its aliases that stand in no list of common words."""
-    return RareWords(frozenset(word for t in telling_titles(answer) for word in t.rare))
+    titles = telling_titles(answer)
+    uncommon = tuple(t.telling for t in titles if len(t.telling) > 1 and t.made | t.rare)
+    return RareWords(frozenset(word for t in titles for word in t.rare), uncommon)

@@ -21,6 +21,17 @@ _NUMBER_LANGUAGES = ("en", "de", "fr", "es", "it", "pt", "nl", "sv", "da", "no",
 _HIGHEST_NUMBER_WORD = 100
 _TWO_LETTERS = {"ä": "ae", "ö": "oe", "ü": "ue", "ø": "oe", "å": "aa"}
 _FIGURE = re.compile(r"\d+(?:st|nd|rd|th)?")
+#: Cyrillic and Greek letters as they are usually written in Latin ones.
+_ROMAN_LETTERS = str.maketrans({
+    "а": "a", "б": "b", "в": "v", "г": "g", "д": "d", "е": "e", "ё": "e", "ж": "zh", "з": "z", "и": "i",
+    "й": "y", "к": "k", "л": "l", "м": "m", "н": "n", "о": "o", "п": "p", "р": "r", "с": "s", "т": "t",
+    "у": "u", "ф": "f", "х": "kh", "ц": "ts", "ч": "ch", "ш": "sh", "щ": "shch", "ъ": "", "ы": "y",
+    "ь": "", "э": "e", "ю": "yu", "я": "ya", "і": "i", "ї": "yi", "є": "ye", "ґ": "g",
+    "α": "a", "β": "v", "γ": "g", "δ": "d", "ε": "e", "ζ": "z", "η": "i", "θ": "th", "ι": "i", "κ": "k",
+    "λ": "l", "μ": "m", "ν": "n", "ξ": "x", "ο": "o", "π": "p", "ρ": "r", "σ": "s", "ς": "s", "τ": "t",
+    "υ": "y", "φ": "f", "χ": "ch", "ψ": "ps", "ω": "o", "ά": "a", "έ": "e", "ή": "i", "ί": "i", "ό": "o",
+    "ύ": "y", "ώ": "o",
+})  # fmt: skip
 _ELISION = re.compile(r"^[ldLD]['’](?=\w)")
 
 
@@ -102,6 +113,7 @@ def _other_spellings(words: tuple[str, ...], text: str) -> frozenset[str]:
     for letter, letters in _TWO_LETTERS.items():
         lowered = lowered.replace(letter, letters)
     others.add("".join(forms_of(lowered)))
+    others.add("".join(forms_of(text.casefold().translate(_ROMAN_LETTERS))))
     joined = "".join(words)
     for letters in ("ae", "oe", "ue"):
         others.add(joined.replace(letters, letters[0]))

@@ -172,8 +172,8 @@ CHAT = frozenset(
 REMARK_WORDS = frozenset(
     """
     again home day days morning evening tonight today tomorrow monday tuesday wednesday thursday friday
-    saturday sunday soon almost nearly there here away back out gone done ready late early waiting still
-    always never once more last at weekend christmas winter spring summer autumn raining snowing time
+    saturday sunday soon almost nearly here away back out gone done ready late early waiting still
+    always never weekend christmas winter spring summer autumn raining snowing time
     """.split()
 )
 

@@ -137,6 +137,11 @@ def _rare(sighting: Sighting) -> Finding | None:
         )
         if denials.denies(text):
             continue
+        if rare.all_in(text.split()) and taken.isdisjoint(range(clause.first, clause.last + 1)):
+            evidence = sighting.evidence(
+                clause.first, clause.last, "all telling words of the title"
+            )
+            return Finding("look", "It holds all telling words of the title.", (evidence,))
         for at in range(clause.first, clause.last + 1):
             word = sighting.parsed.words[at]
             if at not in taken and rare.has(word.form) and (word.capital or not talk):
