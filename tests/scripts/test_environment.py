@@ -21,7 +21,7 @@ import pytest
 
 from tests.scripts.running import ROOT, run_python, sentences
 
-ENTRY_SCRIPTS = ("environment", "start", "test", "tally", "score", "lock")
+ENTRY_SCRIPTS = ("environment", "start", "test", "tally", "score", "tokens", "ask", "lock")
 NOT_FOUND_IN = "import importlib.util as u\nr = u.find_spec\nu.find_spec = lambda n, *a: None if n == 'ensurepip' else r(n, *a)\n"
 
 
