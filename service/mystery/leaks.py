@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import html
-from urllib.parse import unquote
+import re
 
 from service.mystery.answer import Answer, GuessRules
 from service.mystery.compare import find_mentions
@@ -15,6 +15,8 @@ from service.mystery.spellings import designers_of, titles_of
 
 #: Names of fewer letters are looked for as whole words only, not inside longer ones.
 SHORTEST_HIDDEN_NAME = 6
+
+_PERCENT = re.compile(r"(?:%[0-9a-fA-F]{2})+")
 
 
 def names_answer(text: str, rules: GuessRules) -> bool:
@@ -29,7 +31,13 @@ def names_answer(text: str, rules: GuessRules) -> bool:
 
 def _as_shown(text: str) -> frozenset[str]:
     """The text, and what a browser makes of it."""
-    return frozenset((text, unquote(text), unquote(text.replace("+", " ")), html.unescape(text)))
+    plain = _PERCENT.sub(_percent_decoded, text)
+    return frozenset((text, plain, plain.replace("+", " "), html.unescape(text)))
+
+
+def _percent_decoded(found: re.Match[str]) -> str:
+    """Bytes written as in a web address ("%20"), as text."""
+    return bytes.fromhex(found[0].replace("%", "")).decode("utf-8", errors="replace")
 
 
 def _gives_away(text: str, answer: Answer) -> bool:

@@ -25,6 +25,8 @@ RULES = GuessRules(
         "/files/last-boat-over.png",
         "https://hall.example/last%20boat%20over",
         "https://hall.example/?q=last+boat+over",
+        "https://hall.example/caf%C3%A9%20%C3%9Cbersee",
+        "100%25 last%20boat%20over",
         "Caf&eacute; &Uuml;bersee",
         "cafe ubersee",
         "Cafe Uebersee",
