@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from service.ballots.languages import LANGUAGES
+from service.ballots.lexicon import AFTER
 from service.ballots.reading import Evidence, Question, Reading
 
 #: Any of these may change what a number means.
@@ -25,7 +26,9 @@ _MOST_WORDS = 9
 _BEFORE = ("fillers", "neutral_before", "choice_before", "page")
 _AFTER = ("neutral_after", "choice_after")
 #: Words of choice so common that a telling phrase made of them alone has another sign as well.
-_KEPT = frozenset("i vote for page please the my go with pick thanks i'd like would love".split())
+_KEPT = frozenset(
+    "i vote for page number please the my go with pick thanks i'd like would love is".split()
+)
 #: Groups that tell something only together with a number's neighbours that are none here, or
 #: only in a question.
 _PLAIN_GROUPS = frozenset(
@@ -39,6 +42,10 @@ _PLAIN_GROUPS = frozenset(
         "asking",
         "suggesting",
         "goes_on",
+        "own_voice",
+        "being",
+        "also",
+        "either",
     }
 )
 #: Begin a question even where the question mark is missing.
@@ -63,7 +70,8 @@ def _singles(*groups: str) -> set[str]:
 
 
 @cache
-def _harmless() -> Harmless:
+def harmless() -> Harmless:
+    """The harmless words of English, gathered once."""
     english = LANGUAGES["en"]
     words = _singles(*_BEFORE, *_AFTER) - english.numbers.keys() - _ASKING
     telling = [
@@ -73,13 +81,16 @@ def _harmless() -> Harmless:
         for phrase in getattr(english, group)
     ]
     for phrase in telling:
-        if set(phrase) <= words:
-            loose = set(phrase) - _KEPT or set(phrase)
+        if len(phrase) > 1 and set(phrase) <= words | {"*"}:
+            loose = set(phrase) - _KEPT - {"*"} or set(phrase) - {"*"}
             words.discard(max(loose, key=len))
+    # What follows a number tells something only right behind it.
+    words -= _singles(*(g for g in english.phrase_groups() if g not in _PLAIN_GROUPS | set(AFTER)))
+    words -= {word for language in LANGUAGES.values() for word in language.numbers}
     return Harmless(
         frozenset(words),
         frozenset(words & _singles(*_BEFORE)),
-        frozenset(words & _singles(*_AFTER)),
+        frozenset((words & _singles(*_AFTER)) - _singles(*(g for g in AFTER if g not in _AFTER))),
         frozenset(words & _singles("page")),
     )
 
@@ -103,15 +114,17 @@ def read_quickly(text: str, question: Question) -> Reading | None:
 
 def _only_number(words: list[str]) -> str:
     """The digits of the one number among harmless words; "" where anything else stands."""
-    harmless = _harmless()
+    harmless = harmless()
     digits = last = ""
+    cued = False
     for word in words:
         bare = word.strip(_EDGES)
         behind = bool(digits) and last == digits and word[0] not in _EDGES
         if behind and bare.isascii() and bare not in harmless.after:
             return ""
-        if last in harmless.cues and not bare.isdigit():
+        if cued and not bare.lstrip("#").isdigit():
             return ""
+        cued = bare in harmless.cues
         if bare.isdigit() or bare[:1] == "#":
             bare = bare.removeprefix("#")
             beside = last in harmless.before or not last

@@ -2,27 +2,30 @@
 
 from __future__ import annotations
 
-import re
-
 from service.ballots.beside import read_before
 from service.ballots.mentions import Mention, Standing
 from service.ballots.relations import on_chart
 from service.ballots.scanning import WORD
 from service.ballots.scene import Scene
 
-_ROMAN = re.compile(r"(?=[mdclxvi])c{0,3}(xc|xl|l?x{0,3})(ix|iv|v?i{0,3})$")
+_ROMANS = frozenset(
+    c + x + i
+    for c in ("", "c", "cc", "ccc")
+    for x in ("", "x", "xx", "xxx", "xl", "l", "lx", "lxx", "lxxx", "xc")
+    for i in ("", "i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix")
+) - {""}
 _ROMAN_VALUES = {"i": 1, "v": 5, "x": 10, "l": 50, "c": 100}
 
 
 def may_be_roman(word: str) -> bool:
     """Whether the word is written with roman numerals' letters only."""
-    return word[0] in _ROMAN_VALUES and _ROMAN.fullmatch(word) is not None
+    return word in _ROMANS
 
 
 def roman_at(scene: Scene, at: int) -> Mention | None:
     """A roman numeral: sure after a page cue, to be looked at when it is all there is."""
     token = scene.tokens[at]
-    if token.kind != WORD or not _ROMAN.fullmatch(token.text):
+    if token.kind != WORD or token.text not in _ROMANS:
         return None
     value = _roman_value(token.text)
     before = read_before(scene, at)

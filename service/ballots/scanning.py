@@ -22,6 +22,9 @@ _MARKS = "".join(
 _TOKEN = re.compile(
     r"""
       (?P<plain>[a-z]+(?:'[a-z]+)*(?=[\ ,!?\n]|\.[\ \n.]|\.?$))
+    | (?P<whole>(?<![\w.,:/+\-$£€₽#~'])\d+(?=[\s!?.,]|$)(?![.,]\d)
+        (?!\s?[-x*~+%$£€¥₹₽=〜])(?!\s\d)(?!\.\w))
+    | (?P<comma>,(?=\s))
     | (?P<stop>[.!?]+(?=[\ \n]|$)|\n+)
     | (?P<link>https?://\S+|www\.\S+|[\w.+-]+@[\w-]+\.[\w.]+)
     | (?P<handle>(?<!\w)@[\w.\-]+)
@@ -57,7 +60,12 @@ _TOKEN = re.compile(
 
 
 #: Each group of the pattern is a kind of token.
-_KINDS = {kind: kind for kind in _TOKEN.groupindex} | {"plain": WORD, "stop": END}
+_KINDS = {kind: kind for kind in _TOKEN.groupindex} | {
+    "plain": WORD,
+    "stop": END,
+    "whole": DIGITS,
+    "comma": SOFT,
+}
 
 
 class Token(NamedTuple):

@@ -9,7 +9,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from service.ballots.reader import read_vote
+from service.ballots.quick import harmless, read_quickly
+from service.ballots.reader import read_thoroughly, read_vote
 from service.ballots.reading import Question, Reading
 from service.chart.grid import Chart
 
@@ -100,3 +101,35 @@ def test_emoji_behind_a_comment_never_turn_it_into_another_count(line: dict[str,
     decorated = read_vote(line["text"] + " 🎉", QUESTION)
     if bare.outcome == "counts":
         assert (decorated.outcome, decorated.pages) == ("counts", bare.pages)
+
+
+HARMLESS = harmless()
+NEAR = st.sampled_from(sorted(HARMLESS.words))
+GAPS = st.sampled_from([" ", " ", " ", ", ", "! ", ". ", "!! 🎉 ", "... "])
+
+
+@given(
+    before=st.lists(st.tuples(NEAR, GAPS), max_size=4),
+    number=st.tuples(st.sampled_from(["", "#"]), st.integers(1, 63)),
+    after=st.lists(st.tuples(GAPS, NEAR), max_size=4),
+)
+@settings(max_examples=500, deadline=None)
+def test_what_is_read_quickly_reads_the_same_the_long_way(
+    before: list[tuple[str, str]], number: tuple[str, int], after: list[tuple[str, str]]
+) -> None:
+    text = "".join(word + gap for word, gap in before)
+    text += f"{number[0]}{number[1]}" + "".join(gap + word for gap, word in after)
+    quick = read_quickly(text, QUESTION)
+    if quick is not None:
+        thorough = read_thoroughly(text, QUESTION)
+        assert (quick.outcome, quick.pages) == (thorough.outcome, thorough.pages)
+
+
+@pytest.mark.parametrize("text", ["42", "page 42 please", "I would go for #42!", "42 🎉"])
+def test_the_plainest_comments_are_read_quickly(text: str) -> None:
+    assert read_quickly(text, QUESTION) is not None
+
+
+@pytest.mark.parametrize("text", ["not 42", "42 or 43", "42 skeins", "is 42 taken?", "my age, 42"])
+def test_a_comment_that_says_more_goes_the_long_way(text: str) -> None:
+    assert read_quickly(text, QUESTION) is None
