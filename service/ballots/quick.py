@@ -114,24 +114,24 @@ def read_quickly(text: str, question: Question) -> Reading | None:
 
 def _only_number(words: list[str]) -> str:
     """The digits of the one number among harmless words; "" where anything else stands."""
-    harmless = harmless()
+    known = harmless()
     digits = last = ""
     cued = False
     for word in words:
         bare = word.strip(_EDGES)
         behind = bool(digits) and last == digits and word[0] not in _EDGES
-        if behind and bare.isascii() and bare not in harmless.after:
+        if behind and bare.isascii() and bare not in known.after:
             return ""
         if cued and not bare.lstrip("#").isdigit():
             return ""
-        cued = bare in harmless.cues
+        cued = bare in known.cues
         if bare.isdigit() or bare[:1] == "#":
             bare = bare.removeprefix("#")
-            beside = last in harmless.before or not last
+            beside = last in known.before or not last
             if digits or not beside or not (bare.isascii() and bare.isdigit()):
                 return ""
             digits = bare
-        elif bare not in harmless.words and not _is_emoji(bare):
+        elif bare not in known.words and not _is_emoji(bare):
             return ""
         last = bare if word[-1] not in _EDGES else ""
     return digits
