@@ -86,7 +86,11 @@ def harmless() -> Harmless:
             words.discard(max(loose, key=len))
     # What follows a number tells something only right behind it.
     words -= _singles(*(g for g in english.phrase_groups() if g not in _PLAIN_GROUPS | set(AFTER)))
-    words -= {word for language in LANGUAGES.values() for word in language.numbers}
+    own = _singles("everyday")
+    for language in LANGUAGES.values():
+        # A word of another language may make the comment one of it.
+        foreign = {phrase[0] for phrase in language.everyday if len(phrase) == 1} - own
+        words -= language.numbers.keys() | foreign
     return Harmless(
         frozenset(words),
         frozenset(words & _singles(*_BEFORE)),
