@@ -195,7 +195,7 @@ def _content(value: dict[str, Json]) -> str | None:
             continue
         if not isinstance(one, str):
             return None
-        is_html = plain == "content" and value.get("mediaType") in {None, "text/html"}
+        is_html = plain == "content" and value.get("mediaType") in (None, "text/html")
         return text_of(one) if is_html else one
     return ""
 

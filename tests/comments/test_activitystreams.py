@@ -192,3 +192,13 @@ def test_a_collection_that_only_links_to_its_pages_is_one_sentence(read: Read) -
 def test_an_empty_collection_holds_no_comments(read: Read) -> None:
     export = read(collection())
     assert (export.comments, export.notes) == ((), ("The export holds no comments.",))
+
+
+@pytest.mark.parametrize(
+    "name", ["mediaType", "type", "id", "published", "updated", "name", "replies", "totalItems"]
+)
+@pytest.mark.parametrize("value", [[], {}, [[]], 7, None, True, [{"a": []}]])
+def test_a_field_of_another_kind_breaks_nothing(read: Read, name: str, value: Any) -> None:
+    """Found by random documents: a list where a word belongs."""
+    export = read(collection({**note(), name: value}, note(content="14")))
+    assert export.comments[-1].text == "14"
