@@ -57,11 +57,16 @@ def chart_of(told: Line) -> Chart:
     return chart_of_design(size, **more)
 
 
-def vote_heading(told: Line) -> Read:
-    """A reader of votes for the round that the heading tells."""
-    question = Question(
+def question_of(told: Line) -> Question:
+    """What the round asks that the heading tells."""
+    return Question(
         chart_of(told["chart"]), told.get("choices", 1), tuple(told.get("languages", ["en"]))
     )
+
+
+def vote_heading(told: Line) -> Read:
+    """A reader of votes for the round that the heading tells."""
+    question = question_of(told)
 
     def read(text: str) -> Line:
         reading = read_vote(text, question)
