@@ -27,11 +27,15 @@ class Block:
 
 @dataclass(slots=True)
 class Page:
-    """A page's blocks, the lines above the first, and lines that read like a time but start none."""
+    """A page's blocks, and the lines that are in none: above the first, below the last.
+
+    `doubtful` are lines that read like a time and start no block.
+    """
 
     above: list[Line]
     blocks: list[Block]
     doubtful: list[Line] = field(default_factory=list)
+    below: list[Line] = field(default_factory=list)
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +50,9 @@ class _Start:
 def blocks_of(lines: Sequence[Line]) -> Page:
     """The blocks of a page that has times; the time stands above the words or below them."""
     if _times_stand_last(lines):
-        return _with_times_last(lines)
+        page = _with_times_last(lines)
+        if page.blocks:
+            return page
     times = [place for place, line in enumerate(lines) if line.kind == "time"]
     rule = _answering_is_the_rule(lines, times)
     badges = _badges(lines, times) if rule else frozenset()
@@ -202,6 +208,4 @@ def _with_times_last(lines: Sequence[Line]) -> Page:
         else:
             waiting.append(line)
             ended = False
-    if blocks:
-        blocks[-1].body.extend(waiting)
-    return Page(above, blocks)
+    return Page(above, blocks, below=waiting)

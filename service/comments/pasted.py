@@ -82,11 +82,21 @@ def read_pasted(text: str, source: Source) -> Export:
         if (comment := _comment(block, body, told)) is not None
     ]
     _judge_counts(told, bodies)
-    for line in [line for line in page.above if line.kind != "blank"][_ABOVE:]:
-        why = "it stands above the first line that could be read as a time"
-        told.unreadable.append(Unreadable(f"line {line.number}", shortened(line.text), why))
+    _show_lines_of_no_comment(page, told)
     notes = (*_page_notes(page, told, learned), *told.times.notes())
     return Export("pasted", tuple(comments), tuple(told.unreadable), _MAPPING, notes)
+
+
+def _show_lines_of_no_comment(page: Page, told: _Told) -> None:
+    """Show what stands below all comments, and what is too much above them to be a page's head."""
+    above = [line for line in page.above if line.kind != "blank"]
+    for line in above[_ABOVE:]:
+        why = "it stands above the first line that could be read as a time"
+        told.unreadable.append(Unreadable(f"line {line.number}", shortened(line.text), why))
+    for line in page.below:
+        if line.kind in {"words", "time", "edited"}:
+            why = "it stands below the last comment, and no time follows it"
+            told.unreadable.append(Unreadable(f"line {line.number}", shortened(line.text), why))
 
 
 def _comment(block: Block, body: Body, told: _Told) -> Comment | None:

@@ -162,3 +162,15 @@ def test_words_below_a_line_of_buttons_are_shown(read: Read) -> None:
     export = read("Gran T\n5 days ago\n12\nLike · Reply · 3\nmore of it\n")
     assert [one.text for one in export.comments] == ["12"]
     assert [one.text for one in export.unreadable] == ["more of it"]
+
+
+def test_words_below_the_last_time_are_shown_where_times_stand_last(read: Read) -> None:
+    export = read("Gran T\n12\n5 days ago\nLike\nReply\nAnnie\nmy vote is 14\n")
+    assert [(one.author, one.text) for one in export.comments] == [("Gran T", "12")]
+    assert [one.text for one in export.unreadable] == ["Annie", "my vote is 14"]
+
+
+def test_numbers_above_a_pinned_comment_do_not_hide_it(read: Read) -> None:
+    """Found by random pages."""
+    export = read("12\n12\n3 days ago\nPinned by the host\nBo: 14\n")
+    assert ["14" in one.text for one in export.comments] == [True]
