@@ -41,10 +41,13 @@ def numbers() -> dict[str, int]:
 
 
 def ordinals() -> dict[str, int]:
-    """Ordinals to the 199th with their endings."""
+    """Ordinals to the 200th with their endings."""
     found: dict[str, int] = {}
-    for value in range(1, 200):
-        for word in _hundreds(num2words(value, lang="de", to="ordinal")):
+    for value in range(1, 201):
+        words = _hundreds(num2words(value, lang="de", to="ordinal"))
+        # num2words writes "hundertste" alone, and the others as "einhundert...".
+        words |= {"ein" + word for word in words if word.startswith("hundert")}
+        for word in words:
             for ending in _ENDINGS:
                 found |= dict.fromkeys(_spellings(word[:-1] + ending), value)
     return found

@@ -54,7 +54,7 @@ def numbers() -> dict[str, int]:
 
 
 def ordinals() -> dict[str, int]:
-    """Ordinals in words to 199th, with the misspellings people write."""
+    """Ordinals in words to 200th, with the misspellings people write."""
     units = {word: value for value, word in enumerate(_ORDINAL_UNITS) if value}
     units |= {"twelth": 12, "fith": 5, "nineth": 9, "eigth": 8, "fourtieth": 40}
     tens = {word[:-1] + "ieth": 20 + 10 * place for place, word in enumerate(_TENS)}
@@ -63,7 +63,7 @@ def ordinals() -> dict[str, int]:
         for word, value in units.items():
             if value < 10:
                 found[ten + word] = 20 + 10 * place + value
-    hundred = {"hundredth": 100, "onehundredth": 100}
+    hundred = {"hundredth": 100, "onehundredth": 100, "twohundredth": 200}
     for word, value in list(found.items()):
         hundred["hundred" + word] = hundred["onehundred" + word] = 100 + value
         hundred["hundredand" + word] = hundred["onehundredand" + word] = 100 + value

@@ -14,6 +14,8 @@ _SLIPS = (
     ("cuatro", "quatro"), ("nueve", "nuebe"), ("ocho", "hocho"),
 )  # fmt: skip
 
+_HUNDREDTH = ("centesimo", "centesima")
+
 
 def _below_hundred() -> dict[str, int]:
     found = {joined(num2words(value, lang="es")): value for value in range(100)}
@@ -52,7 +54,7 @@ def numbers() -> dict[str, int]:
 
 
 def ordinals() -> dict[str, int]:
-    """Ordinals to 100th by their joined spelling, of either gender."""
+    """Ordinals to 200th by their joined spelling, of either gender."""
     found: dict[str, int] = {"primer": 1, "tercer": 3, "undecimo": 11, "duodecimo": 12}
     for value in range(1, 101):
         words = num2words(value, lang="es", to="ordinal")
@@ -61,4 +63,12 @@ def ordinals() -> dict[str, int]:
             found[joined(written)] = value
             found["".join(joined(part)[:-1] + "a" for part in written.split())] = value
     found |= {word[:-1] + "a": value for word, value in found.items() if word.endswith("o")}
+    found |= {word.replace("mooct", "moct"): value for word, value in found.items()}
+    # Before a noun "primero" and "tercero" lose their end.
+    found |= {
+        word[:-1]: value for word, value in found.items() if word.endswith(("primero", "tercero"))
+    }
+    small = [(word, value) for word, value in found.items() if value < 100]
+    found |= {hundred + word: 100 + value for word, value in small for hundred in _HUNDREDTH}
+    found |= {"ducentesimo": 200, "ducentesima": 200}
     return found | {word.replace("septim", "setim"): value for word, value in found.items()}

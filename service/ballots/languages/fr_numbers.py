@@ -46,8 +46,16 @@ def numbers() -> dict[str, int]:
                 if value:
                     found[times + cent + word] = 100 * hundreds + value
         found[times + "centetun"] = found[times + "centetune"] = 100 * hundreds + 1
+        found[times + "centetonze"] = 100 * hundreds + 11
     del found["cents"]
     return with_slips(found, _SLIPS)
+
+
+def _as_ordinal(number: str) -> str:
+    for end, other in (("cinq", "cinqu"), ("neuf", "neuv")):
+        if number.endswith(end):
+            return number.removesuffix(end) + other + "ieme"
+    return number.removesuffix("s").removesuffix("e") + "ieme"
 
 
 def ordinals() -> dict[str, int]:
@@ -57,6 +65,8 @@ def ordinals() -> dict[str, int]:
         for lang in ("fr", "fr_CH")
         for value in range(2, 201)
     }
+    # In every spelling of the number; num2words knows one, and none of "quatre-vingtième".
+    found |= {_as_ordinal(word): value for word, value in numbers().items() if 1 < value <= 200}
     found |= {word.replace("uniem", "unem"): value for word, value in found.items()}
     first = dict.fromkeys(("premier", "premiere", "premiers", "premieres"), 1)
     return found | first | {"second": 2, "seconde": 2}

@@ -24,6 +24,7 @@ def _below_hundred() -> dict[str, int]:
         word = joined(num2words(ten, lang="it"))
         # "Trentuno" and "trentotto" lose a vowel; many write it, or part the word.
         found |= {word + "uno": ten + 1, word + "otto": ten + 8, word[:-1] + "un": ten + 1}
+        found[word[:-1] + "una"] = ten + 1
     return found
 
 
@@ -34,6 +35,7 @@ def numbers() -> dict[str, int]:
     for hundreds in range(1, 10):
         times = "" if hundreds == 1 else joined(num2words(hundreds, lang="it"))
         found[times + "cento"] = 100 * hundreds
+        found |= dict.fromkeys((times + "centouna", times + "centuna"), 100 * hundreds + 1)
         for word, value in small.items():
             if value:
                 found[times + "cento" + word] = 100 * hundreds + value
@@ -51,4 +53,10 @@ def numbers() -> dict[str, int]:
 def ordinals() -> dict[str, int]:
     """Ordinals to 200th by their joined spelling, of either gender."""
     found = {joined(num2words(value, lang="it", to="ordinal")): value for value in range(1, 201)}
+    found |= {"centounesimo": 101, "centunesimo": 101}
+    for word, value in list(found.items()):
+        if value < 100:
+            found["cento" + word] = 100 + value
+            if word.startswith(("u", "o")):
+                found["cent" + word] = 100 + value
     return found | {word[:-1] + "a": value for word, value in found.items()}

@@ -34,9 +34,9 @@ def numbers() -> dict[str, int]:
 
 
 def ordinals() -> dict[str, int]:
-    """Ordinals to the 199th."""
+    """Ordinals to the 200th."""
     found: dict[str, int] = {}
-    for value in range(1, 200):
+    for value in range(1, 201):
         for word in _hundreds(joined(num2words(value, lang="nl", to="ordinal"))):
             found[word] = value
     return found

@@ -17,6 +17,8 @@ _SLIPS = (
     ("treze", "trese"), ("quinze", "quinse"), ("catorze", "quatorze"), ("catorze", "catorse"),
 )  # fmt: skip
 
+_HUNDREDTH = ("centesimo", "centesima")
+
 
 def _below_hundred() -> dict[str, int]:
     found = {
@@ -56,10 +58,13 @@ def numbers() -> dict[str, int]:
 
 
 def ordinals() -> dict[str, int]:
-    """Ordinals to 100th by their joined spelling, of either gender."""
+    """Ordinals to 200th by their joined spelling, of either gender."""
     found: dict[str, int] = {}
     for value in range(1, 101):
         parts = num2words(value, lang="pt", to="ordinal").split()
         found[joined("".join(parts))] = value
         found["".join(joined(part)[:-1] + "a" for part in parts)] = value
-    return found | {"septimo": 7, "septima": 7, "undecimo": 11, "undecima": 11, "duodecimo": 12}
+    found |= {"septimo": 7, "septima": 7, "undecimo": 11, "undecima": 11, "duodecimo": 12}
+    small = [(word, value) for word, value in found.items() if value < 100]
+    found |= {hundred + word: 100 + value for word, value in small for hundred in _HUNDREDTH}
+    return found | {"ducentesimo": 200, "ducentesima": 200}
