@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import importlib
 import os
 import shutil
 from collections.abc import Generator, Iterator
@@ -30,6 +31,15 @@ SERVER = URL.create(
     port=int(os.environ.get("PGPORT", "5432")),
     database="postgres",
 )
+
+
+def pytest_report_header() -> str:
+    """Which ICU number words are checked against: every system has its own."""
+    try:
+        icu = importlib.import_module("icu")
+    except ModuleNotFoundError:
+        return "Unicode ICU: PyICU is missing, what needs it is skipped"
+    return f"Unicode ICU {icu.ICU_VERSION} (PyICU {icu.VERSION})"
 
 
 @pytest.hookimpl(wrapper=True)
