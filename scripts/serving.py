@@ -4,6 +4,7 @@ import errno
 import ipaddress
 import signal
 import socket
+from collections.abc import Callable
 from types import FrameType
 
 import uvicorn
@@ -49,13 +50,27 @@ def url_of(taken: socket.socket) -> str:
     return f"http://[{ip}]:{port}" if ip.version == 6 else f"http://{ip}:{port}"
 
 
-def serve(app: FastAPI, taken: socket.socket) -> int:
-    """Serves until it is stopped; the exit status.
+class TellingServer(uvicorn.Server):
+    """A server that tells once it serves: from then on a Ctrl-C is sure to be heard."""
+
+    def __init__(self, config: uvicorn.Config, tell: Callable[[], None]) -> None:
+        super().__init__(config)
+        self._tell = tell
+
+    async def startup(self, sockets: list[socket.socket] | None = None) -> None:
+        """Starts, and tells."""
+        await super().startup(sockets)
+        if self.started:
+            self._tell()
+
+
+def serve(app: FastAPI, taken: socket.socket, tell: Callable[[], None]) -> int:
+    """Serves until it is stopped, and calls `tell` once it does; the exit status.
 
     Raises:
         KeyboardInterrupt: stopped with Ctrl-C, after what was begun has been tidied up.
     """
-    server = uvicorn.Server(uvicorn.Config(app, log_level="warning", lifespan="on"))
+    server = TellingServer(uvicorn.Config(app, log_level="warning", lifespan="on"), tell)
 
     def end(number: int, frame: FrameType | None) -> None:
         """Also where a terminal is closed or the system ends, what was begun is tidied up."""

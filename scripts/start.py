@@ -87,6 +87,13 @@ def tell_start(settings: Settings, *, demo: bool) -> None:
     print(f"Loopstart with {mode}; database {settings.database_shown}; settings {file}{there}.")
 
 
+def tell_place(url: str) -> None:
+    """Where the games are served."""
+    print()
+    print(f"Serving on {url}, the API with its pages to try it: {url}/docs")
+    print("Ctrl-C ends it.", flush=True)
+
+
 def start(settings: Settings, given: argparse.Namespace, taken: socket.socket | None) -> int:
     """Sets up the database, plays the demo if asked, and serves."""
     upgrade(settings)
@@ -101,11 +108,8 @@ def start(settings: Settings, given: argparse.Namespace, taken: socket.socket | 
     tell_token(token, demo=given.demo)
     if taken is None:
         return 0
-    print()
-    print(f"Serving on {url_of(taken)}, the API with its pages to try it: {url_of(taken)}/docs")
-    print("Ctrl-C ends it.", flush=True)
     try:
-        return serve(create_app(settings), taken)
+        return serve(create_app(settings), taken, lambda: tell_place(url_of(taken)))
     except KeyboardInterrupt:
         print("Stopped.")
         return 0

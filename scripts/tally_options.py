@@ -37,7 +37,7 @@ def make_options() -> Options:
         metavar="FILE",
         help="the export; - reads pasted text from standard input",
     )
-    _add_chart(options.add_argument_group("the chart"))
+    add_chart(options.add_argument_group("the chart"))
     _add_round(options.add_argument_group("the round"))
     _add_export(options.add_argument_group("the export"))
     _add_where(options.add_argument_group("a stored game, and what is shown"))
@@ -45,7 +45,8 @@ def make_options() -> Options:
     return options
 
 
-def _add_chart(group: argparse._ArgumentGroup) -> None:
+def add_chart(group: argparse._ArgumentGroup) -> None:
+    """The options that tell the chart."""
     group.add_argument("--chart", type=_pair, metavar="9x7", help="columns x rows of pages")
     group.add_argument(
         "--design", type=_pair, metavar="630x490", help="the design's size in stitches, with --page"
@@ -95,7 +96,7 @@ def _add_round(group: argparse._ArgumentGroup) -> None:
         help=f"in this order, may be repeated: {', '.join(TIE_BREAKS)}",
     )  # fmt: skip
     group.add_argument(
-        "--languages", type=_words, metavar="en,fr", help="languages of numbers (en)"
+        "--languages", type=words_of, metavar="en,fr", help="languages of numbers (en)"
     )
 
 
@@ -131,7 +132,7 @@ def question_of(given: argparse.Namespace) -> Question:
         last = " and ".join(filter(None, (", ".join(missing[:-1]), missing[-1])))
         raise BadInput(f"the count needs {last}", "add what is missing, or name a stored --game")
     asked = {
-        "chart": _chart(given),
+        "chart": chart_told(given),
         "zone": given.zone,
         "opens": given.opens,
         "closes": given.closes,
@@ -150,8 +151,12 @@ def question_of(given: argparse.Namespace) -> Question:
     return {name: value for name, value in asked.items() if value is not None}
 
 
-def _chart(given: argparse.Namespace) -> Question:
-    """The chart as the API takes it."""
+def chart_told(given: argparse.Namespace) -> Question:
+    """The chart as the API takes it; only what was given.
+
+    Raises:
+        BadInput: two options do not go together.
+    """
     if (given.chart is None) == (given.design is None):
         raise BadInput("--chart and --design both tell the chart", "give one of them")
     if (given.design is None) != (given.page is None):
@@ -194,7 +199,8 @@ def _pages(text: str) -> list[int]:
     return [int(part) for part in parts]
 
 
-def _words(text: str) -> list[str]:
+def words_of(text: str) -> list[str]:
+    """The words of a list such as "en,fr"."""
     return [word for word in re.split(r"[,\s]+", text) if word]
 
 

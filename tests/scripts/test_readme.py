@@ -8,6 +8,7 @@ from collections.abc import Callable
 
 import ask
 import pytest
+import read
 import start
 import tally_options
 import tokens
@@ -24,6 +25,7 @@ MAKERS: dict[str, Callable[[], Options]] = {
     "start.py": start.make_options,
     "tokens.py": tokens.make_options,
     "ask.py": ask.make_options,
+    "read.py": read.make_options,
 }
 
 

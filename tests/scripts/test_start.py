@@ -43,7 +43,11 @@ class Server:
     def stop(self) -> str:
         """Ctrl-C; answers what was printed then."""
         self.process.send_signal(signal.SIGINT)
-        return self.process.communicate(timeout=30)[0]
+        try:
+            return self.process.communicate(timeout=60)[0]
+        finally:
+            self.process.kill()
+            self.process.wait()
 
 
 def start(*arguments: str, **environment: str) -> Server:
@@ -65,13 +69,10 @@ def start(*arguments: str, **environment: str) -> Server:
 
 
 @pytest.fixture(scope="module")
-def demo() -> Iterator[Server]:
-    server = start("--demo")
-    try:
-        yield server
-    finally:
-        server.process.kill()
-        server.process.communicate()
+def demo(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Server]:
+    server = start("--demo", TMPDIR=str(tmp_path_factory.mktemp("demo")))
+    yield server
+    server.stop()
 
 
 def test_the_demo_prints_the_result_that_was_counted_by_hand(demo: Server) -> None:
