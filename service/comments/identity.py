@@ -151,6 +151,9 @@ def _same_words(version: Version, posted: Span, comment: Comment, copied_at: dat
             written = narrowed(written, comment.edited)
         elif written == posted and comment.edited.latest <= seen.earliest:
             written = comment.edited
+    if copied_at < written.earliest:
+        # An older batch, handed in later, shows that these words stood before the last edit.
+        written = comment.written if comment.written.latest <= copied_at else posted
     seen = Span(min(seen.earliest, copied_at), max(seen.latest, copied_at))
     return replace(version, written=written, seen=seen)
 

@@ -200,6 +200,13 @@ def test_which_of_two_comments_of_one_second_was_edited_is_not_guessed() -> None
     assert sorted(one.comment.text for one in known) == ["12", "14", "20", "21"]
 
 
+def test_which_of_two_new_comments_an_old_one_became_is_not_guessed() -> None:
+    known = known_after(
+        (1, [said("12", 0, id=None)]), (9, [said("20", 0, id=None), said("21", 0, id=None)])
+    )
+    assert sorted(one.comment.text for one in known) == ["12", "20", "21"]
+
+
 def test_a_second_comment_of_the_same_second_is_no_edit_of_the_first() -> None:
     first = said("12", 0, id=None)
     known = known_after((1, [first]), (9, [first, said("14", 0, id=None)]))
@@ -239,3 +246,10 @@ def test_versions_that_were_kept_without_their_copying_are_merged_all_the_same()
     kept = KnownComment("c1", said("12"), (Version("12", exactly(0)),))
     merge = merge_batch([kept], [said("14")], at(9))
     assert words(merge.edited[0]) == [("12", exactly(0)), ("14", between(0, 9))]
+
+
+def test_the_same_words_stand_from_the_older_batch_whichever_comes_in_first() -> None:
+    older = (10.0, [said("13", 1)])
+    later = (30.0, [said("13", 1, edited=20)])
+    for order in ((older, later), (later, older)):
+        assert words(only(known_after(*order))) == [("13", exactly(1))], order
