@@ -29,6 +29,21 @@ _OF_AUTHOR: dict[str, Known] = {
         "author",
     ),
 }
+#: Objects that a comment is wrapped in, and that are nothing of their own.
+_WRAPPERS = frozenset(
+    {
+        "comment",
+        "node",
+        "data",
+        "item",
+        "object",
+        "attributes",
+        "entry",
+        "fields",
+        "message",
+        "value",
+    }
+)
 _OF_TEXT = frozenset({"raw", "plain", "original", "value", "source", *_MARKUP_NAMES})
 
 
@@ -133,7 +148,10 @@ def claims_of(path: Shape) -> dict[Known, int]:
             return {claim: depth}
     if leaf in _MARKUP_NAMES or leaf in {"texthtml", "bodyhtml", "contenthtml", "messagehtml"}:
         return {"text": depth + _DEEPER}
-    return {meaning: rank + depth for meaning, rank in meanings_of(path[-1]).items()}
+    claims = {meaning: rank + depth for meaning, rank in meanings_of(path[-1]).items()}
+    if not all(spelled(above) in _WRAPPERS for above in path[:-1]):
+        claims.pop("id", None)  # a video's id, a badge's: whatever the object around it is
+    return claims
 
 
 def _within(above: str, leaf: str, *, nearest: bool) -> Known | None:

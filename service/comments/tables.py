@@ -74,9 +74,8 @@ def read_table(text: str, source: Source) -> Export:
     """
     lines = lines_of(text)
     delimiter = layout_of(lines).delimiter
-    skipped = 1 if lines and _SEPARATOR_LINE.fullmatch(lines[0]) else 0
-    if skipped:
-        lines[0] = "\n"
+    if lines and _SEPARATOR_LINE.fullmatch(lines[0]):
+        lines[0] = "\n"  # so that the lines after it keep their numbers
     records = records_of(lines, delimiter)
     first = list(islice(records, _ROWS_LOOKED_AT))
     rows = [record.cells for record in first if record.cells]

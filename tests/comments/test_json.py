@@ -114,6 +114,25 @@ def test_replies_inside_comments_answer_them(read: Read) -> None:
     assert export.comments[1].author_id == "a-2"
 
 
+def test_fields_take_their_meaning_from_the_objects_they_stand_in(read: Read) -> None:
+    comment = {
+        "author": {"profile": {"name": "Gran T", "key": "a-1"}, "joined": "2020-01-01T00:00:00Z"},
+        "text": {"lang": "en", "raw": "12"},
+        "posted": {"iso": "2026-02-27T12:00:00Z"},
+        "edited": {"value": "2026-02-27T13:00:00Z"},
+        "video": {"id": "v-9"},
+    }
+    found = read(as_json([comment])).comments[0]
+    assert (found.author, found.author_id, found.text) == ("Gran T", "a-1", "12")
+    assert (found.posted, found.id) == (NOON, None)
+    assert found.edited == Span.at(datetime(2026, 2, 27, 13, tzinfo=UTC))
+
+
+def test_an_id_in_a_wrapper_is_the_comment_s(read: Read) -> None:
+    export = read(as_json([{"kind": "x", "node": {"id": "c7", "author": "Gran T", "text": "12"}}]))
+    assert [one.id for one in export.comments] == ["c7"]
+
+
 def test_the_words_of_a_quoted_comment_are_not_its_own(read: Read) -> None:
     export = read(
         as_json(

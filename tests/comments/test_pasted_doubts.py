@@ -174,3 +174,19 @@ def test_numbers_above_a_pinned_comment_do_not_hide_it(read: Read) -> None:
     """Found by random pages."""
     export = read("12\n12\n3 days ago\nPinned by the host\nBo: 14\n")
     assert ["14" in one.text for one in export.comments] == [True]
+
+
+def test_comments_without_words_are_told_where_a_page_has_no_buttons(read: Read) -> None:
+    export = read("Gran T\n5 days ago\nAnnie\n4 days ago\n8\nBo\n3 days ago\nno page\n")
+    assert [(one.author, one.text) for one in export.comments] == [
+        ("Annie", "8"),
+        ("Bo", "no page"),
+    ]
+    assert ["Gran T" in one.why for one in export.unreadable] == [True]
+
+
+def test_a_number_below_a_button_is_surely_a_count(read: Read) -> None:
+    export = read("Gran T\n5 days ago\nhello\nLike\n14\nReply\nAnnie\n4 days ago\nhi\nReply\n")
+    assert [one.text for one in export.comments] == ["hello", "hi"]
+    assert export.unreadable == ()
+    assert any("counts of likes: 1." in note for note in export.notes)
