@@ -8,7 +8,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from service.api.chart_models import ChartIn, ChartOut
-from service.api.shapes import In, Language, MomentIn, Out, Page, Words, example
+from service.api.shapes import In, Languages, MomentIn, Out, Page, Words, example
 from service.chart.votable import NextFrom
 from service.mystery.answer import Answer, Wants
 from service.store.games import PageState
@@ -90,7 +90,7 @@ class GameIn(In):
     hosts: list[Words] = Field(
         default=[], max_length=50, description="Names or author ids that the host comments under."
     )
-    languages: list[Language] = Field(default=["en"], min_length=1, max_length=20)
+    languages: Languages = Field(default=["en"], min_length=1)
     wants: Wants = "title"
     names_per_comment: int = Field(default=1, ge=1, le=100)
     guesses_open: MomentIn | None = None
@@ -111,7 +111,7 @@ class GameChangeIn(In):
 
     name: Words | None = None
     hosts: list[Words] | None = Field(default=None, max_length=50)
-    languages: list[Language] | None = Field(default=None, min_length=1, max_length=20)
+    languages: Annotated[Languages, Field(min_length=1)] | None = None
     guesses_open: MomentIn | None = None
     guesses_close: MomentIn | None = None
 

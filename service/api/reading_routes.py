@@ -10,7 +10,7 @@ from pydantic import Field
 from service.api.chart_models import ChartIn
 from service.api.comment_models import ReadingOut
 from service.api.problem_models import problems
-from service.api.shapes import In, Language, example
+from service.api.shapes import In, Languages, example
 from service.api.wiring import host_only
 from service.ballots.reader import read_vote
 from service.ballots.reading import Question
@@ -30,7 +30,7 @@ class ReadIn(In):
     text: Annotated[str, Field(max_length=100_000)]
     chart: ChartIn
     choices: int = Field(default=1, ge=1)
-    languages: list[Language] = Field(default=["en"], max_length=20)
+    languages: Languages = Field(default=["en"])
 
 
 @router.post("/read", summary="Read one text as a vote")

@@ -8,6 +8,7 @@ from zoneinfo import ZoneInfo
 
 from pydantic import AfterValidator, BaseModel, ConfigDict, Field
 
+from service.ballots.languages import LANGUAGES
 from service.comments.spans import Span
 from service.comments.times import read_moment
 
@@ -23,8 +24,36 @@ Words = Annotated[
     str, Field(min_length=1, max_length=500, pattern=r"\S"), AfterValidator(_without_nul)
 ]
 
-#: A language that number words may be in, by its code.
-Language = Annotated[str, Field(pattern=r"^[a-z]{2,3}$", examples=["en"])]
+_KNOWN = sorted(LANGUAGES)
+
+
+def _known(code: str) -> str:
+    if code not in LANGUAGES:
+        raise ValueError(f"{code!r} is no language that votes are read in: use {', '.join(_KNOWN)}")
+    return code
+
+
+def _each_once(codes: list[str]) -> list[str]:
+    for place, code in enumerate(codes):
+        if code in codes[:place]:
+            raise ValueError(
+                f"{code!r} is there twice: name each language once, of {', '.join(_KNOWN)}"
+            )
+    return codes
+
+
+#: The languages that votes may be in, by their codes.
+Languages = Annotated[
+    list[
+        Annotated[
+            str,
+            Field(max_length=40, examples=["en"], json_schema_extra={"enum": _KNOWN}),
+            AfterValidator(_known),
+        ]
+    ],
+    Field(max_length=100, json_schema_extra={"uniqueItems": True}),
+    AfterValidator(_each_once),
+]
 
 #: An instant as its sender wrote it; read with the game's zone at hand.
 MomentIn = Annotated[

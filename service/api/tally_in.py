@@ -10,7 +10,7 @@ from zoneinfo import ZoneInfo
 from pydantic import Field
 
 from service.api.chart_models import ChartIn
-from service.api.shapes import In, Language, MomentIn, Page, Words, example, moment_or_none
+from service.api.shapes import In, Languages, MomentIn, Page, Words, example, moment_or_none
 from service.ballots.reading import Question
 from service.chart.grid import Chart
 from service.chart.votable import NextFrom, votable_pages
@@ -62,7 +62,7 @@ class TallyIn(In):
     tie_breaks: list[TieBreak] = Field(
         default=["most joined edges", "reached first", "lowest number"], max_length=20
     )
-    languages: list[Language] = Field(default=["en"], max_length=20)
+    languages: Languages = Field(default=["en"])
     columns: Columns = Field(default={})
     copied_at: MomentIn | None = None
     format: Format | None = None

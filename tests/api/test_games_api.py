@@ -88,6 +88,9 @@ BAD_GAMES: list[Any] = [
     pytest.param({"name": "  "}, "#/name", id="no name"),
     pytest.param({"name": "a\u0000b"}, "#/name", id="a NUL"),
     pytest.param({"languages": ["English"]}, "#/languages/0", id="no language code"),
+    pytest.param({"languages": ["en", "xx"]}, r"'xx' is no language.* cs, da, de", id="unknown"),
+    pytest.param({"languages": ["eng"]}, "use ar, cs", id="a slip of a language"),
+    pytest.param({"languages": ["en", "fr", "en"]}, "'en' is there twice", id="a language twice"),
     pytest.param({"guesses_open": "soon"}, "no point in time", id="no time"),
     pytest.param({"answer": {"title": "!!"}}, "no letter", id="an answer of nothing"),
     pytest.param({"wants": "designer"}, "#/wants", id="an unknown wish"),
@@ -166,6 +169,9 @@ BAD_CHANGES: list[Any] = [
     pytest.param({"chart": {"columns": 1, "rows": 1}}, "#/chart", id="another chart"),
     pytest.param({"answer": {"title": "Another"}}, "#/answer", id="another answer"),
     pytest.param({"hosts": [""]}, "#/hosts/0", id="a host of no name"),
+    pytest.param({"languages": ["xx"]}, "'xx' is no language", id="an unknown language"),
+    pytest.param({"languages": ["fr", "fr"]}, "'fr' is there twice", id="a language twice"),
+    pytest.param({"languages": []}, "#/languages", id="no language at all"),
 ]
 
 
