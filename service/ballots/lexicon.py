@@ -9,6 +9,7 @@ from functools import cache
 
 from service.ballots.language import Language, Phrase
 from service.ballots.languages import LANGUAGES
+from service.ballots.numerals import ROMANS
 from service.ballots.scanning import WORD, Token
 
 
@@ -69,6 +70,10 @@ _WORD_GROUPS = tuple(field.name for field in fields(Language) if field.type == "
 
 #: One bit a group, so that a comment is searched only for groups that it can hold.
 GROUP_BITS = {name: 1 << place for place, name in enumerate(_WORD_GROUPS)}
+
+#: The word is an ordinal, or is written as a roman numeral is.
+ORDINAL = 1 << len(GROUP_BITS)
+ROMAN = ORDINAL << 1
 
 #: What stands right before a number; of two phrases of one length the group named first decides.
 BEFORE = (
@@ -174,6 +179,11 @@ def _signs(languages: Sequence[Language]) -> dict[str, int]:
     for name, bit in GROUP_BITS.items():
         for phrase in _phrases_of(languages, name):
             found[phrase[0]] |= bit
+    for language in languages:
+        for word in language.ordinals:
+            found[word] |= ORDINAL
+    for word in ROMANS:
+        found[word] |= ROMAN
     return dict(found)
 
 

@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from service.ballots.beside import read_after, read_before
-from service.ballots.lexicon import GROUP_BITS
+from service.ballots.lexicon import GROUP_BITS, ORDINAL, ROMAN
 from service.ballots.mentions import Mention, Standing
 from service.ballots.relations import on_chart
-from service.ballots.roman import may_be_roman, roman_at
+from service.ballots.roman import roman_at
 from service.ballots.scanning import WORD
 from service.ballots.scene import Scene
 from service.ballots.surroundings import is_alone
 from service.chart.grid import CORNERS, Cell, Chart, Corner, centre_pages, corner_page
 
-_PLACE_BITS = sum(
+_PLACE_BITS = (ORDINAL | ROMAN) + sum(
     GROUP_BITS[group]
     for group in (
         "first", "last", "corner", "top", "bottom", "left", "right", "middle", "told_from_last",
@@ -25,11 +25,14 @@ _SIDES = ("top", "bottom", "left", "right")
 
 def find_places(scene: Scene) -> list[Mention]:
     """Every place the comment names, in order, judged."""
+    numbered = any(token.kind == "ordinal" for token in scene.tokens)
+    if not numbered and not scene.present & _PLACE_BITS:
+        return []
     found: list[Mention] = []
     at = 0
     while at < len(scene.tokens):
         mention = None
-        if _may_begin(scene, at):
+        if scene.signs[at] & _PLACE_BITS or scene.tokens[at].kind == "ordinal":
             mention = (
                 _told_from_last(scene, at)
                 or _row_or_column(scene, at)
@@ -46,18 +49,6 @@ def find_places(scene: Scene) -> list[Mention]:
     if any(one.value is not None and one.standing > Standing.OTHER for one in found):
         return [one for one in found if one.value is not None or len(one.maybe) != 4]
     return found
-
-
-def _may_begin(scene: Scene, at: int) -> bool:
-    """Whether a place may begin here: most words of most comments may not."""
-    token = scene.tokens[at]
-    if token.kind != WORD:
-        return token.kind == "ordinal"
-    return bool(
-        scene.signs[at] & _PLACE_BITS
-        or token.text in scene.lexicon.ordinals
-        or may_be_roman(token.text)
-    )
 
 
 def _place(scene: Scene, mention: Mention, *, named: bool) -> Mention:

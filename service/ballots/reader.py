@@ -17,7 +17,7 @@ from service.ballots.normal import Plain, plain_of
 from service.ballots.places import find_places
 from service.ballots.quick import read_quickly
 from service.ballots.reading import Question, Reading
-from service.ballots.scanning import Token, scan
+from service.ballots.scanning import QUOTE, Token, scan
 from service.ballots.scene import Scene
 from service.ballots.segmenting import segment
 from service.ballots.shapes import judge_shape
@@ -70,6 +70,8 @@ def _scene(text: str, plain: Plain, tokens: list[Token], question: Question) -> 
 
 def _quoted(tokens: list[Token]) -> frozenset[int]:
     """The tokens between a pair of quotation marks of one kind."""
+    if not any(token.kind == QUOTE for token in tokens):
+        return frozenset()
     inside: set[int] = set()
     opened: int | None = None
     for at, token in enumerate(tokens):

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from functools import reduce
+from operator import or_
 
 from service.ballots.lexicon import GROUP_BITS, Lexicon
 from service.ballots.normal import Plain
@@ -28,8 +30,7 @@ class Scene:
     def __post_init__(self) -> None:
         known = self.lexicon.signs
         self.signs = [known.get(token.text, 0) for token in self.tokens]
-        for bits in self.signs:
-            self.present |= bits
+        self.present = reduce(or_, self.signs, 0)
 
     def begins(self, group: str, at: int) -> int:
         """How many tokens from `at` on a phrase of the group has; 0 for none."""
