@@ -18,10 +18,16 @@ _READING = {
     "outcome": "look",
     "pages": [12, 40],
     "reason": None,
-    "why": "It names two pages and prefers neither.",
+    "why": "several pages, and none is preferred",
     "evidence": [
-        {"start": 0, "end": 2, "text": "12", "page": 12, "rule": "a number"},
-        {"start": 6, "end": 8, "text": "40", "page": 40, "rule": "a number"},
+        {"start": 0, "end": 2, "text": "12", "page": 12, "rule": "stands by itself"},
+        {
+            "start": 6,
+            "end": 8,
+            "text": "40",
+            "page": 40,
+            "rule": "beside words that say nothing the reader knows",
+        },
     ],
 }
 
@@ -107,7 +113,7 @@ class CommentOut(Out):
             "counts": False,
             "needs_look": True,
             "cause": "needs a look",
-            "why": "It names two pages and prefers neither.",
+            "why": "several pages, and none is preferred",
             "pages": [12, 40],
         }
     )

@@ -172,11 +172,26 @@ def test_an_export_that_cannot_be_read_is_refused(
     assert (problem["type"], problem["name"]) == (kind, "mine.csv")
 
 
+def test_the_example_of_one_text_is_what_its_reading_answers(service: Service) -> None:
+    shapes = service.app.openapi()["components"]["schemas"]
+    [asked], [shown] = (shapes[name]["examples"] for name in ("ReadIn", "ReadingOut"))
+    answered = done(service.host.post("/read", asked))
+    for name in ("outcome", "pages", "reason"):
+        assert answered[name] == shown.get(name)  # null is left out there
+    for one, other in zip(answered["evidence"], shown["evidence"], strict=True):
+        assert one | {"rule": ""} == other | {"rule": ""}
+
+
 def test_one_text_is_read(service: Service) -> None:
     asked = {"text": "12 or 40", "chart": {"columns": 9, "rows": 7}}
     reading = done(service.host.post("/read", asked))
     assert (reading["outcome"], reading["pages"], reading["reason"]) == ("look", [12, 40], None)
+    spans = [(one["start"], one["end"], one["text"], one["page"]) for one in reading["evidence"]]
+    assert spans == [(0, 2, "12", 12), (6, 8, "40", 40)]
+    assert reading["why"]
+    assert all(one["rule"] for one in reading["evidence"])
     approved = done(service.host.post("/read", asked | {"choices": 2}))
     assert (approved["outcome"], approved["pages"]) == ("counts", [12, 40])
     thanks = done(service.host.post("/read", asked | {"text": "thank you!"}))
+    assert (thanks["evidence"], thanks["pages"]) == ([], [])
     assert (thanks["outcome"], thanks["reason"]) == ("none", "no-page")

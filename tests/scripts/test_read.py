@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 import read
 
+from service.settings import PREFIX, Settings
 from tests.scripts.running import run_script, sentences
 
 CHART = ("--chart", "9x7")
@@ -73,19 +74,27 @@ def test_a_text_may_come_from_standard_input_in_several_lines() -> None:
     assert "It counts for page 42;" in told.stdout
 
 
-def test_a_stored_game_tells_chart_and_languages() -> None:
+def test_a_stored_game_tells_chart_and_languages(sqlite: Settings) -> None:
+    stored = {f"{PREFIX}DATA_FOLDER": str(sqlite.data_folder)}
     game = {
         "slug": "harbour-reading", "name": "The harbour mystery", "zone": "Atlantic/Faroe",
         "chart": {"columns": 3, "rows": 3, "start": "bottom left"}, "next_from": "the previous page",
         "hosts": ["Island Guild"], "languages": ["nl"], "guesses_open": "2026-03-01T18:00",
         "answer": {"title": "The Lamp Room", "designer": "Ines Orlay"},
     }  # fmt: skip
-    made = run_script("ask.py", "POST", "/games", "-", given=json.dumps(game).encode())
+    sent = json.dumps(game).encode()
+    made = run_script("ask.py", "POST", "/games", "-", given=sent, environment=stored)
     assert made.returncode == 0, made.stderr
-    off = run_script("read.py", "page 42", "--game", "harbour-reading")
-    assert "the chart has no such page" in off.stdout
-    corner = run_script("read.py", "bottom left corner please", "--game", "harbour-reading")
-    assert "It counts for page 1;" in corner.stdout
+
+    def shown(text: str, *more: str) -> str:
+        return run_script("read.py", text, *more, environment=stored).stdout
+
+    assert "the chart has no such page" in shown("page 42", "--game", "harbour-reading")
+    corner = shown("ik stem op pagina een alsjeblieft", "--game", "harbour-reading")
+    assert "It counts for page 1;" in corner
+    missing = run_script("read.py", "42", "--game", "no-such-game", environment=stored)
+    assert missing.returncode == 2
+    assert "no-such-game" in missing.stderr
 
 
 @pytest.mark.parametrize(
@@ -119,7 +128,6 @@ def test_a_vote_taken_back_is_said_to_be_one() -> None:
         pytest.param((), "TEXT", id="no text"),
         pytest.param(("42",), "give one of --chart, --design and --game", id="no chart"),
         pytest.param(("42", *CHART, "--game", "a"), "give one of", id="two charts"),
-        pytest.param(("42", "--game", "no-such-game"), "no-such-game", id="no such game"),
         pytest.param(("42", *CHART, "--choices", "0"), "choices", id="no choice"),
         pytest.param(("42", "--chart", "9"), "'9' is not two numbers", id="half a chart"),
     ],
