@@ -20,6 +20,9 @@ from service.counting.result import Result
 from service.counting.round import RoundInput
 from service.counting.wording import how_many, pages_in_words
 
+#: More pages than these are told by their number.
+MOST_NAMED = 3
+
 
 @dataclass(frozen=True, slots=True)
 class Change:
@@ -87,7 +90,7 @@ def _of_no_winner(contest: Contest, tied: tuple[int, ...], looks: int) -> Change
         if rivals:
             return Change(
                 possible=True,
-                why=f"{need} and could make a winner of {_named(rivals)}.",
+                why=f"{need} and could make a winner of {_any_of(rivals)}.",
                 looks=looks,
                 rivals=rivals,
             )
@@ -95,6 +98,9 @@ def _of_no_winner(contest: Contest, tied: tuple[int, ...], looks: int) -> Change
     rivals = tuple(page for page in sorted(votable) if _may_change_tie(contest, page, tied))
     if rivals:
         why = f"{need} and could settle or change the tie: it depends on {_named(rivals)}."
+        if len(rivals) > MOST_NAMED:
+            part = f"in which {_any_of(rivals)} may yet play a part"
+            why = f"{need} and could settle or change the tie, {part}."
         return Change(possible=True, why=why, looks=looks, rivals=rivals)
     return Change(possible=False, why=f"{need}, but the tie stays whatever they say.", looks=looks)
 
@@ -111,7 +117,13 @@ def _still_need(looks: int) -> str:
     return f"{how_many(looks, 'comment')} still {'needs' if looks == 1 else 'need'} a look"
 
 
+def _any_of(pages: Sequence[int]) -> str:
+    if len(pages) > MOST_NAMED:
+        return f"any of {how_many(len(pages), 'page')}"
+    return pages_in_words(pages)
+
+
 def _named(pages: Sequence[int]) -> str:
-    if len(pages) > 3:
+    if len(pages) > MOST_NAMED:
         return f"{how_many(len(pages), 'page')}, {pages_in_words(pages[:1])} among them,"
     return pages_in_words(pages)
