@@ -29,7 +29,9 @@ def seal_answer(
         raise WrongState(
             f"the answer of game {game.slug}", "sealed", "changed", "what is sealed stays so"
         )
-    _check_telling(f"{game.name} {game.slug}", _guess_rules(answer, game), "the game's name")
+    rules = _guess_rules(answer, game)
+    _check_telling(game.name, rules, "the game's name")
+    _check_telling(game.slug, rules, "the game's short name", "make the game under another one")
     session.add(
         AnswerRow(
             game_id=id_of(game),
@@ -59,19 +61,23 @@ def guess_rules_of(session: Session, game: GameRow) -> GuessRules:
     return _guess_rules(Answer(row.title, row.designer, tuple(row.aliases)), game)
 
 
-def check_tells_nothing(session: Session, game: GameRow, text: str, what: str) -> None:
+def check_tells_nothing(
+    session: Session, game: GameRow, text: str, what: str, todo: str = "word it otherwise"
+) -> None:
     """Stop a text for the public that would give the sealed answer away; `what` is its name.
 
     Raises:
         BadRules: the text names the answer, a near spelling of it, or a word that tells it.
     """
     if game.seal is not None:
-        _check_telling(text, guess_rules_of(session, game), what)
+        _check_telling(text, guess_rules_of(session, game), what, todo)
 
 
-def _check_telling(text: str, rules: GuessRules, what: str) -> None:
+def _check_telling(
+    text: str, rules: GuessRules, what: str, todo: str = "word it otherwise"
+) -> None:
     if names_answer(text, rules):
-        raise BadRules(f"{what} gives the sealed answer or a part of it away", "word it otherwise")
+        raise BadRules(f"{what} gives the sealed answer or a part of it away", todo)
 
 
 def _guess_rules(answer: Answer, game: GameRow) -> GuessRules:
