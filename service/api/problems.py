@@ -19,6 +19,7 @@ from fastapi.exceptions import RequestValidationError
 from fastapi.responses import Response
 from sqlalchemy.exc import OperationalError
 from starlette.exceptions import HTTPException
+from starlette.routing import Match
 
 from service.errors import (
     AccessRefused,
@@ -163,13 +164,28 @@ def _answer_framework(request: Request, error: HTTPException) -> Response:
     if error.status_code == 404:
         detail = "there is nothing at this address: see /docs for those there are."
     elif error.status_code == 405:
-        allowed = (error.headers or {}).get("Allow", "another method")
-        detail = f"{request.method} cannot be used at this address: use {allowed}."
+        # Files that are only shown name no method: they can be got.
+        allowed = _methods_at(request) if "Allow" in (error.headers or {}) else ["GET"]
+        detail = f"{request.method} cannot be used at this address: use {' or '.join(allowed)}."
+        problem = Problem(405, detail)
+        return ProblemAnswer(request, problem, {"Allow": ", ".join(allowed)})
     elif error.status_code == 400:
         detail = "the request's body cannot be read: check that it was sent whole, as /docs says."
     else:
         detail = error.detail
     return ProblemAnswer(request, Problem(error.status_code, detail), error.headers)
+
+
+def _methods_at(request: Request) -> list[str]:
+    """Every method that the address takes: a route knows only its own."""
+    return [
+        method
+        for method in ("GET", "POST", "PUT", "PATCH", "DELETE")
+        if any(
+            route.matches({**request.scope, "method": method})[0] is Match.FULL
+            for route in request.app.router.routes
+        )
+    ]
 
 
 def _answer_database(request: Request, error: Exception) -> Response:

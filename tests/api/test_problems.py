@@ -94,6 +94,14 @@ def test_a_method_that_cannot_be_is_a_problem(service: Service) -> None:
     answer = service.viewer.delete("/health")
     assert_problem(answer, 405, "DELETE cannot be used at this address: use GET")
     assert answer.headers["allow"] == "GET"
+    # RFC 9110 (June 2022), section 10.2.1: Allow lists all the methods that can be used.
+    answer = service.host.put("/games", {})
+    assert_problem(answer, 405, "PUT cannot be used at this address: use GET or POST")
+    assert answer.headers["allow"] == "GET, POST"
+    answer = service.host.post("/games/windy-island")
+    assert_problem(answer, 405, "POST cannot be used at this address: use GET or PATCH")
+    answer = service.viewer.ask("POST", "/static-offline-docs/any")
+    assert_problem(answer, 405, "POST cannot be used at this address: use GET.")
 
 
 INVALID = [
