@@ -45,7 +45,7 @@ class OpenVoter:
     sure: list[Said] = field(default_factory=list)
     maybe: list[Said] = field(default_factory=list)
     free: list[Said] = field(default_factory=list)
-    _known: dict[tuple[int, int], frozenset[Vote]] = field(default_factory=dict)
+    _known: dict[tuple[int, int], frozenset[Vote]] = field(default_factory=dict, init=False)
 
     @property
     def own(self) -> frozenset[int]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
-from itertools import combinations
+from itertools import combinations, product
 from typing import Any
 
 import pytest
@@ -12,6 +12,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from service.comments.spans import Span
+from service.counting import possible
 from service.counting.changes import can_looks_change
 from service.counting.count import count_round
 from service.counting.result import Result
@@ -135,7 +136,7 @@ def rounds(draw: st.DrawFn, times: st.SearchStrategy[Span], *, choices: int = 1)
     return RoundInput(CHART, rules, tuple(comments), pick)
 
 
-@settings(max_examples=400, deadline=None)
+@settings(max_examples=250, deadline=None)
 @given(rounds(exact_times))
 def test_with_exact_times_the_answer_is_that_of_every_way_to_settle_the_looks(
     given: RoundInput,
@@ -151,7 +152,7 @@ def test_with_several_choices_the_answer_is_that_of_every_way_too(given: RoundIn
     assert can_looks_change(given, result).possible == may_change(given, result)
 
 
-@settings(max_examples=400, deadline=None)
+@settings(max_examples=250, deadline=None)
 @given(rounds(wide_times | exact_times))
 def test_where_nothing_is_said_to_change_no_way_to_settle_the_looks_changes_anything(
     given: RoundInput,
@@ -159,6 +160,104 @@ def test_where_nothing_is_said_to_change_no_way_to_settle_the_looks_changes_anyt
     result = count_round(given)
     if not can_looks_change(given, result):
         assert not may_change(given, result)
+
+
+few_hours = st.one_of(
+    st.integers(0, 5).map(lambda at: span(at, at)),
+    st.tuples(st.integers(0, 5), st.integers(1, 3)).map(lambda at: span(at[0], sum(at))),
+)
+over_the_closing = st.integers(0, 5).map(lambda at: span(at, 60))
+CHAINS: tuple[tuple[TieBreak, ...], ...] = (
+    ("reached first",),
+    ("reached first", "lowest number"),
+    ("reached first", "most joined edges"),
+    ("reached first", "host's pick"),
+    ("most joined edges", "reached first", "lowest number"),
+    ("host's pick", "reached first"),
+    ("lowest number", "reached first"),
+    ("host's pick", "lowest number"),
+)
+
+
+@st.composite
+def close_rounds(draw: st.DrawFn) -> RoundInput:
+    """Two pages close to a tie: one voter a vote, looks that can just change or keep it."""
+    choices = draw(st.integers(1, 2))
+    lead = draw(st.integers(-2, 2))
+    sure_pages = [1] * draw(st.integers(max(0, lead), 2 + max(0, lead)))
+    sure_pages += [2] * max(0, len(sure_pages) - lead)
+    wide = draw(st.booleans())
+    times = few_hours if wide else st.integers(0, 5).map(lambda at: span(at, at))
+    drawn = [(f"v{place}", reading("counts", page), draw(times)) for place, page in
+             enumerate(sure_pages)]  # fmt: skip
+    if choices > 1:
+        drawn += [
+            ("both", reading("counts", 2, 1), draw(times)) for _ in range(draw(st.integers(0, 1)))
+        ]
+    names = st.sampled_from(["v0", "v1", "both", "new", "other"])
+    some = st.sampled_from(
+        [reading("counts", 1), reading("counts", 2), reading("none", reason="withdrawn")]
+    )
+    drawn += draw(st.lists(st.tuples(names, open_readings, times), max_size=1))
+    drawn += draw(st.lists(st.tuples(names, some, over_the_closing), max_size=2))
+    drawn += draw(st.lists(st.tuples(names, some, times), max_size=1))
+    comments = [
+        replace(comment(f"c{place}", read, 0, voter=voter), written=written)
+        for place, (voter, read, written) in enumerate(drawn)
+    ]
+    rules = RoundRules(
+        OPENS,
+        CLOSES,
+        frozenset({1, 2}),
+        stitched=draw(st.sampled_from([frozenset[int](), frozenset({5}), frozenset({6})])),
+        choices=choices,
+        standing=draw(st.sampled_from(["latest", "first"])),
+        tie_breaks=draw(st.sampled_from(CHAINS)),
+    )
+    pick = draw(st.sampled_from([None, (1, "so"), (2, "so"), (7, "so")]))
+    return RoundInput(CHART, rules, tuple(comments), pick)
+
+
+@settings(max_examples=500, deadline=None)
+@given(close_rounds())
+def test_between_two_pages_the_answer_is_exact_whatever_the_times(given: RoundInput) -> None:
+    result = count_round(given)
+    assert can_looks_change(given, result).possible == may_change(given, result)
+
+
+@settings(max_examples=150, deadline=None)
+@given(close_rounds() | rounds(wide_times | exact_times))
+def test_what_is_taken_as_possible_unseen_holds_all_that_is(given: RoundInput) -> None:
+    result = count_round(given)
+    with pytest.MonkeyPatch.context() as unseen:
+        unseen.setattr(possible, "MOST_COMMENTS", 0)
+        change = can_looks_change(given, result)
+    if not change:
+        assert not may_change(given, result)
+
+
+def around(given: Span | None, unseen: Span | None, *, early: bool) -> bool:
+    """Whether a vote taken as possible is as early, or as late, as one that is."""
+    if given is None or unseen is None:
+        return given is unseen
+    ends = ((given.earliest, unseen.earliest), (given.latest, unseen.latest))
+    return all(loose <= exact if early else loose >= exact for exact, loose in ends)
+
+
+@settings(max_examples=150, deadline=None)
+@given(close_rounds())
+def test_a_vote_taken_as_possible_unseen_is_as_early_and_as_late_as_any(given: RoundInput) -> None:
+    looks = frozenset(one.key for one in count_round(given).looks)
+    for voter in possible.open_voters(given, looks):
+        with pytest.MonkeyPatch.context() as unseen:
+            unseen.setattr(possible, "MOST_COMMENTS", 0)
+            loose = replace(voter).votes(1, 2)
+        for exact, (first, second) in product(voter.votes(1, 2), product([True, False], repeat=2)):
+            assert any(
+                around(exact.first, one.first, early=first)
+                and around(exact.second, one.second, early=second)
+                for one in loose
+            )
 
 
 def asked(
@@ -221,19 +320,21 @@ def test_a_tie_that_the_winner_would_lose_could_change_the_winner() -> None:
 
 
 @pytest.mark.parametrize(
+    "chain",
+    [
+        pytest.param(("reached first", "lowest number"), id="first of all"),
+        pytest.param(("most joined edges", "reached first", "lowest number"), id="second"),
+    ],
+)
+@pytest.mark.parametrize(
     ("at", "possible"), [(9.0, False), (0.5, True), ((0.5, 9.0), False)], ids=str
 )
 def test_reached_first_decides_by_when_the_look_was_written(
-    at: float | tuple[float, float], *, possible: bool
+    at: float | tuple[float, float], *, possible: bool, chain: tuple[TieBreak, ...]
 ) -> None:
     # Page 3 has its two votes at hours 1 and 1.01; page 4 would have its second at `at`.
     comments = [*votes(3, 2), vote("b", 4, 0.1), look("x", at=at)]
-    assert (
-        asked(*comments, tie_breaks=("reached first", "lowest number"), votable=frozenset({3, 4}))[
-            0
-        ]
-        is possible
-    )
+    assert asked(*comments, tie_breaks=chain, votable=frozenset({3, 4}))[0] is possible
 
 
 def test_a_look_of_the_winners_own_voter_may_take_a_vote_away() -> None:

@@ -156,6 +156,16 @@ def test_reached_first_leaves_a_tie_whose_times_cannot_be_told_apart(
     )
 
 
+@pytest.mark.parametrize(
+    ("one", "other"), [(4, (3, 6)), ((1, 4), (1, 4))], ids=["one exact", "the same span"]
+)
+def test_reached_first_calls_only_the_same_second_the_same_time(
+    one: float | tuple[float, float], other: tuple[float, float]
+) -> None:
+    result = timed(p3_1=one, p4_1=other)
+    assert result.steps[0].why == "Pages 3 and 4 cannot be told apart by time, so the tie stays."
+
+
 def test_reached_first_leaves_a_tie_in_the_same_second() -> None:
     result = timed(p3_1=4, p4_1=4)
     assert result.undecided == (3, 4)
