@@ -77,6 +77,16 @@ class Client:
     def _ask(self, method: str, path: str, **content: Any) -> Json:
         try:
             answer = self._send(method, f"/api{path}", **content)
+        except (httpx.InvalidURL, UnicodeError) as trouble:
+            raise BadInput(
+                f"the request {method} {path!r} cannot be sent ({trouble})",
+                "leave out line breaks and half characters",
+            ) from None
+        except ValueError as trouble:
+            raise BadInput(
+                f"what is to be sent to {path!r} is no JSON ({trouble})",
+                "write numbers as JSON does",
+            ) from None
         except httpx.HTTPError as trouble:
             why = str(trouble) or type(trouble).__name__
             raise ServerUnreachable(self._place, why) from None
@@ -128,6 +138,10 @@ def at_server(url: str, token: str | None) -> Iterator[Client]:
     if address.scheme not in {"http", "https"} or not address.host:
         raise BadInput(
             f"the server {url!r} is no address", "give one such as http://127.0.0.1:8642"
+        )
+    if token is not None and not (token.isascii() and token.isprintable()):
+        raise AccessRefused(
+            "the token holds letters that no token has: check that it was copied whole."
         )
     with httpx.Client(base_url=address, headers=_header(token), timeout=PATIENCE) as web:
         yield Client(web.request, place)

@@ -9,7 +9,7 @@ from alembic.config import Config
 from alembic.runtime.migration import MigrationContext
 from alembic.script import ScriptDirectory
 from sqlalchemy import Connection, Engine, text
-from sqlalchemy.exc import OperationalError
+from sqlalchemy.exc import DatabaseError
 
 from service.errors import BadSetting
 from service.settings import Settings
@@ -42,7 +42,7 @@ def upgrade(settings: Settings) -> None:
     engine = make_engine(settings)
     try:
         upgrade_engine(engine)
-    except OperationalError as error:
+    except DatabaseError as error:
         reason = str(error.orig).strip().splitlines()[0]
         raise BadSetting(
             "DATABASE_URL",

@@ -5,6 +5,7 @@ from __future__ import annotations
 import threading
 from collections.abc import Iterator
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
+from pathlib import Path
 
 import pytest
 
@@ -80,3 +81,23 @@ def test_a_request_that_cannot_be_asked_is_one_sentence(
     assert (told.returncode, told.stdout) == (2, "")
     [sentence] = sentences(told.stderr)
     assert said in sentence
+
+
+def test_an_address_with_a_line_break_is_one_sentence() -> None:
+    run = run_script("ask.py", "GET", "/games/a\nb", "--server", "http://127.0.0.1:9")
+    assert run.returncode == 2
+    assert len(sentences(run.stderr)) == 1
+
+
+def test_what_is_no_json_is_one_sentence(tmp_path: Path) -> None:
+    file = tmp_path / "game.json"
+    file.write_text('{"name": NaN}', "utf-8")
+    run = run_script("ask.py", "POST", "/games", str(file), "--server", "http://127.0.0.1:9")
+    assert run.returncode == 2
+    assert len(sentences(run.stderr)) == 1
+
+
+def test_a_token_with_letters_that_no_token_has_is_one_sentence() -> None:
+    run = run_script("ask.py", "GET", "/games", "--server", "http://127.0.0.1:9", "--token", "bäd")
+    assert run.returncode == 3
+    assert len(sentences(run.stderr)) == 1

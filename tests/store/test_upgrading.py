@@ -168,3 +168,9 @@ def test_an_upgraded_database_is_ready(settings: Settings) -> None:
 def test_sqlite_in_memory_is_refused() -> None:
     with pytest.raises(BadSetting, match="names no file"):
         upgrade(Settings(database_url="sqlite://"))
+
+
+def test_a_file_that_is_no_database_is_one_sentence(tmp_path: Path) -> None:
+    (tmp_path / "loopstart.sqlite3").write_text("no database at all, " * 20, "utf-8")
+    with pytest.raises(BadSetting, match="cannot be opened"):
+        upgrade(Settings(data_folder=tmp_path))
