@@ -107,7 +107,10 @@ def _is_a_stopgap(scene: Scene, live: list[Mention], first: Mention) -> bool:
     if not earlier:
         return False
     start = earlier[-1].after
-    return any(scene.has(group, start, first.first) for group in ("second_choice", "stopgap"))
+    return any(
+        scene.has(group, start, first.first) or scene.begins(group, first.after)
+        for group in ("second_choice", "stopgap")
+    )
 
 
 def _competing(scene: Scene, live: list[Mention], chosen: list[Mention]) -> list[Mention]:

@@ -43,7 +43,7 @@ LANGUAGE = Language(
     neutral_after=phrases(en_counts.NEUTRAL_AFTER),
     lucky_before=phrases(
         """
-        lucky number is | lucky number | lucky number's | lucky no is | lucky is | lucky |
+        lucky number is | i like | i love | i do like | my favourite is | my favorite is | lucky number | lucky number's | lucky no is | lucky is | lucky |
         favourite number is | favourite number | favorite number is | favorite number | fave number |
         favourite number's | fave number is | fav number is | fav number | favourite is |
         favorite is | favourite has always been | house number is | door number is |

@@ -137,6 +137,7 @@ budgie
 """
 
 WITHDRAWN = """
+vote was wrong ignore it | was wrong ignore it | ignore it please | please ignore it | ignore my first vote |
 ignore my | ignore my vote | ignore my number | ignore my comment | ignore my last |
 ignore my previous | ignore my earlier | disregard my | scrap my | scratch my | cancel my |
 withdraw my | withdrawing my | i withdraw | retract my | take back my | take my vote back |
