@@ -164,8 +164,8 @@ def _answer_framework(request: Request, error: HTTPException) -> Response:
     if error.status_code == 404:
         detail = "there is nothing at this address: see /docs for those there are."
     elif error.status_code == 405:
-        # Files that are only shown name no method: they can be got.
-        allowed = _methods_at(request) if "Allow" in (error.headers or {}) else ["GET"]
+        # Where files are shown there is no route of the service: they can only be got.
+        allowed = _methods_at(request) or ["GET"]
         detail = f"{request.method} cannot be used at this address: use {' or '.join(allowed)}."
         problem = Problem(405, detail)
         return ProblemAnswer(request, problem, {"Allow": ", ".join(allowed)})
