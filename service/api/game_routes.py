@@ -35,6 +35,7 @@ from service.store.games import (
     page_states,
     set_page,
 )
+from service.store.pages import say_page
 from service.store.rounds import all_rounds
 from service.store.tables import GameRow
 
@@ -102,12 +103,15 @@ def put_answer(game: str, answer: AnswerIn, session: Writing, now: Now) -> None:
 @router.put(
     "/{game}/pages/{page}",
     summary="Say what state a page is in",
-    responses=problems(401, 403, 404, 422),
+    responses=problems(401, 403, 404, 409, 422),
     **_HOST,
 )
 def put_page(game: str, page: int, said: PageIn, session: Writing, now: Now) -> PageOut:
-    """Says that a page is stitched, in hand or unstitched. An open round's pages stay frozen."""
-    set_page(session, game_named(session, game), page, said.state, now)
+    """Says that a page is stitched, in hand or unstitched. An open round's pages stay frozen.
+
+    A page that a round may still choose is not stitched or in hand before it is announced.
+    """
+    say_page(session, game_named(session, game), page, said.state, now)
     return PageOut(page=page, state=said.state)
 
 

@@ -255,16 +255,6 @@ def test_a_round_that_is_not_there_is_a_problem(service: Service, number: str) -
     assert_problem(answer, answer.status_code)
 
 
-def test_a_page_that_was_stitched_meanwhile_is_not_announced_as_the_next(service: Service) -> None:
-    open_round(service)
-    done(service.host.hand_in(f"{ROUND}/batches", votes("1")), 201)
-    close(service)
-    done(service.host.put(f"{PATH}/pages/2", {"state": "stitched"}))
-    words = done(service.host.post(f"{ROUND}/announce"))["announcement"]
-    # Page 1 touches 2 beside and 10 below.
-    assert "Only page 10 can be chosen." in words
-
-
 @pytest.mark.parametrize("host", ["p-0001", "  ISLAND   guild "], ids=["author id", "name"])
 def test_the_host_is_known_by_name_or_author_id(service: Service, host: str) -> None:
     make_game(service.host, hosts=[host])

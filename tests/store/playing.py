@@ -10,7 +10,8 @@ from service.counting.round import Ruling
 from service.store.announcing import announce_round
 from service.store.counting import count_stored
 from service.store.database import Database
-from service.store.games import game_named, set_page
+from service.store.games import game_named
+from service.store.pages import say_page
 from service.store.round_rules import DraftRules
 from service.store.rounds import (
     close_round,
@@ -53,7 +54,7 @@ def announced(database: Database, game: str, number: int = 1, *, keeps: bool = F
 
 def put_page(database: Database, game: str, page: int, state: str, hours: float = 0) -> None:
     with database.writing() as session:
-        set_page(session, game_named(session, game), page, state, after(hours))  # type: ignore[arg-type]
+        say_page(session, game_named(session, game), page, state, after(hours))  # type: ignore[arg-type]
 
 
 def kept(database: Database, game: str, number: int = 1) -> RoundRow:

@@ -125,7 +125,7 @@ def test_opening_freezes_the_votable_pages(database: Database, game: str) -> Non
     put_page(database, game, 12, "in hand")
     draft(database, game)
     opened(database, game)
-    put_page(database, game, 21, "stitched")
+    put_page(database, game, 13, "unstitched")
     row = kept(database, game)
     assert (row.votable, row.stitched, row.previous) == ([3, 11, 21], [12, 13], 12)
     assert not row.widened
