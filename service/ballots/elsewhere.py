@@ -9,6 +9,7 @@ from service.ballots.relations import told_from
 from service.ballots.scanning import DIGITS
 from service.ballots.surroundings import (
     counts_what_follows,
+    is_a_makers_code,
     is_fabric,
     is_in_brackets,
     word_at,
@@ -144,6 +145,15 @@ def in_brackets(case: Case) -> Verdict:
     return None
 
 
+def part_of_a_name(case: Case) -> Verdict:
+    """As in "Hatch-22": joined to an unknown word by a hyphen."""
+    tokens, first = case.scene.tokens, case.mention.first
+    joined = first >= 2 and tokens[first - 1].text == "-" and tokens[first - 1].glued
+    if joined and tokens[first].glued and not case.before.clear and not case.cued:
+        return Standing.OTHER, "part of a name"
+    return None
+
+
 def weak_before(case: Case) -> Verdict:
     """After a bare preposition or "have": mostly something else, a choice if said so."""
     if case.before.group != "weak_before":
@@ -174,6 +184,8 @@ def unknown_beside(case: Case) -> Verdict:
     """Beside words that the reader does not know, a number is looked at."""
     if case.is_small_word:
         return Standing.OTHER, SMALL_TALK
+    if is_a_makers_code(case.scene, case.mention):
+        return Standing.OTHER, "the number of a maker's code"
     if counts_what_follows(case.scene, case.after) and case.value != 1:
         sure = case.scene.word_count() > 4
         return Standing.OTHER if sure else Standing.UNSURE, "counts what follows"

@@ -25,6 +25,7 @@ _RULES: tuple[Rule, ...] = (
     elsewhere.belongs,
     elsewhere.somebody_elses,
     elsewhere.in_brackets,
+    elsewhere.part_of_a_name,
     cues.page_said,
     cues.number_said,
     elsewhere.weak_before,

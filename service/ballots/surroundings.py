@@ -83,6 +83,16 @@ def counts_what_follows(scene: Scene, after: Beside) -> bool:
     return False
 
 
+def is_a_makers_code(scene: Scene, mention: Mention) -> bool:
+    """As in "XYZ 310": capitals right before the number in a comment that does not shout."""
+    at = mention.first - 1
+    if not word_at(scene, at) or scene.lexicon.before(scene.tokens, at)[0]:
+        return False
+    start, end = scene.plain.original(scene.tokens[at].start, scene.tokens[at].end)
+    written = scene.text[start:end]
+    return 2 <= len(written) <= 5 and written.isupper() and not scene.text.isupper()
+
+
 def is_alone(scene: Scene, mention: Mention) -> bool:
     """Whether its clause holds nothing but numbers and words that say nothing of a number."""
     start, end = scene.clause(mention.first, mention.after)

@@ -80,7 +80,7 @@ LANGUAGE = Language(
         je mi | bude mi | bylo mi | mám už | mám jen | je jí | je mu | věk | v | ve | kolem |
         asi v | od roku | rok | roku | v roce | ročník | díl | část | kapitola | série | video |
         úroveň | místo | řada | den | týden | měsíc | velikost | jehla | nit | bavlnka | barva |
-        dmc | anchor | aida | kanava | symbol | sloupec | autobus | vlak | kolej | nástupiště |
+        aida | kanava | symbol | sloupec | autobus | vlak | kolej | nástupiště |
         trajekt | pokoj | patro | ulice | dům | žalm | verze | model | kanál | teplota | minus |
         dohromady | celkem | víc než | více než | méně než | skoro | nejmíň | nejvíc |
         posledních | poslední | příští | každé | koupila jsem | koupil jsem | stálo |

@@ -88,7 +88,7 @@ LANGUAGE = Language(
         er nu | fylder | fyldte | bliver snart | er snart | jeg er | hun er | han er | vi er |
         siden jeg var | i over | i næsten | klokken | kl | kl. | ved | inden | efter | mod | del |
         afsnit | kapitel | sæson | video | niveau | plads | række | rang | dag | uge | måned |
-        år | time | minut | størrelse | str | str. | nål | garn | farve | dmc | anchor | aida |
+        år | time | minut | størrelse | str | str. | nål | garn | farve | aida |
         symbol | tråd | kolonne | sting | bus | tog | spor | færge | værelse | etage | sal | vej |
         gade | vers | salme | version | model | kanal | temperatur | minus | grader | vindstyrke |
         i alt | tilsammen | mere end | mindre end | mindst | højst | de sidste | seneste | hver |

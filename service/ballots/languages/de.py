@@ -102,7 +102,7 @@ LANGUAGE = Language(
     topics=_german(
         """
         nadel | nadeln | garn | garne | faden | fäden | stoff | leinen | aida | fädig | ct |
-        count | farbe | farben | dmc | rahmen | lampe | lupe | brille | bus | bahn | zug | fähre |
+        count | farbe | farben | rahmen | lampe | lupe | brille | bus | bahn | zug | fähre |
         boot | minuten | stunden | preis | euro | kosten | grad | stiche | stichen | docken | cm |
         mm | meter | folge | staffel | kapitel | lied | film | buch | rezept | uhr
         """

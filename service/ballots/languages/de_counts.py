@@ -14,7 +14,7 @@ vor etwa | nach | nach über | nach fast | während | innerhalb von | binnen | d
 dieses | folge | teil | kapitel | staffel | video | episode | band | level | stufe | runde |
 spiel | platz | rang | tag | woche | monat | stunde | minute | größe | grösse | gr |
 kleidergröße | schuhgröße | nadel | nadelstärke | nadel nr | stärke | garn | garnfarbe | farbe |
-farbnummer | dmc | anchor | aida | leinen | symbol | faden | fäden | docke | reihe | zeile |
+farbnummer | aida | leinen | symbol | faden | fäden | docke | reihe | zeile |
 spalte | stich | rapport | linie | bus | zug | gleis | tram | fähre | flug | tor | raum | zimmer |
 wohnung | haus | etage | stock | hausnr | straße | strasse | plz | postleitzahl | autobahn |
 ausfahrt | paragraph | artikel | regel | punkt | aufgabe | klasse | jahrgangsstufe | psalm |
@@ -33,7 +33,7 @@ gewartet | warte schon | warten schon | gestern | vorgestern | morgens | abends 
 kurz nach | kurz vor | halb | viertel nach | viertel vor | januar | februar | märz | april | mai |
 juni | juli | august | september | oktober | november | dezember | sommer | winter | frühling |
 herbst | ostern | weihnachten | montag | dienstag | mittwoch | donnerstag | freitag | samstag |
-sonntag | den | zu | zu zweit | top | covid | windows | iphone | gebe ich | gebe |
+sonntag | den | zu | zu zweit | top | covid | gebe ich | gebe |
 von mir gibt es | bewertung | note | punktzahl | spielstand | steht es | wir waren | zähle |
 gezählt | zählte
 """

@@ -70,7 +70,7 @@ LANGUAGE = Language(
     tally_before=phrases("votes for | votes on | people for | said | votes to"),
     topics=phrases(
         """
-        size | needle | needles | count | dmc | thread | threads | floss | colour | colours | color |
+        size | needle | needles | count | thread | threads | floss | colour | colours | color |
         colors | strand | strands | fabric | aida | linen | evenweave | hoop | lamp | oven | bus |
         train | ferry | boat | minutes | hours | price | cost | degrees | gauge | stitches | skeins |
         bobbin | magnifier | glasses | battery | volts | watts | lumen | mm | cm | inch | inches |
@@ -78,7 +78,7 @@ LANGUAGE = Language(
         """
     ),
     labels=phrases(
-        "age | dmc | size | count | score | thread | floss | colour | color | temp | temperature | "
+        "age | size | count | score | thread | floss | colour | color | temp | temperature | "
         "oven | episode | chapter | weight | height | width | length | price | cost | total | time | "
         "date | birthday | version | level | rating | serves | makes | year | shade"
     ),

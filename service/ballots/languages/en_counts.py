@@ -9,10 +9,10 @@ i'm | im | i am | he's | she's | she is | he is | they're | we're | you're | who
 age | ages | turned | turning | turn | turns | just turned | is now | nearly | almost | since | since i was | when i was | until | till | til | size | a size | day | week |
 month | year | years | the year | part | episode | ep | chapter | season | series | video |
 vid | vlog | row | column | level | line | step | stage | round | covid | highway | route |
-bus | tram | channel | dmc | thread | floss | colour | color | shade | skein | anchor | used |
+bus | tram | channel | thread | floss | colour | color | shade | skein | used |
 room | flat | apartment | platform | verse | psalm | sonnet | score was | scored | score of |
 won | lost | lost by | zone | grade | class of | born in | born on | version | v | vol |
-volume | iphone | windows | top | vitamin | area | apollo | formula | catch | opus |
+volume | top | vitamin | area | formula | catch | opus |
 symphony no | concerto no | sonata no | op | hymn | track | on the | of the | per | another |
 all | both | these | those | past | other | bought | ordered |
 buy | sold | made | spent | paid | cost | costs | worth | saw | counted | count | counting |

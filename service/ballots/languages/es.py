@@ -122,7 +122,7 @@ LANGUAGE = Language(
     tally_before=phrases("votos para | votos por | votos a | votos al | personas por"),
     topics=phrases(
         """
-        talla | aguja | agujas | hilo | hilos | hebra | hebras | tela | lino | aida | dmc |
+        talla | aguja | agujas | hilo | hilos | hebra | hebras | tela | lino | aida |
         color | colores | hora | horas | precio | cuesta | minutos | grados | puntadas | puntos |
         madejas | bastidor | lámpara | lupa | tren | autobús | barco | episodio | temporada |
         capítulo | canción | película | receta | cm | mm | vatios | edad | años | tiempo

@@ -19,14 +19,14 @@ hora | horas | episodio | capítulo | parte | temporada | tomo | volumen | víde
 paso | etapa | vuelta | piso | planta | línea | fila | columna | autobús | bus | metro | tren |
 ruta | calle | carretera | puerta | habitación | casa | portal | edificio | avenida | vivo en el |
 vivimos en el | talla | número de pie | aguja | agujas | aida | aída | aida de | aida del | tela |
-tela de | lino | lino de | panamá | etamina | etamín | dmc | anchor | hilo | hilos | color |
+tela de | lino | lino de | panamá | etamina | etamín | hilo | hilos | color |
 colores | madeja | referencia | ref | tono | modelo | grados | temperatura | viento de |
 rachas de | fuerza | pagué | pago | cuesta | costó | vale | valen | compré | vendí | gané |
 perdí | hice | hecho | hago | terminé | terminado | acabé | bordé | bordado | he visto | visto |
 vi | leí | leído | bebí | comí | esperé | dormí | conté | uso | usé | utilizo | gracias por los |
 gracias por estos | gracias por las | gracias por esas | gracias por estas | felicidades por los |
 felicidades por las | por estos | por estas | por los | top | multiplicado por | dividido por |
-puntuación | covid | navidad | versión | iphone | canal | sale el | nos vemos el |
+puntuación | covid | navidad | versión | canal | sale el | nos vemos el |
 nos vemos a las | a las | sobre las | son las | eran las | hoy es | mañana es | somos | son |
 éramos | eran | serán | seremos | hay | había | habrá | hubo | suscriptora número |
 seguidora número | de los | de las | entre los | durante | tras | pasaron | pasan | dura | duran |

@@ -75,7 +75,7 @@ LANGUAGE = Language(
         olen | olen jo | oon | hän on | olemme | täytän | täytin | täyttää | kohta | kello | klo |
         klo. | noin kello | jo | vuonna | vuodesta | yli | alle | melkein | osa | jakso |
         kappale | kausi | video | taso | sija | rivi | päivä | viikko | kuukausi | tunti |
-        minuutti | koko | neula | lanka | väri | dmc | anchor | aida | symboli | sarake | pisto |
+        minuutti | koko | neula | lanka | väri | aida | symboli | sarake | pisto |
         bussi | juna | raide | lautta | huone | kerros | tie | katu | malli | versio | kanava |
         lämpötila | miinus | yhteensä | enintään | vähintään | viimeiset | joka | maanantaina |
         tiistaina | keskiviikkona | torstaina | perjantaina | lauantaina | sunnuntaina | maksoi |

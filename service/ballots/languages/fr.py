@@ -123,7 +123,7 @@ LANGUAGE = Language(
     tally_before=phrases("votes pour | voix pour | personnes pour | votes sur | voix sur"),
     topics=phrases(
         """
-        taille | aiguille | aiguilles | fil | fils | brin | brins | toile | lin | aida | dmc |
+        taille | aiguille | aiguilles | fil | fils | brin | brins | toile | lin | aida |
         couleur | couleurs | heure | heures | temps | prix | coûte | minutes | degrés | points |
         échevettes | tambour | lampe | loupe | train | bus | ferry | épisode | saison | chapitre |
         chanson | film | recette | score | cm | mm | watts | volts | âge | ans

@@ -22,7 +22,7 @@ tome | volume | vol | volet | vidéo | vidéos | vlog | live | niveau | étape |
 train | porte | chambre | appartement | appart | immeuble | bâtiment | rue | avenue | boulevard |
 habite au | j'habite au | vis au | taille | pointure | aiguille | aiguilles | aida | aïda |
 toile | toile de | lin | lin de | lin en | étamine | aida de | aida en | toile en | toile aida |
-toile aida de | dmc | anchor | fil | fils | coloris | couleur | couleurs | teinte | échevette |
+toile aida de | fil | fils | coloris | couleur | couleurs | teinte | échevette |
 référence | réf | ref | modèle | four | thermostat | degrés | température | moins | vent de |
 rafales à | force | payé | paye | payer | coûte | coûté | vaut | valait | achète | acheté |
 acheter | vendu | gagné | perdu | brodé | fini | terminé | vu | lu | regardé | bu | mangé |
@@ -30,7 +30,7 @@ attendu | dormi | compté | compte déjà | utilisé | utilise | j'utilise | com
 passé | passer | mis | passe | pris | il m'a fallu | m'a fallu | il faut | faut | fallait |
 merci pour | merci pour ces | merci pour les | bravo pour | bravo pour ces | pour ces | pour les |
 pour mes | pour ses | durent | dure | duré | duraient | top | fois | multiplié par | divisé par |
-égale | score de | noël | covid | version | iphone | windows | chaîne | fréquence | option |
+égale | score de | noël | covid | version | chaîne | fréquence | option |
 anniversaire le | anniversaire est le | rendez-vous le | retrouve le | retrouvons le | date du |
 du | né le | née le | naissance le | le jour | en tant que numéro | fan numéro | fan n° |
 je suis à la page | j'en suis à la page | suis à la page | en suis à la page | arrivée à la page |

@@ -127,7 +127,7 @@ LANGUAGE = Language(
     tally_before=phrases("voti per | voti alla | voti a | persone per | voti al"),
     topics=phrases(
         """
-        taglia | ago | aghi | filo | fili | capi | tela | lino | aida | dmc | colore | colori |
+        taglia | ago | aghi | filo | fili | capi | tela | lino | aida | colore | colori |
         ora | ore | prezzo | costa | minuti | gradi | crocette | punti | matasse | telaio |
         lampada | lente | treno | autobus | traghetto | puntata | stagione | capitolo | canzone |
         film | ricetta | cm | mm | watt | età | anni | tempo

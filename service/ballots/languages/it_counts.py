@@ -22,14 +22,14 @@ video | vlog | livello | passo | tappa | giro | piano | riga | fila | colonna | 
 tram | metro | linea | treno | binario | uscita | statale | via | viale | strada | civico |
 al civico | abito al | abito in via | porta | camera | stanza | casa | interno | palazzo |
 taglia | numero di scarpe | ago | aghi | ago numero | tela | tela aida | aida | tela da |
-aida da | lino | lino da | emiane | etamine | dmc | anchor | filo | fili | colore | colori |
+aida da | lino | lino da | emiane | etamine | filo | fili | colore | colori |
 matassa | codice | riferimento | modello | gradi | forno a | temperatura | vento a | raffiche a |
 forza | pagato | pagata | pago | costa | costano | costato | vale | comprato | venduto | vinto |
 perso | fatto | fatti | fatte | finito | ricamato | ho visto | visto | visti | letto | bevuto |
 mangiato | aspettato | dormito | contato | uso | usato | utilizzo | grazie per i | grazie per le |
 grazie per questi | grazie per queste | complimenti per i | complimenti per le | per questi |
 per queste | top | moltiplicato per | diviso per | punteggio | covid | natale | versione |
-iphone | canale | ci sono | c'erano | ci vogliono | ci ho messo | ci ho messo ben |
+canale | ci sono | c'erano | ci vogliono | ci ho messo | ci ho messo ben |
 mi ci vogliono | durano | dura | durata | passano | passati | passate | sono passati |
 iscritta numero | fan numero | numero di | sono a pagina | sono alla pagina | sto a pagina |
 sto alla pagina | io sono a pagina | arrivata a pagina | arrivato a pagina |

@@ -116,7 +116,7 @@ LANGUAGE = Language(
     topics=phrases(
         """
         naald | naalden | garen | draad | draden | draadjes | stof | linnen | aida | ct | count |
-        kleur | kleuren | dmc | frame | lamp | loep | bril | bus | trein | boot | veerboot |
+        kleur | kleuren | frame | lamp | loep | bril | bus | trein | boot | veerboot |
         minuten | uren | uur | prijs | euro | kost | graden | steken | strengen | cm | mm |
         meter | aflevering | seizoen | hoofdstuk | liedje | film | boek | recept
         """

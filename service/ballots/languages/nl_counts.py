@@ -11,7 +11,7 @@ al zo'n | om | rond | tegen | vanaf | jaar | in het jaar | bouwjaar | anno | op 
 vanaf mijn | toen ik | tot | tot en met | binnen | elke | iedere | ieder | per | om de |
 aflevering | deel | hoofdstuk | seizoen | video | filmpje | episode | level | niveau | ronde |
 wedstrijd | plaats | plek | rang | dag | week | maand | uur | minuut | maat | schoenmaat |
-kledingmaat | naald | naald nr | naalddikte | garen | kleur | kleurnummer | dmc | anchor | aida |
+kledingmaat | naald | naald nr | naalddikte | garen | kleur | kleurnummer | aida |
 linnen | symbool | draad | draadje | streng | rij | regel | kolom | steek | lijn | bus | trein |
 spoor | perron | tram | boot | veerboot | vlucht | kamer | flat | verdieping | etage | straat |
 postcode | snelweg | afslag | afrit | paragraaf | artikel | punt | opgave | klas | groep | psalm |
@@ -26,7 +26,7 @@ besteld | geborduurd | borduurde | af | gezien | gekeken | gedronken | gegeten |
 gelopen | gewacht | gisteren | eergisteren | stipt | kwart over | kwart voor | half | januari |
 februari | maart | april | mei | juni | juli | augustus | september | oktober | november |
 december | zomer | winter | lente | herfst | pasen | kerst | maandag | dinsdag | woensdag |
-donderdag | vrijdag | zaterdag | zondag | top | covid | windows | iphone | geef het |
+donderdag | vrijdag | zaterdag | zondag | top | covid | geef het |
 geef ik een | een dikke | cijfer | score | stand | beoordeling | telde | geteld | tel |
 op zoek naar
 """

@@ -93,7 +93,7 @@ LANGUAGE = Language(
         er nå | fyller | fylte | blir snart | er snart | jeg er | hun er | han er | vi er |
         siden jeg var | i over | i nesten | klokka | kl | kl. | ved | innen | etter | mot | del |
         episode | kapittel | sesong | video | nivå | plass | rad | rang | dag | uke | måned | år |
-        time | minutt | størrelse | str | str. | nål | garn | farge | dmc | anchor | aida |
+        time | minutt | størrelse | str | str. | nål | garn | farge | aida |
         symbol | tråd | kolonne | sting | buss | tog | spor | ferge | rom | etage | etasje | vei |
         gate | vers | salme | versjon | modell | kanal | temperatur | minus | grader |
         vindstyrke | i alt | til sammen | mer enn | mindre enn | minst | høyst | de siste |

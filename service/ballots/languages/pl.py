@@ -85,8 +85,8 @@ LANGUAGE = Language(
         miał | ma już | jestem po | wiek | o godzinie | godzina | godz | godz. | koło godziny |
         od | od ponad | od prawie | od około | około godziny | do | przed | za | co | rok | roku |
         w roku | rocznik | odcinek | część | rozdział | sezon | film | filmik | poziom | miejsce |
-        rząd | dzień | tydzień | miesiąc | rozmiar | igła | nitka | mulina | kolor | dmc |
-        ariadna | anchor | aida | kanwa | symbol | kolumna | autobus | pociąg | tor | peron |
+        rząd | dzień | tydzień | miesiąc | rozmiar | igła | nitka | mulina | kolor |
+        aida | kanwa | symbol | kolumna | autobus | pociąg | tor | peron |
         prom | pokój | piętro | ulica | dom | psalm | wersja | model | kanał | temperatura |
         minus | razem | w sumie | ponad | prawie | niecałe | najwyżej | co najmniej | ostatnie |
         przez ostatnie | następne | każde | wszystkie | kupiłam | kupiłem | kosztowało |

@@ -130,7 +130,7 @@ LANGUAGE = Language(
     topics=phrases(
         """
         tamanho | agulha | agulhas | fio | fios | linha | linhas | tecido | linho | etamine |
-        aida | dmc | cor | cores | hora | horas | preço | custa | minutos | graus | pontos |
+        aida | cor | cores | hora | horas | preço | custa | minutos | graus | pontos |
         meadas | bastidor | lâmpada | lupa | comboio | trem | ônibus | autocarro | barco |
         episódio | temporada | capítulo | música | filme | receita | cm | mm | watts | idade |
         anos | tempo

@@ -20,14 +20,14 @@ capítulo | parte | temporada | volume | vídeo | video | live | nível | passo 
 andar | piso | linha | fila | fileira | coluna | ônibus | autocarro | metro | metrô | comboio |
 trem | rota | rua | estrada | avenida | porta | quarto | casa | prédio | apartamento | apto |
 moro no | vivo no | tamanho | número de sapato | calço | agulha | agulhas | etamine | etamine de |
-aida | aida de | tecido | tecido de | linho | linho de | panamá | dmc | anchor | fio | fios |
+aida | aida de | tecido | tecido de | linho | linho de | panamá | fio | fios |
 linhas | cor | cores | meada | meadas | referência | ref | modelo | graus | forno a |
 temperatura | vento de | ventos de | rajadas de | força | paguei | custa | custou | custam |
 vale | comprei | vendi | ganhei | perdi | bordei | bordado | terminei | acabei | já vi | vi |
 assisti | li | bebi | comi | esperei | dormi | contei | uso | usei | utilizo | obrigada pelos |
 obrigada por estes | obrigada por esses | obrigada pelas | obrigado pelos | parabéns pelos |
 parabéns pelas | por estes | por esses | por estas | por essas | pelos | top | vezes |
-multiplicado por | dividido por | placar | covid | natal | versão | iphone | canal | sai dia |
+multiplicado por | dividido por | placar | covid | natal | versão | canal | sai dia |
 até dia | somos | são | éramos | eram | serão | há uns | havia | houve | levei | levo | demorei |
 demora | demorou | dura | duram | duraram | passaram | passam | inscrita número | fã número |
 estou na página | estou na | já estou na página | cheguei na página | cheguei à página |

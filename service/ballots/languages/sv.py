@@ -74,7 +74,7 @@ LANGUAGE = Language(
         är nu | fyller | fyllde | blir snart | är snart | jag är | hon är | han är | vi är |
         sedan | i över | i nästan | om | klockan | kl | kl. | vid | före | efter | mot | del |
         avsnitt | kapitel | säsong | video | nivå | plats | rad | rang | dag | vecka | månad |
-        timme | minut | storlek | strl | nål | garn | färg | dmc | anchor | aida | symbol | tråd |
+        timme | minut | storlek | strl | nål | garn | färg | aida | symbol | tråd |
         kolumn | stygn | buss | tåg | spår | färja | rum | våning | väg | gata | vers | psalm |
         version | modell | kanal | temperatur | minus | grader | vindstyrka | totalt |
         sammanlagt | mer än | mindre än | minst | högst | de senaste | senaste | varje | var |

@@ -85,7 +85,7 @@ LANGUAGE = Language(
     other_before=phrases(
         """
         saat | yaşım | yaş | yıl | tam | toplam | yaklaşık olarak | son | bölüm | kısım | video |
-        sezon | seviye | sıra | gün | hafta | ay | beden | iğne | ip | renk | dmc | anchor |
+        sezon | seviye | sıra | gün | hafta | ay | beden | iğne | ip | renk |
         aida | sembol | sütun | otobüs | tren | peron | vapur | oda | kat | sokak | model |
         kanal | sıcaklık | eksi | en az | en fazla | fazla | günde | haftada | ayda | her |
         geçen | aldım | işledim | içtim | bekledim | kaldı | ocak | şubat | mart | nisan | mayıs |
