@@ -32,6 +32,7 @@ class Beside:
     at: int = -1
     phrase: int = -1
     crossed: bool = False
+    joined: bool = False
 
 
 def read_before(scene: Scene, first: int) -> Beside:
@@ -47,7 +48,8 @@ def read_before(scene: Scene, first: int) -> Beside:
             side.number = True
             side.at -= 1
         elif token.text == "-" and token.glued and tokens[side.at + 1].glued:
-            side.at -= 1  # "Catch-22", "page-42": one word
+            side.joined = True  # "Hatch-22", "page-42": one word
+            side.at -= 1
         elif token.kind == SOFT and token.text in _SOFT_BEFORE and not side.crossed:
             side.crossed = True
             side.at -= 1
@@ -80,7 +82,7 @@ def _take_word_before(scene: Scene, side: Beside, first: int) -> bool:
         return False
     elif group != "fillers":
         side.group = "" if group == "neutral_before" else group
-        side.clear = bool(group) or side.at != first - 1
+        side.clear = bool(group) or (side.at != first - 1 and not side.joined)
         if group and group != "neutral_before":
             side.phrase = side.at - count + 1
             side.at -= count

@@ -147,9 +147,7 @@ def in_brackets(case: Case) -> Verdict:
 
 def part_of_a_name(case: Case) -> Verdict:
     """As in "Hatch-22": joined to an unknown word by a hyphen."""
-    tokens, first = case.scene.tokens, case.mention.first
-    joined = first >= 2 and tokens[first - 1].text == "-" and tokens[first - 1].glued
-    if joined and tokens[first].glued and not case.before.clear and not case.cued:
+    if case.before.joined and not case.before.clear and not case.cued:
         return Standing.OTHER, "part of a name"
     return None
 
