@@ -39,7 +39,10 @@ def enter(*sections: str) -> None:
     if not _called_as_script() or _suits(sections):
         return
     if _in_venv() or not install.is_ready(sections):
-        install.make(sections)
+        try:
+            install.make(sections)
+        except KeyboardInterrupt:
+            sys.exit(130)
     _run_again()
 
 

@@ -1,7 +1,8 @@
 """Makes `.venv` in the project's folder and installs sections of the lock file into it.
 
 A note in it says what was installed, so that a second start installs nothing and an environment
-that was left half-made is made again. Python's own library only.
+that was left half-made is made again. Only one script at a time does this. Python's own library
+only.
 """
 
 import importlib.util
@@ -14,11 +15,14 @@ from collections.abc import Iterable
 from pathlib import Path
 
 import lockfile
+import turns
 
 VENV = lockfile.ROOT / ".venv"
 PYTHON = VENV / ("Scripts/python.exe" if os.name == "nt" else "bin/python")
 STAMP = VENV / "loopstart.json"
 LOG = VENV / "install.log"
+#: Beside the environment, which may be cleared.
+TURN = lockfile.ROOT / ".venv.lock"
 OLDEST = (3, 11)
 #: How pip begins the line after which it changes the environment.
 PUTTING_IN_PLACE = "Installing collected packages"
@@ -56,8 +60,9 @@ def version_in_short(version: tuple[object, ...]) -> str:
 
 
 def read_stamp() -> dict[str, str]:
-    """The note in .venv: its Python, the digest of each section in it, "making" while unfinished.
+    """The note in .venv: its Python, the digest of each section in it.
 
+    "making" is in it while the whole is unfinished, "adding" while only what the tests need is.
     Empty where there is none, as in an environment that somebody made by hand.
     """
     try:
@@ -81,23 +86,26 @@ def is_ready(sections: Iterable[str], python: str | None = None) -> bool:
 
 
 def make(sections: Iterable[str]) -> None:
-    """Makes .venv where it does not stand and installs the sections into it.
+    """Makes .venv where it does not stand and installs the sections into it, in its turn.
 
     Raises:
         SystemExit: with one sentence saying what is missing.
     """
-    stamp = read_stamp()
-    found = _version_of_venv()
-    if found is None or "making" in stamp or stamp.get("python", found) != found:
-        _make_venv()
-        stamp, found = {}, version_in_short(sys.version_info)
-    stamp = {name: value for name, value in stamp.items() if name != "making"} | {"python": found}
-    for name in sections:
-        wanted = lockfile.digest(name)
-        if stamp.get(name) != wanted:
-            _install(name, stamp)
-            stamp[name] = wanted
-    _write_stamp(stamp)
+    with turns.turn(TURN):
+        stamp = read_stamp()  # only now: another script may just have done it all
+        found = _version_of_venv()
+        if found is None or "making" in stamp or stamp.get("python", found) != found:
+            _make_venv()
+            stamp, found = {}, version_in_short(sys.version_info)
+        stamp["python"] = found
+        for name in sections:
+            wanted = lockfile.digest(name)
+            if stamp.get(name) != wanted:
+                _install(name, stamp)
+                if stamp.get("adding") == name:
+                    del stamp["adding"]
+                stamp[name] = wanted
+        _write_stamp(stamp)
 
 
 def _home_stands() -> bool:
@@ -149,15 +157,35 @@ def _install(name: str, stamp: dict[str, str]) -> None:
     """Installs one section with pip and says how far it is; pip's own words go into the log.
 
     `stamp` is what the note says before: noted as unfinished meanwhile, so that a process that is
-    stopped in between is seen next time.
+    stopped in between is seen next time. What the tests need is only added to what stands: another
+    script may run in there, so that this alone is then done again.
     """
-    _write_stamp(stamp | {"making": name})
+    if name == "run" or "run" not in stamp:
+        _write_stamp(stamp | {"making": name})
+    else:
+        _write_stamp(
+            {each: told for each, told in stamp.items() if each != name} | {"adding": name}
+        )
     requirements = VENV / f"{name}.txt"
     requirements.write_text(lockfile.section(name), encoding="utf-8")
+    _say(f"Installing what {'running needs' if name == 'run' else 'the tests need'}:")
+    status = _pip(requirements)
+    if status == 0 and stamp.get("adding") == name:
+        # pip passes over what it was stopped in, whose metadata stands already.
+        status = _pip(requirements, "--ignore-installed")
+    if status:
+        words = LOG.read_text(encoding="utf-8")
+        if PUTTING_IN_PLACE not in words:
+            _write_stamp(stamp)  # pip fetches everything first: nothing was touched
+        sys.exit(_why_not(words))
+
+
+def _pip(requirements: Path, *options: str) -> int:
+    """Lets pip install these requirements; its exit status."""
     command = [str(PYTHON), "-I", "-m", "pip", "install", "--no-deps", "--require-hashes"]
     command += ["--only-binary", ":all:", "--no-input", "--disable-pip-version-check"]
-    command += ["--retries", "2", "--progress-bar", "off", "-r", str(requirements)]
-    _say(f"Installing what {'running needs' if name == 'run' else 'the tests need'}:")
+    command += ["--retries", "2", "--progress-bar", "off", *options, "-r", str(requirements)]
+    total = len(lockfile.PIN.findall(requirements.read_text(encoding="utf-8")))
     with (
         LOG.open("w", encoding="utf-8") as log,
         subprocess.Popen(
@@ -173,12 +201,8 @@ def _install(name: str, stamp: dict[str, str]) -> None:
         for line in pip.stdout or ():
             log.write(line)
             seen += line.startswith(("Collecting", "Requirement already"))
-            _tell_progress(line, seen, len(lockfile.PIN.findall(requirements.read_text())))
-    if pip.returncode:
-        words = LOG.read_text(encoding="utf-8")
-        if PUTTING_IN_PLACE not in words:
-            _write_stamp(stamp)  # pip fetches everything first: nothing was touched
-        sys.exit(_why_not(words))
+            _tell_progress(line, seen, total)
+    return pip.returncode
 
 
 def _tell_progress(line: str, seen: int, total: int) -> None:

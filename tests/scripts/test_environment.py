@@ -6,89 +6,18 @@ Each test works on a copy of the scripts in a folder with a space in its name; n
 from __future__ import annotations
 
 import ast
-import base64
-import hashlib
 import json
-import os
-import shutil
-import subprocess
 import sys
 import zipfile
-from dataclasses import dataclass
 from pathlib import Path
 
 import pytest
 
+from tests.scripts.checkouts import Checkout, make_checkout
 from tests.scripts.running import ROOT, run_python, sentences
 
 ENTRY_SCRIPTS = ("environment", "start", "test", "tally", "score", "tokens", "ask", "lock")
 NOT_FOUND_IN = "import importlib.util as u\nr = u.find_spec\nu.find_spec = lambda n, *a: None if n == 'ensurepip' else r(n, *a)\n"
-
-
-def write_wheel(folder: Path, version: str) -> str:
-    """A package "pebble" with one module, as pip installs it; answers its SHA-256."""
-    files = {
-        "pebble.py": f"SAYS = 'pebble {version}'\n",
-        f"pebble-{version}.dist-info/METADATA": (
-            f"Metadata-Version: 2.1\nName: pebble\nVersion: {version}\n"
-        ),
-        f"pebble-{version}.dist-info/WHEEL": (
-            "Wheel-Version: 1.0\nGenerator: hand\nRoot-Is-Purelib: true\nTag: py3-none-any\n"
-        ),
-    }
-    rows = []
-    for name, text in files.items():
-        digest = base64.urlsafe_b64encode(hashlib.sha256(text.encode()).digest()).rstrip(b"=")
-        rows.append(f"{name},sha256={digest.decode()},{len(text)}")
-    record = f"pebble-{version}.dist-info/RECORD"
-    files[record] = "\n".join([*rows, f"{record},,"]) + "\n"
-    wheel = folder / f"pebble-{version}-py3-none-any.whl"
-    with zipfile.ZipFile(wheel, "w") as packed:
-        for name, text in files.items():
-            packed.writestr(name, text)
-    return hashlib.sha256(wheel.read_bytes()).hexdigest()
-
-
-@dataclass(frozen=True)
-class Checkout:
-    """A copy of the scripts with a lock file and a script of its own."""
-
-    folder: Path
-    wheels: Path
-
-    @property
-    def venv(self) -> Path:
-        return self.folder / ".venv"
-
-    def lock(self, version: str, digest: str | None = None) -> None:
-        known = digest or write_wheel(self.wheels, version)
-        (self.folder / "requirements.lock").write_text(
-            "# what is needed\n\n# section run: what running needs\n"
-            f"pebble=={version} \\\n    --hash=sha256:{known}\n\n"
-            "# section test: what only the tests need\n"
-        )
-
-    def run(self, *arguments: str, **environment: str) -> subprocess.CompletedProcess[str]:
-        offline = {"PIP_NO_INDEX": "1", "PIP_FIND_LINKS": self.wheels.as_uri()}
-        offline |= {"PIP_CONFIG_FILE": os.devnull} | environment
-        # From another folder: a script must not care where one stands.
-        script = self.folder / "scripts" / "say.py"
-        return run_python(script, *arguments, cwd=self.wheels, environment=offline)
-
-
-def make_checkout(folder: Path) -> Checkout:
-    checkout = Checkout(folder / "a check out", folder / "wheels")
-    checkout.wheels.mkdir(parents=True)
-    scripts = checkout.folder / "scripts"
-    scripts.mkdir(parents=True)
-    for name in ("environment", "install", "lockfile"):
-        shutil.copy(ROOT / "scripts" / f"{name}.py", scripts)
-    (scripts / "say.py").write_text(
-        "import environment\nenvironment.enter('run')\n"
-        "import sys, pebble\nprint(pebble.SAYS, sys.argv[1:], sys.prefix)\n"
-    )
-    checkout.lock("1.0")
-    return checkout
 
 
 @pytest.fixture(scope="module")
