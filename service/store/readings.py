@@ -9,7 +9,7 @@ from datetime import datetime
 from service.ballots.reader import read_vote
 from service.ballots.reading import Question
 from service.comments.comment import Comment
-from service.comments.versions import KnownComment, Version, name_of, version_at, voter_of
+from service.comments.versions import KnownComment, Version, name_of, version_at, voter_in
 from service.counting.changes import Change, can_looks_change
 from service.counting.count import count_round
 from service.counting.result import Result
@@ -28,7 +28,10 @@ class Counted:
 
 @dataclass(frozen=True, slots=True)
 class Hosts:
-    """Who the host is in the comments: by author id, or by name as names are compared."""
+    """Who the host is in the comments: by author id, or by name as names are compared.
+
+    Some sources put "@" before every name; that is no part of hers.
+    """
 
     ids: frozenset[str]
     names: frozenset[str]
@@ -37,11 +40,17 @@ class Hosts:
     def of(cls, told: Iterable[str]) -> Hosts:
         """The host by names or author ids that she told, whichever they are."""
         told = tuple(told)
-        return cls(frozenset(told), frozenset(filter(None, map(name_of, told))))
+        return cls(frozenset(told), frozenset(filter(None, map(_bare, told))))
 
     def wrote(self, comment: Comment) -> bool:
         """Whether a comment is the host's own."""
-        return comment.author_id in self.ids or name_of(comment.author) in self.names
+        return comment.author_id in self.ids or _bare(comment.author) in self.names
+
+
+def _bare(name: str) -> str:
+    """A name as names are compared, without the sign before it."""
+    name = name_of(name)
+    return name.lstrip("@").lstrip() or name
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +74,7 @@ def read_comments(
         read.append(
             ReadComment(
                 key=one.key,
-                voter=voter_of(one.comment),
+                voter=voter_in(one),
                 author=one.comment.author,
                 written=version.written,
                 reading=read_vote(version.text, asked.question),

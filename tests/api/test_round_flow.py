@@ -255,7 +255,11 @@ def test_a_round_that_is_not_there_is_a_problem(service: Service, number: str) -
     assert_problem(answer, answer.status_code)
 
 
-@pytest.mark.parametrize("host", ["p-0001", "  ISLAND   guild "], ids=["author id", "name"])
+@pytest.mark.parametrize(
+    "host",
+    ["p-0001", "  ISLAND   guild ", "@Island Guild"],
+    ids=["author id", "name", "with a sign"],
+)
 def test_the_host_is_known_by_name_or_author_id(service: Service, host: str) -> None:
     make_game(service.host, hosts=[host])
     done(service.host.post(f"{PATH}/rounds", {}), 201)
@@ -269,3 +273,13 @@ def test_the_host_is_known_by_name_or_author_id(service: Service, host: str) -> 
     done(service.host.hand_in(f"{ROUND}/batches", export, columns=columns), 201)
     told = {each["author"]: each["is_host"] for each in done(service.host.get(f"{ROUND}/comments"))}
     assert told == {"Island Guild": True, "Island Guild of Elsewhere": False}
+
+
+def test_the_host_is_known_where_her_comments_put_a_sign_before_her_name(service: Service) -> None:
+    make_game(service.host, hosts=["Island Guild", "@"])
+    done(service.host.post(f"{PATH}/rounds", {}), 201)
+    done(service.host.post(f"{ROUND}/open"))
+    export = "Name,Time,Comment\r\n@Island Guild,2026-03-01T19:00:00Z,13\r\n@,2026-03-01T19:00:00Z,14\r\n"
+    done(service.host.hand_in(f"{ROUND}/batches", export), 201)
+    told = {each["author"]: each["is_host"] for each in done(service.host.get(f"{ROUND}/comments"))}
+    assert told == {"@Island Guild": True, "@": True}
