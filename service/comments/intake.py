@@ -16,6 +16,7 @@ from service.comments.times import zone_of
 from service.errors import BadExport
 
 _JSON_START = re.compile(r'\{\s*["}]|\[\s*[\[{"\]]')
+_ONLY_NULLS = re.compile(r"null|\[\s*null\s*(?:,\s*null\s*)*\]")
 _MARKUP_START = re.compile(
     r"<(?:\?xml|!doctype|html|head|body|feed|rss|[a-z]+[^<>]* xmlns)", re.IGNORECASE
 )
@@ -64,6 +65,10 @@ def format_of(text: str, source: Source) -> Format:
         )
     if _JSON_START.match(start):
         return "json lines" if _is_json_lines(text, source) else "json"
+    if _ONLY_NULLS.fullmatch(start.rstrip()):
+        return "json"
+    if _is_lines_of_objects(text):
+        return "json lines"
     return "table" if _is_table(text, source) else "pasted"
 
 
@@ -93,9 +98,20 @@ def _is_json_lines(text: str, source: Source) -> bool:
     return 2 * whole >= len(lines)
 
 
+def _is_lines_of_objects(text: str) -> bool:
+    """Whether JSON objects, a line each, stand below a first line that is another JSON value."""
+    beginning = text[:_TEXT_LOOKED_AT].split("\n", 5 * _LINES_LOOKED_AT)
+    lines = [line.strip() for line in beginning if line.strip()][:_LINES_LOOKED_AT]
+    objects = sum(1 for line in lines if line.startswith("{") and _is_json(line))
+    others = [line for line in lines if not line.startswith("{")]
+    return 0 < len(lines) <= 2 * objects and all(_is_value(line) for line in others)
+
+
 def _is_json(line: str) -> bool:
-    if not line.startswith(("{", "[")):
-        return False
+    return line.startswith(("{", "[")) and _is_value(line)
+
+
+def _is_value(line: str) -> bool:
     try:
         parsed(line, "")
     except BadExport:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
 from service.comments import activitystreams
 from service.comments.comment import Comment
@@ -16,6 +17,8 @@ from service.comments.meanings import meanings_of, spelled
 from service.errors import BadExport, NoTextColumn
 
 _COMMENTS = frozenset({"comments", "kommentare", "commentaires", "comentarios", "commenti"})
+_NO_COMMENTS = "The export holds no comments."
+_NO_OBJECT = "no JSON object, so no comment can be told from it"
 
 
 def read_json(text: str, source: Source) -> Export:
@@ -24,13 +27,19 @@ def read_json(text: str, source: Source) -> Export:
 
 
 def read_json_lines(text: str, source: Source) -> Export:
-    """The comments of JSON Lines: one value a line. Broken lines are among `unreadable`."""
+    """The comments of JSON Lines: one value a line.
+
+    Among `unreadable` are the lines that are broken, and those that are no object and that hold
+    no comment.
+    """
     values: list[tuple[str, Json]] = []
+    words: dict[str, str] = {}
     broken: list[Unreadable] = []
     for number, line in enumerate(text.split("\n"), 1):
         if not line.strip("\ufeff \t\r"):
             continue
         place = f"line {number}"
+        words[place] = line
         try:
             values.append((place, parsed(line.strip("\ufeff \t\r"), source.name, place)))
         except BadExport as error:
@@ -38,14 +47,33 @@ def read_json_lines(text: str, source: Source) -> Export:
     if not values:
         first = broken[0].place if broken else ""
         raise BadExport(source.name, "no line is JSON", "export the comments again", first)
-    export = read_values(values, source, "json lines")
-    return Export(
-        export.format,
-        export.comments,
-        (*broken, *export.unreadable),
-        export.mapping,
-        export.notes,
+    export = _read_lines(
+        [(place, one) for place, one in values if isinstance(one, dict | list)], source
     )
+    read = {_line_of(one.place) for one in export.comments}
+    read |= {_line_of(one.place) for one in export.unreadable}
+    odd = [
+        Unreadable(place, shortened(words[place]), _NO_OBJECT)
+        for place, value in values
+        if not isinstance(value, dict) and place not in read
+    ]
+    unreadable = sorted((*broken, *odd, *export.unreadable), key=_number_of_line)
+    return replace(export, unreadable=tuple(unreadable))
+
+
+def _read_lines(values: Sequence[tuple[str, Json]], source: Source) -> Export:
+    """The comments in the lines that are objects or lists of them."""
+    if not values:
+        return Export("json lines", (), (), (), (_NO_COMMENTS,))
+    return read_values(values, source, "json lines")
+
+
+def _line_of(place: str) -> str:
+    return place.partition(",")[0]
+
+
+def _number_of_line(one: Unreadable) -> int:
+    return int(_line_of(one.place).removeprefix("line "))
 
 
 def read_values(values: Sequence[tuple[str, Json]], source: Source, form: Format) -> Export:
@@ -54,7 +82,7 @@ def read_values(values: Sequence[tuple[str, Json]], source: Source, form: Format
         return activitystreams.read_streams(values, source)
     items = [item for place, value in values for item in items_of(value, place)]
     if not any(item.shape or item.fields for item in items):
-        return Export(form, (), (), (), ("The export holds no comments.",))
+        return Export(form, (), (), (), (_NO_COMMENTS,))
     kinds = _kinds(items, source, roots_too=form == "json lines")
     chosen = _without_posts(kinds)
     main = max(chosen.items(), key=lambda kind: _size(items, kind[0]))[1]

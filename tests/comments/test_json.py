@@ -266,7 +266,10 @@ def test_json_lines_are_read_line_by_line(read: Read) -> None:
     export = read("\n".join(lines))
     assert export.format == "json lines"
     assert [(one.text, one.place) for one in export.comments] == [("12", "line 1"), ("8", "line 4")]
-    assert [(one.place, one.text) for one in export.unreadable] == [("line 3", lines[2])]
+    assert [(one.place, one.text) for one in export.unreadable] == [
+        ("line 3", lines[2]),
+        ("line 5", "5"),
+    ]
     assert "broken" in export.unreadable[0].why
 
 
