@@ -9,6 +9,7 @@ from service.ballots.relations import told_from
 from service.ballots.scanning import DIGITS
 from service.ballots.surroundings import (
     counts_what_follows,
+    is_a_date,
     is_a_makers_code,
     is_fabric,
     is_in_brackets,
@@ -68,6 +69,8 @@ def measured(case: Case) -> Verdict:
         return None
     if case.after.group == "other_after":
         return Standing.OTHER, "counts or measures something else"
+    if is_a_date(case.scene, case.mention):
+        return Standing.OTHER, "a date"
     if is_fabric(case.scene, case.mention):
         return Standing.OTHER, "fabric and thread"
     return None

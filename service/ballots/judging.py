@@ -36,6 +36,7 @@ _RULES: tuple[Rule, ...] = (
 )
 _ORDINAL_RULES: tuple[Rule, ...] = (
     elsewhere.ruled_out,
+    elsewhere.measured,
     cues.ordinal_page,
     cues.ordinal_word,
     cues.ordinal_elsewhere,

@@ -55,6 +55,10 @@ class Language:
     #: what a number behind a colon is: "age: 56".
     labels: tuple[Phrase, ...] = ()
     age_labels: tuple[Phrase, ...] = ()
+    #: n is a day of a month: "12 May", "the 12th of May".
+    months: tuple[Phrase, ...] = ()
+    doubtful_months: tuple[Phrase, ...] = ()
+    of_month: tuple[Phrase, ...] = ()
     #: n is something else where nothing says that it is chosen.
     weak_before: tuple[Phrase, ...] = ()
     weak_after: tuple[Phrase, ...] = ()

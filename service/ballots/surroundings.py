@@ -83,6 +83,21 @@ def counts_what_follows(scene: Scene, after: Beside) -> bool:
     return False
 
 
+def is_a_date(scene: Scene, mention: Mention) -> bool:
+    """As in "the 12th of May", "12 May 2026"; "42 may be nice" tells none."""
+    if not 1 <= (mention.value or 0) <= 31:
+        return False
+    at = mention.after
+    linked = scene.begins("of_month", at)
+    at += linked
+    if not scene.begins("months", at):
+        return False
+    if linked or not scene.begins("doubtful_months", at):
+        return True
+    # "May" and "March" are other words too, where more words follow.
+    return at + 1 >= len(scene.tokens) or scene.tokens[at + 1].kind != WORD
+
+
 def is_a_makers_code(scene: Scene, mention: Mention) -> bool:
     """As in "XYZ 310": capitals right before the number in a comment that does not shout."""
     at = mention.first - 1

@@ -28,7 +28,9 @@ def collapse(batch: Iterable[Comment]) -> list[Shown]:
         if comment.id:
             with_id[comment.id].append(comment)
         else:
-            said = (voter_of(comment), wording(comment.text), comment.posted)
+            # Where nobody is named, the same words at one time may be two people's.
+            whose = comment.place if _authors(comment) == (_NOBODY,) else ""
+            said = (voter_of(comment), wording(comment.text), comment.posted, whose)
             without.setdefault(said, comment)
     shown = [item for comments in with_id.values() for item in _of_one_id(comments)]
     shown += [(comment,) for comment in without.values()]

@@ -55,6 +55,16 @@ def voter_of(comment: Comment) -> str:
     return f"unnamed {comment.id or _digest(wording(comment.text), _said(comment.posted))}"
 
 
+def voter_in(known: KnownComment) -> str:
+    """Who wrote a known comment; where its source tells nobody, a writer of its own.
+
+    Two such comments may say the same at the same time and still be two people's.
+    """
+    if known.comment.author_id or name_of(known.comment.author):
+        return voter_of(known.comment)
+    return f"unnamed {known.key}"
+
+
 def name_of(author: str) -> str:
     """The author's name as names are compared: without case, accents kept."""
     return unicodedata.normalize("NFC", wording(author).casefold())

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from sqlmodel import Session, col, select
 
-from service.comments.versions import KnownComment, voter_of
+from service.comments.versions import KnownComment, voter_in
 from service.errors import BadRuling, NotFound
 from service.mystery.answer import GuessRules
 from service.mystery.first import (
@@ -112,7 +112,7 @@ def _judged(
     judged = JudgedGuess(
         key=known.key,
         author=known.comment.author,
-        voter=voter_of(known.comment),
+        voter=voter_in(known),
         written=version.written,
         reading=reading,
         is_host=is_host,

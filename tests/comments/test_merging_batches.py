@@ -10,6 +10,7 @@ import pytest
 from service.comments.comment import Comment
 from service.comments.identity import KnownComment, Merge, Version, merge_batch
 from service.comments.spans import Span
+from service.comments.versions import voter_in
 
 START = datetime(2026, 2, 27, 18, 0, tzinfo=UTC)
 
@@ -253,3 +254,13 @@ def test_the_same_words_stand_from_the_older_batch_whichever_comes_in_first() ->
     later = (30.0, [said("13", 1, edited=20)])
     for order in ((older, later), (later, older)):
         assert words(only(known_after(*order))) == [("13", exactly(1))], order
+
+
+def test_the_same_words_of_nobody_may_be_two_people_s() -> None:
+    twice = [
+        replace(said("12", id=None, author=""), place="line 1"),
+        replace(said("12", id=None, author=""), place="line 2"),
+    ]
+    known = known_after((1, twice), (1, twice))
+    assert len(known) == 2
+    assert len({voter_in(one) for one in known}) == 2

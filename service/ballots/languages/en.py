@@ -82,6 +82,12 @@ LANGUAGE = Language(
         "oven | episode | chapter | weight | height | width | length | price | cost | total | time | "
         "date | birthday | version | level | rating | serves | makes | year | shade"
     ),
+    months=phrases(
+        "january | february | march | april | may | june | july | august | september | october | "
+        "november | december | jan | feb | mar | apr | jun | jul | aug | sep | sept | oct | nov | dec"
+    ),
+    doubtful_months=phrases("may | march | mar"),
+    of_month=phrases("of"),
     age_labels=phrases("age | birthday"),
     ages=phrases(
         """
