@@ -32,8 +32,19 @@ class Intake:
     unreadable: tuple[UnreadableOut, ...]
 
 
+@dataclass(frozen=True, slots=True)
+class Announcement:
+    """The words ready to paste; without any, `why` says why they are left out."""
+
+    words: str | None
+    why: str | None = None
+
+
 def tally_out(
-    counted: Counted, intake: Intake, announcement: str, stored: tuple[str, int] | None = None
+    counted: Counted,
+    intake: Intake,
+    announcement: Announcement,
+    stored: tuple[str, int] | None = None,
 ) -> TallyOut:
     """The count for JSON; `stored` names the game and round where it is a stored one's."""
     result = counted.result
@@ -62,7 +73,8 @@ def tally_out(
         why=result.why,
         can_change=counted.change.possible,
         can_change_why=counted.change.why,
-        announcement=announcement,
+        announcement=announcement.words,
+        announcement_why=announcement.why,
     )
 
 

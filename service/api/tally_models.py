@@ -161,6 +161,7 @@ class TallyOut(Out):
             "can_change": False,
             "can_change_why": "No comment needs a look.",
             "announcement": "Page 13 is next.",
+            "announcement_why": None,
         }
     )  # fmt: skip
 
@@ -183,7 +184,10 @@ class TallyOut(Out):
     why: str
     can_change: bool
     can_change_why: str
-    announcement: str
+    announcement: str | None = Field(
+        description="The result in words, ready to paste; null where they would tell the answer."
+    )
+    announcement_why: str | None = Field(description="Why the announcement is left out.")
 
 
 class ResultOut(Out):

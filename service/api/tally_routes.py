@@ -6,8 +6,9 @@ from typing import Annotated
 
 from fastapi import APIRouter, File, Form, UploadFile
 from pydantic import Json
+from sqlmodel import Session
 
-from service.api.counted_out import Intake, tally_out
+from service.api.counted_out import Announcement, Intake, tally_out
 from service.api.places import InRound
 from service.api.problem_models import problems
 from service.api.tally_in import UNNAMED, TallyIn
@@ -18,10 +19,13 @@ from service.comments.identity import merge_batch
 from service.comments.intake import read_export
 from service.comments.times import zone_of
 from service.counting.round import RoundInput
+from service.errors import BadRules
+from service.store.answers import check_announcement
 from service.store.batches import batches_of
 from service.store.counting import count_stored
 from service.store.games import page_states
-from service.store.readings import Asked, Hosts, count, read_comments
+from service.store.readings import Asked, Counted, Hosts, count, read_comments
+from service.store.tables import GameRow, RoundRow
 from service.store.words import stored_result, unnamed_result
 
 router = APIRouter(
@@ -50,7 +54,8 @@ def post_tally(
             UnreadableOut(place=one.place, text=one.text, why=one.why) for one in export.unreadable
         ),
     )
-    return tally_out(counted, intake, unnamed_result(counted, zone_of(question.zone)))
+    words = unnamed_result(counted, zone_of(question.zone))
+    return tally_out(counted, intake, Announcement(words))
 
 
 @router.get(
@@ -69,5 +74,15 @@ def get_tally(place: InRound, session: Reading) -> TallyOut:
         notes=tuple(dict.fromkeys(note for batch in batches for note in batch.notes)),
         unreadable=tuple(UnreadableOut(**one) for batch in batches for one in batch.unreadable),
     )
-    words = stored_result(counted, row, wanted, page_states(session, row).taken)
-    return tally_out(counted, intake, words, (place.game, place.number))
+    return tally_out(
+        counted, intake, _announcement(session, row, wanted, counted), (place.game, place.number)
+    )
+
+
+def _announcement(session: Session, game: GameRow, row: RoundRow, counted: Counted) -> Announcement:
+    """What would be announced now, unless it gave the sealed answer away."""
+    try:
+        check_announcement(session, game, counted.round_input.host_pick)
+    except BadRules as error:
+        return Announcement(None, f"The announcement is left out: {error}")
+    return Announcement(stored_result(counted, game, row, page_states(session, game).taken))

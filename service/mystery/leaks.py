@@ -12,10 +12,14 @@ from service.mystery.likeness import spelt_alike
 from service.mystery.names import forms_of, words_of
 from service.mystery.parts import telling_titles
 from service.mystery.spellings import designers_of, titles_of
+from service.mystery.talk import SMALL_WORDS
+from service.mystery.unspaced import is_unspaced
 
 #: Names of fewer letters are looked for as whole words only, not inside longer ones.
 SHORTEST_HIDDEN_NAME = 6
 
+#: What may stand before a page's number in a vote.
+_PAGE = frozenset(("page", "pages"))
 _PERCENT = re.compile(r"(?:%[0-9a-fA-F]{2})+")
 
 
@@ -27,6 +31,29 @@ def names_answer(text: str, rules: GuessRules) -> bool:
     one text too many is stopped than one too few.
     """
     return any(_gives_away(shown, rules.answer) for shown in _as_shown(text))
+
+
+def is_lost_in_talk(answer: Answer, page_count: int) -> bool:
+    """Whether the title or an alias is what nearly every vote or sentence says anyway.
+
+    That is: the number of one of the chart's `page_count` pages, the word page, a small word
+    such as "it", a single letter. No text could then be told from one that names the answer.
+    """
+    return any(_is_said_anyway(name, page_count) for name in (answer.title, *answer.aliases))
+
+
+def _is_said_anyway(name: str, page_count: int) -> bool:
+    forms = forms_of(name)
+    left = tuple(form for form in forms if form not in _PAGE)
+    if len(left) != 1:
+        return not left
+    [word] = left
+    if word.isdecimal():
+        return len(word) <= len(str(page_count)) and 1 <= int(word) <= page_count
+    # "page" is dropped before a number only: "Page A" is a name.
+    alone = len(forms) == 1
+    is_letter = len(word) == 1 and not is_unspaced(word)
+    return alone and (is_letter or word in SMALL_WORDS)
 
 
 def _as_shown(text: str) -> frozenset[str]:

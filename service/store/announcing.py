@@ -10,7 +10,7 @@ from sqlmodel import Session, col, update
 
 from service.counting.result import TieStep
 from service.errors import WrongState
-from service.store.answers import check_tells_nothing
+from service.store.answers import check_announcement
 from service.store.columns import id_of
 from service.store.counting import count_stored
 from service.store.games import page_states, set_page
@@ -29,7 +29,7 @@ def announce_round(
 
     Raises:
         WrongState: it is not closed, undecided, or an open look could change the winner.
-        BadRules: its words would give the sealed answer away.
+        BadRules: the host's words in it would give the sealed answer away.
     """
     take_round(session, row)
     if row.state != "closed":
@@ -37,8 +37,8 @@ def announce_round(
         raise WrongState(name_of(row), row.state, "announced", todo)
     counted = count_stored(session, game, row)
     _check_decided(row, counted)
+    check_announcement(session, game, counted.round_input.host_pick)
     words = stored_result(counted, game, row, page_states(session, game).taken)
-    check_tells_nothing(session, game, words, f"the announcement of {name_of(row)}")
     session.exec(
         update(RoundRow)
         .where(col(RoundRow.id) == id_of(row), col(RoundRow.state) == "closed")

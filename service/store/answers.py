@@ -8,10 +8,10 @@ from sqlmodel import Session
 
 from service.errors import BadRules, WrongState
 from service.mystery.answer import Answer, GuessRules
-from service.mystery.leaks import names_answer
+from service.mystery.leaks import is_lost_in_talk, names_answer
 from service.mystery.seal import seal_of
 from service.store.columns import id_of
-from service.store.games import take_game
+from service.store.games import chart_of, take_game
 from service.store.tables import AnswerRow, GameRow
 
 
@@ -22,7 +22,8 @@ def seal_answer(
 
     Raises:
         WrongState: an answer is sealed already.
-        BadRules: the game asks for more than the answer tells, or is named after it.
+        BadRules: the game asks for more than the answer tells, or is named after it; or every
+            vote would name the answer.
     """
     take_game(session, game)
     if game.seal is not None:
@@ -30,6 +31,12 @@ def seal_answer(
             f"the answer of game {game.slug}", "sealed", "changed", "what is sealed stays so"
         )
     rules = _guess_rules(answer, game)
+    if is_lost_in_talk(answer, chart_of(game).page_count):
+        raise BadRules(
+            "the answer's title or an alias is a page's number, a small word or a single letter, "
+            "and could not be told from votes and announcements",
+            "add a word that viewers would also write",
+        )
     _check_telling(game.name, rules, "the game's name")
     _check_telling(game.slug, rules, "the game's short name", "make the game under another one")
     session.add(
@@ -71,6 +78,31 @@ def check_tells_nothing(
     """
     if game.seal is not None:
         _check_telling(text, guess_rules_of(session, game), what, todo)
+
+
+def check_announcement(session: Session, game: GameRow, pick: tuple[int, str] | None) -> None:
+    """Stop an announcement that would give the sealed answer away by what the host put into it.
+
+    These are the game's name and the reason for her pick. All else is said of every game alike
+    and tells nothing of this one, even where an answer is made of such words ("The Edge").
+
+    Raises:
+        BadRules: one of them does; it says which.
+    """
+    check_tells_nothing(session, game, game.name, "the game's name")
+    if pick is not None:
+        check_reason(session, game, pick)
+
+
+def check_reason(session: Session, game: GameRow, pick: tuple[int, str]) -> None:
+    """Stop a pick (page, reason) whose reason, which everybody reads, gives the answer away.
+
+    Raises:
+        BadRules: it does.
+    """
+    page, reason = pick
+    what = f"the reason for the pick of page {page}"
+    check_tells_nothing(session, game, reason, what, "pick the page with a reason in other words")
 
 
 def _check_telling(

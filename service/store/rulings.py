@@ -10,6 +10,7 @@ from service.counting.round import Ruling
 from service.counting.rulings import check_ruling
 from service.counting.tiebreaks import check_pick
 from service.errors import BadRules, WrongState
+from service.store.answers import check_reason
 from service.store.columns import id_of
 from service.store.comments import comment_row
 from service.store.counting import count_stored, counting_rules
@@ -54,7 +55,8 @@ def pick_page(
 
     Raises:
         WrongState: the round is not closed, or its result is announced.
-        BadRules: the round's chain of tie-breaks has no host's pick.
+        BadRules: the round's chain of tie-breaks has no host's pick, or the reason, which will
+            be read in public, gives the sealed answer away.
         BadRuling: no tie waits for a pick, the page is not among the tied, no reason is given.
     """
     take_round(session, row)
@@ -68,6 +70,7 @@ def pick_page(
         )
     page, reason = pick
     check_pick(page, reason, _waiting_for_pick(session, game, row))
+    check_reason(session, game, pick)
     session.add(PickRow(round_id=id_of(row), page=page, reason=reason, at=now))
     session.flush()
 

@@ -17,7 +17,6 @@ from tests.api.asking import (
     everything_kept,
     make_game,
     open_round,
-    votes,
 )
 from tests.api.conftest import Caller, Service
 
@@ -143,17 +142,3 @@ def test_a_game_is_not_named_after_its_answer_later(service: Service) -> None:
     answer = service.host.patch(PATH, {"name": "Skerrymouth by night"})
     assert_problem(answer, 422, "name gives the sealed answer or a part of it away")
     assert everything_kept(service) == before
-
-
-def test_an_announcement_that_tells_the_answer_is_stopped(service: Service) -> None:
-    """The host's own reason for her pick would be read by everybody."""
-    open_round(service, tie_breaks=["host's pick"])
-    done(service.host.hand_in(f"{ROUND}/batches", votes("13", "21")), 201)
-    done(service.host.post(f"{ROUND}/close"))
-    done(service.host.post(f"{ROUND}/pick", {"page": 13, "reason": "it has the astrolabe"}))
-    before = everything_kept(service)
-    answer = service.host.post(f"{ROUND}/announce")
-    assert_problem(answer, 422, "the announcement of round 1 gives the sealed answer")
-    assert everything_kept(service) == before
-    done(service.host.post(f"{ROUND}/pick", {"page": 13, "reason": "it is the smaller one"}))
-    done(service.host.post(f"{ROUND}/announce"))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from service.mystery.answer import Answer, GuessRules
-from service.mystery.leaks import names_answer
+from service.mystery.leaks import is_lost_in_talk, names_answer
 
 RULES = GuessRules(
     Answer("The Skarnvik Ferry", "Maud Quellish", ("Last Boat Over", "Café Übersee"))
@@ -61,3 +61,20 @@ def test_an_answer_without_a_designer_can_be_looked_for() -> None:
     rules = GuessRules(Answer("Lanterns"))
     assert names_answer("so many lanterns!", rules)
     assert not names_answer("so many boats", rules)
+
+
+@pytest.mark.parametrize(
+    "title", ["12", "63", "Page 12", "the page", "Pages", "A", "The", "x", "It", "IT!", "É", "１２"]
+)
+def test_a_name_that_every_vote_would_say_is_lost_in_talk(title: str) -> None:
+    assert is_lost_in_talk(Answer(title), page_count=63)
+    assert is_lost_in_talk(Answer("The Skarnvik Ferry", aliases=(title,)), page_count=63)
+
+
+@pytest.mark.parametrize(
+    "title",
+    ["The Edge", "The Vote", "Tie", "Stitched", "64", "1066", "The Cage", "Over and Under", "梅",
+     "Page Boy", "The Skarnvik Ferry", "Room 12", "0"],
+)  # fmt: skip
+def test_a_name_that_stands_out_at_all_is_not_lost_in_talk(title: str) -> None:
+    assert not is_lost_in_talk(Answer(title, "A. Page"), page_count=63)
