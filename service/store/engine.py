@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import sqlite3
+import time
 from typing import Any
 
 from sqlalchemy import Connection, Engine, event
@@ -11,6 +13,9 @@ from service.settings import Settings
 
 #: Set on a connection that only reads: on SQLite it then takes no write lock.
 READING = "loopstart_reading"
+#: How often the switch to the write-ahead journal is tried, and the seconds between.
+_SWITCHES = 100
+_BETWEEN_SWITCHES = 0.05
 
 
 def make_engine(settings: Settings) -> Engine:
@@ -37,8 +42,26 @@ def _prepare_sqlite(connection: Any, record: object) -> None:
     del record
     # The driver must not begin transactions by itself: it would begin them too late.
     connection.isolation_level = None
-    for pragma in ("journal_mode=WAL", "foreign_keys=ON", "synchronous=NORMAL"):
+    _journal_ahead(connection)
+    for pragma in ("foreign_keys=ON", "synchronous=NORMAL"):
         connection.execute(f"PRAGMA {pragma}").close()
+
+
+def _journal_ahead(connection: Any) -> None:
+    """Switch to the write-ahead journal.
+
+    SQLite does not wait where another connection switches a new file at the same moment, so this
+    does, for a few seconds.
+    """
+    for left in reversed(range(_SWITCHES)):
+        try:
+            connection.execute("PRAGMA journal_mode=WAL").close()
+        except sqlite3.OperationalError as error:
+            if not left or "locked" not in str(error):
+                raise
+            time.sleep(_BETWEEN_SWITCHES)
+        else:
+            return
 
 
 def _begin_sqlite(connection: Connection) -> None:
