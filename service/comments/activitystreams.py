@@ -12,6 +12,7 @@ from service.comments.formats import Export, Source, Unreadable
 from service.comments.json_values import Json, pointer, scalar
 from service.comments.markup import text_of
 from service.comments.stream_actors import ACTORS, actors_in, author_of, first_id, types_of
+from service.comments.stream_deletions import Deletions
 from service.errors import BadExport
 
 _CONTEXT = "www.w3.org/ns/activitystreams"
@@ -48,7 +49,9 @@ def is_one(value: Json) -> bool:
     types = types_of(value)
     if types & _COLLECTIONS:
         return bool({"items", "orderedItems", "first"} & value.keys())
-    return bool(types & (_WRAPPERS | {"Note"})) and bool(
+    if "Tombstone" in types:
+        return True
+    return bool(types & (_WRAPPERS | {"Note", "Delete", "Undo"})) and bool(
         {"attributedTo", "actor", "inReplyTo"} & value.keys()
     )
 
@@ -72,6 +75,7 @@ class _Reading:
     place: str
     names: dict[str, str]
     told: Counter[str]
+    deletions: Deletions
     waiting: list[_Node] = field(default_factory=list)
 
     def at(self, node: _Node) -> str:
@@ -86,9 +90,10 @@ def read_streams(values: Sequence[tuple[str, Json]], source: Source) -> Export:
     names = {own: name for _, value in values for own, name in actors_in(value)}
     times = Times(source)
     told: Counter[str] = Counter()
+    deletions = Deletions.of(value for _, value in values)
     found: list[Comment | Unreadable] = []
     for place, value in values:
-        reading = _Reading(times, place, names, told, [_Node(value, ())])
+        reading = _Reading(times, place, names, told, deletions, [_Node(value, ())])
         while reading.waiting:
             found.extend(_visit(reading.waiting.pop(), reading))
     if not found and told["pages elsewhere"]:
@@ -103,7 +108,7 @@ def read_streams(values: Sequence[tuple[str, Json]], source: Source) -> Export:
         tuple(one for one in found if isinstance(one, Comment)),
         tuple(one for one in found if isinstance(one, Unreadable)),
         _MAPPING,
-        (*_notes(told), *times.notes()),
+        (*deletions.notes(), *_notes(told), *times.notes()),
     )
 
 
@@ -121,7 +126,7 @@ def _visit(node: _Node, reading: _Reading) -> Iterator[Comment | Unreadable]:
     if types & _COLLECTIONS or {"items", "orderedItems"} & value.keys():
         _open(node, types, reading)
     elif "Tombstone" in types or "Delete" in types:
-        reading.told["deleted"] += 1
+        reading.deletions.met(value, reading.at(node))
     elif types & _WRAPPERS and "object" in value:
         actor, published = value.get("actor") or node.actor, scalar(value.get("published"))
         inner = value["object"]
@@ -182,7 +187,10 @@ def _note(node: _Node, types: set[str], reading: _Reading) -> Iterator[Comment |
         "edited": scalar(value.get("updated")),
         "reply_to": first_id(value.get("inReplyTo")) or node.answers,
     }
-    yield comment_of(fields, reading.at(node), reading.times)
+    if own and own in reading.deletions.ids:
+        reading.deletions.leave_out(own, fields, reading.at(node))
+    else:
+        yield comment_of(fields, reading.at(node), reading.times)
 
 
 def _content(value: dict[str, Json]) -> str | None:
@@ -202,7 +210,6 @@ def _content(value: dict[str, Json]) -> str | None:
 
 def _notes(told: Counter[str]) -> Iterator[str]:
     sentences = {
-        "deleted": "Comments deleted at their source, which left only a mark: {}.",
         "missing": "Comments that the collection counts but does not hold: {}; it may be partial.",
         "pages elsewhere": "Links to further pages of comments that are not in this file: {}.",
         "wrong list": "Collections that keep their items under the other kind's name: {}; read all the same.",
