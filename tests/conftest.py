@@ -10,6 +10,7 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from uuid import uuid4
 
+import hypothesis
 import psycopg
 import pytest
 from psycopg import sql
@@ -23,6 +24,11 @@ from service.store.upgrade import upgrade
 
 #: Set where every test must run: then a missing server is a failure, not a reason to skip.
 REQUIRE_ALL = os.environ.get("LOOPSTART_TEST_REQUIRE_ALL") == "1"
+# Where every test must run, a run can be repeated: laws are tried on the same examples each time.
+hypothesis.settings.register_profile("repeatable", derandomize=True, deadline=None)
+hypothesis.settings.register_profile("exploring", deadline=None)
+hypothesis.settings.load_profile("repeatable" if REQUIRE_ALL else "exploring")
+
 SERVER = URL.create(
     "postgresql+psycopg",
     username=os.environ.get("PGUSER", "postgres"),
