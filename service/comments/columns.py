@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 
 from service.comments.column_content import Choosing, Column, by_content, is_header
@@ -13,6 +13,9 @@ from service.comments.formats import MEANINGS, Meaning, Source
 from service.comments.meanings import Known, meanings_of, spelled
 from service.errors import BadExport, NoTextColumn
 
+#: Among how many of the first rows a header is looked for.
+_HEADER_WITHIN = 10
+
 
 @dataclass(frozen=True, slots=True)
 class ColumnMap:
@@ -20,6 +23,7 @@ class ColumnMap:
 
     `names` are the headers, or "column 1" and so on where the table has none. `clock` is a column
     with the time of day beside `posted`. `order` is what the dates show of day and month.
+    `rivals` are the columns whose headers mean the same as one that was taken.
     """
 
     places: dict[Meaning, int]
@@ -28,6 +32,7 @@ class ColumnMap:
     clock: int | None = None
     order: Order | None = None
     in_utc: bool = False
+    rivals: tuple[tuple[Meaning, tuple[int, ...]], ...] = ()
 
     @property
     def pairs(self) -> tuple[tuple[str, str], ...]:
@@ -50,6 +55,29 @@ class ColumnMap:
 def header_hits(cells: Sequence[str]) -> int:
     """How many of a first row's cells are names that headers of comments have."""
     return sum(1 for cell in cells if len(cell) <= 40 and meanings_of(cell))
+
+
+def lines_above_header(rows: Sequence[Sequence[str]], named: Collection[str] = frozenset()) -> int:
+    """How many of a table's rows stand above its header, among the first ten; 0 without one.
+
+    `named` are headers that the caller named. What stands above a header has fewer cells than it,
+    or there are only two columns and it has no name of a comment's.
+    """
+    for place, row in enumerate(rows[:_HEADER_WITHIN]):
+        hits, filled = header_hits(row), _filled(row)
+        if hits < 2 and not set(named) & set(row):
+            continue
+        if len(row) != _usual_width(rows[place + 1 :] or rows):
+            continue
+        above = rows[:place]
+        plain = hits == filled == 2 and not any(map(header_hits, above))
+        if plain or all(_filled(one) < filled for one in above):
+            return place
+    return 0
+
+
+def _filled(row: Sequence[str]) -> int:
+    return sum(1 for cell in row if cell.strip())
 
 
 def map_columns(rows: Sequence[Sequence[str]], source: Source) -> ColumnMap:
@@ -81,7 +109,26 @@ def map_columns(rows: Sequence[Sequence[str]], source: Source) -> ColumnMap:
     posted = choosing.places.get("posted")
     order = order_of(list(columns[posted].values)) if posted is not None else None
     in_utc = posted is not None and bool(re.search(r"\b(utc|gmt)\b", names[posted].casefold()))
-    return ColumnMap(choosing.places, names, has_header, clock, order, in_utc)
+    rivals = _rivals(choosing, names, source, clock) if has_header else ()
+    return ColumnMap(choosing.places, names, has_header, clock, order, in_utc, rivals)
+
+
+def _rivals(
+    choosing: Choosing, names: Sequence[str], source: Source, clock: int | None
+) -> tuple[tuple[Meaning, tuple[int, ...]], ...]:
+    """For each meaning that its header gave the other filled columns that mean the same."""
+    named = {meaning for meaning, _ in source.columns}
+    free = [
+        column.place
+        for column in choosing.columns
+        if column.filled and column.place not in {*choosing.places.values(), clock}
+    ]
+    found = (
+        (meaning, tuple(each for each in free if meaning in meanings_of(names[each])))
+        for meaning, place in choosing.places.items()
+        if meaning not in named and meaning in meanings_of(names[place])
+    )
+    return tuple((meaning, others) for meaning, others in found if others)
 
 
 def _usual_width(rows: Sequence[Sequence[str]]) -> int:

@@ -9,7 +9,7 @@ from dataclasses import dataclass, replace
 from itertools import chain, islice
 
 from service.comments.column_content import Column
-from service.comments.columns import ColumnMap, header_hits, map_columns
+from service.comments.columns import ColumnMap, header_hits, lines_above_header, map_columns
 from service.comments.comment import Comment
 from service.comments.csv_records import Record, records_of
 from service.comments.entries import Times, comment_of, shortened
@@ -51,6 +51,7 @@ def _layout(sample: Sequence[str], delimiter: str) -> Layout:
     rows = [record.cells for record in records_of(sample, delimiter) if record.cells]
     if not rows:
         return Layout(delimiter, 0, 0, 0.0)
+    rows = rows[lines_above_header(rows) :]
     widths = [len(row) for row in rows]
     columns = max(set(widths), key=lambda width: (widths.count(width), width))
     return Layout(delimiter, columns, header_hits(rows[0]), widths.count(columns) / len(widths))
@@ -59,7 +60,7 @@ def _layout(sample: Sequence[str], delimiter: str) -> Layout:
 def has_times(lines: Sequence[str], layout: Layout) -> bool:
     """Whether a column of the table that the first lines make holds times, below its header."""
     rows = [one.cells for one in records_of(lines[:_SAMPLE_LINES], layout.delimiter) if one.cells]
-    below = rows[1:] or rows
+    below = rows[lines_above_header(rows) + 1 :] or rows
     columns = (
         Column(place, tuple(row[place].strip() for row in below if place < len(row)))
         for place in range(layout.columns)
@@ -78,6 +79,8 @@ def read_table(text: str, source: Source) -> Export:
         lines[0] = "\n"  # so that the lines after it keep their numbers
     records = records_of(lines, delimiter)
     first = list(islice(records, _ROWS_LOOKED_AT))
+    titles = _titles(first, source)
+    first = [record for record in first if record not in titles]
     rows = [record.cells for record in first if record.cells]
     columns = map_columns(rows or [("",)], source)
     if columns.has_header:
@@ -87,8 +90,15 @@ def read_table(text: str, source: Source) -> Export:
     found = list(_read(chain(first, records), columns, times, delimiter))
     comments = tuple(one for one in found if isinstance(one, Comment))
     unreadable = tuple(one for one in found if isinstance(one, Unreadable))
-    notes = (*_column_notes(columns), *times.notes())
+    notes = (*_title_notes(titles, delimiter), *_column_notes(columns), *times.notes())
     return Export("table", comments, unreadable, columns.pairs, notes)
+
+
+def _titles(first: Sequence[Record], source: Source) -> list[Record]:
+    """The records above the header, which are none of the table's."""
+    readable = [record for record in first if record.cells]
+    named = frozenset(header for _, header in source.columns if not header.isdigit())
+    return readable[: lines_above_header([record.cells for record in readable], named)]
 
 
 def _read(
@@ -126,9 +136,24 @@ def _fitted(cells: Sequence[str], columns: ColumnMap, delimiter: str) -> Sequenc
     return None
 
 
+def _title_notes(titles: Sequence[Record], delimiter: str) -> Iterator[str]:
+    if titles:
+        passed = ", ".join(
+            f"line {one.line} ({shortened(delimiter.join(one.cells).rstrip(delimiter))})"
+            for one in titles
+        )
+        yield f"Above the header there are lines that were passed over: {passed}."
+
+
 def _column_notes(columns: ColumnMap) -> Iterator[str]:
     if not columns.has_header:
         yield "The table has no headers; its columns were told by what stands in them."
+    for meaning, others in columns.rivals:
+        taken, *passed = (
+            f"column {place + 1} ({columns.names[place]!r})"
+            for place in (columns.places[meaning], *others)
+        )
+        yield f"Several columns may hold the {meaning}: {taken} was taken, not {' or '.join(passed)}."
     if columns.in_utc:
         yield f"The header {columns.names[columns.places['posted']]!r} says that times are in UTC."
     if "author" not in columns.places and "author_id" not in columns.places:
