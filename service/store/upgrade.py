@@ -92,7 +92,7 @@ def _make_folder(settings: Settings) -> None:
         )
     folder = Path(file).parent
     try:
-        folder.mkdir(parents=True, exist_ok=True)
+        folder.mkdir(mode=0o700, parents=True, exist_ok=True)
     except OSError as error:
         raise BadSetting(
             "DATABASE_URL",

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import os
+import stat
 import threading
 from pathlib import Path
 
@@ -174,3 +176,10 @@ def test_a_file_that_is_no_database_is_one_sentence(tmp_path: Path) -> None:
     (tmp_path / "loopstart.sqlite3").write_text("no database at all, " * 20, "utf-8")
     with pytest.raises(BadSetting, match="cannot be opened"):
         upgrade(Settings(data_folder=tmp_path))
+
+
+@pytest.mark.skipif(os.name == "nt", reason="Windows has no such modes")
+def test_a_new_data_folder_is_its_owner_s_alone(tmp_path: Path) -> None:
+    folder = tmp_path / "games"
+    upgrade(Settings(data_folder=folder))
+    assert stat.S_IMODE(folder.stat().st_mode) == 0o700
