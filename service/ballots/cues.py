@@ -102,7 +102,7 @@ def number_said(case: Case) -> Verdict:
 
 
 def _names_something(case: Case) -> bool:
-    """As in "Chanel No. 5", "op. 23 no. 5": a name or a number stands before the number word."""
+    """As in "Brumelle No. 5", "op. 23 no. 5": a name or a number stands before the number word."""
     scene, at = case.scene, case.before.at
     if case.before.group or case.before.crossed or at < 0:
         return False

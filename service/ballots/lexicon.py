@@ -57,14 +57,6 @@ class Phrases:
                 return len(phrase)
         return 0
 
-    def anywhere(self, tokens: Sequence[Token], start: int = 0, end: int | None = None) -> int:
-        """The index of the first token in [start:end] where a phrase begins; -1 for none."""
-        stop = len(tokens) if end is None else end
-        for at in range(start, stop):
-            if tokens[at].text in self.firsts and self.after(tokens, at):
-                return at
-        return -1
-
 
 _WORD_GROUPS = tuple(field.name for field in fields(Language) if field.type == "tuple[Phrase, ...]")
 
