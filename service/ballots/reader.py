@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 
+from service.ballots.chat import is_chat
 from service.ballots.choosing import weigh
 from service.ballots.deciding import decide
 from service.ballots.judging import judge
@@ -25,6 +26,9 @@ from service.ballots.tongue import tongue_of
 from service.ballots.whole import read_whole
 from service.ballots.wording import worded
 
+#: What a comment without a vote says.
+NO_PAGE = Reading("none", (), "no-page", "no page of the chart is named")
+
 _QUOTED_LINE = re.compile(r"^[ \t]*>.*$", re.MULTILINE)
 _STRUCK = re.compile(r"~~.+?~~|<(?:del|s|strike)>.*?</(?:del|s|strike)>", re.DOTALL)
 
@@ -34,12 +38,18 @@ def read_vote(text: str, question: Question) -> Reading:
 
     Never raises, whatever the text.
     """
-    return read_quickly(text, question) or read_thoroughly(text, question)
-
-
-def read_thoroughly(text: str, question: Question) -> Reading:
-    """The same the long way, which every comment can go."""
+    quick = read_quickly(text, question)
+    if quick is not None:
+        return quick
     plain = plain_of(text)
+    if is_chat(text, plain.text, question.languages):
+        return NO_PAGE
+    return read_thoroughly(text, question, plain)
+
+
+def read_thoroughly(text: str, question: Question, plain: Plain | None = None) -> Reading:
+    """The same the long way, which every comment can go."""
+    plain = plain or plain_of(text)
     own = _without_others(plain.text)
     tokens = segment(scan(own))
     scene = _scene(text, plain, tokens, question)

@@ -57,7 +57,7 @@ def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> tuple[st
     Without a word that tells, all the languages that the round has switched on. Of those, one is
     added where a number word of it stands in a comment of another language.
     """
-    known = _tellings()
+    known = tellings()
     points: dict[str, int] = {}
     numerals: list[str] = []
     doubtful: list[str] = []
@@ -133,7 +133,7 @@ def _own_languages(
 
 
 @cache
-def _tellings() -> dict[str, Telling]:
+def tellings() -> dict[str, Telling]:
     """Every word that tells of a language, with what it tells."""
     languages = LANGUAGES.values()
     spoken = _by_word((language.code, _spoken(language)) for language in languages)

@@ -138,8 +138,8 @@ class Counting(dict[str, tongue.Telling]):
 
 
 def test_each_word_is_looked_up_once(monkeypatch: pytest.MonkeyPatch) -> None:
-    known = Counting(tongue._tellings())
-    monkeypatch.setattr(tongue, "_tellings", lambda: known)
+    known = Counting(tongue.tellings())
+    monkeypatch.setattr(tongue, "tellings", lambda: known)
     tokens = scan(plain_of("hallo ik ga voor 12, want dat is een mooie pagina").text)
     tongue.tongue_of(tokens, SEVEN)
     assert known.asked == sum(token.kind == WORD for token in tokens) == 10
@@ -157,7 +157,7 @@ def test_whatever_the_text_known_languages_are_read_and_english_is_one(
 
 
 def test_a_word_that_many_languages_have_tells_least() -> None:
-    points = {word: dict(tongue._tellings()[word].points) for word in ("bitte", "alle", "de")}
+    points = {word: dict(tongue.tellings()[word].points) for word in ("bitte", "alle", "de")}
     assert points["bitte"] == {"de": 4}
     assert max(points["alle"].values()) < 4
     assert len(points["de"]) > 2

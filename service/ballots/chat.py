@@ -1,0 +1,110 @@
+"""Comments that are only chat, told by their words alone: no number, no place, no word of voting.
+
+Most comments under a video hold no vote. Whatever is told here reads the same on the long way,
+where every rule begins with one of the words that are watched for; a comment that holds one of
+them is left to it.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from functools import cache
+
+from service.ballots.language import Language, Phrase
+from service.ballots.languages import LANGUAGES
+from service.ballots.numerals import ROMANS
+from service.ballots.tongue import ENGLISH, Telling, tellings
+
+#: The words of Latin scripts, cut as the scanner cuts them. A digit and the marks that blank or
+#: quote a line are pieces too, so that one look into a set finds any of them.
+_PIECES = re.compile(r"[a-z]+(?:'[a-z]+)*|[\d>~<]")
+_OTHER_LETTER = re.compile(r"[^\W\d_\x00-\x7f]")
+#: Every rule that reads a comment without a number or a whole place begins with one of these.
+_DECIDING = ("withdrawn", "abstaining", "pointing", "kinds", "row", "column", "told_from_last")
+#: The same of places; left and right are no place without one of these.
+_PLACING = ("first", "last", "corner", "middle", "top", "bottom")
+#: Words of much chat: a phrase is watched for by another word of it where it has one.
+_USUAL = ("everyday", "fillers", "neutral_before", "neutral_after", "own_voice", "saying")
+#: In so short a comment a number word of any language may be meant.
+_SHORT = 4
+
+
+@dataclass(frozen=True, slots=True)
+class Watch:
+    """What keeps a comment from being only chat, in a round with these languages."""
+
+    #: Words of which one is enough, and everyday words that tell something only together.
+    words: frozenset[str]
+    together: tuple[frozenset[str], ...]
+    #: Number words of any language, for short comments.
+    numerals: frozenset[str]
+    #: Beside these a roman numeral names a page.
+    pages: frozenset[str]
+
+
+def is_chat(text: str, plain: str, switched_on: tuple[str, ...]) -> bool:
+    """Whether nothing in this comment (`plain` is its plain text) could decide anything."""
+    pieces = _PIECES.findall(plain)
+    watch = watch_of(switched_on)
+    if not watch.words.isdisjoint(pieces):
+        return False
+    if not plain.isascii() and _OTHER_LETTER.search(plain):
+        return False
+    if len(pieces) <= _SHORT and not watch.numerals.isdisjoint(pieces):
+        return False
+    if any(words.issubset(pieces) for words in watch.together):
+        return False
+    return ROMANS.isdisjoint(pieces) or not _may_count_in_roman(text, pieces, watch)
+
+
+def _may_count_in_roman(text: str, pieces: list[str], watch: Watch) -> bool:
+    """As in "page xii", "XII"; "xx" at the end of a comment is two kisses."""
+    if not watch.pages.isdisjoint(pieces):
+        return True
+    written = unicodedata.normalize("NFKC", text)  # "Ⅻ" is one character
+    return any(len(piece) > 1 and piece in ROMANS and piece.upper() in written for piece in pieces)
+
+
+@cache
+def watch_of(switched_on: tuple[str, ...]) -> Watch:
+    """The words to watch for, gathered once for each choice of languages."""
+    codes = [code for code in LANGUAGES if code in switched_on or code == ENGLISH]
+    home = [LANGUAGES[code] for code in codes]
+    known = tellings()
+    words = set("0123456789>~<")
+    words.update(word for word, told in known.items() if _is_foreign(told))
+    for language in home:
+        words |= language.numbers.keys() | language.ordinals.keys()
+        words.update("".join(phrase) for phrase in language.parted)
+    usual = {phrase[0] for phrase in _phrases(home, _USUAL) if len(phrase) == 1}
+    together = set[frozenset[str]]()
+    for phrase in _phrases(home, _DECIDING + _PLACING):
+        said = frozenset(phrase) - {"*"}
+        rare = [word for word in said if word not in usual and len(word) > 1] or (
+            said if len(said) == 1 else []
+        )
+        if rare:
+            words.add(max(rare, key=lambda word: (len(word), word)))
+        else:
+            together.add(said)
+    return Watch(
+        frozenset(words),
+        tuple(one for one in together if words.isdisjoint(one)),
+        frozenset(word for word, told in known.items() if told.numeral_of),
+        frozenset(word for phrase in _phrases(home, ("page",)) for word in phrase),
+    )
+
+
+def _phrases(languages: Iterable[Language], groups: Iterable[str]) -> Iterator[Phrase]:
+    for language in languages:
+        for group in groups:
+            yield from getattr(language, group)
+
+
+def _is_foreign(told: Telling) -> bool:
+    """Whether the word tells another language more than English, which is always read."""
+    points = dict(told.points)
+    return max(points.values(), default=0) > points.get(ENGLISH, 0)

@@ -1,0 +1,92 @@
+"""Comments that are only chat are told at once, and never otherwise than the long way tells them."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as some
+
+from service.ballots.chat import is_chat
+from service.ballots.language import Language
+from service.ballots.languages import LANGUAGES
+from service.ballots.normal import plain_of
+from service.ballots.reader import NO_PAGE, read_thoroughly
+from service.ballots.reading import Question
+from service.chart.grid import Chart
+
+CHART = Chart(9, 7)
+SEVEN = ("en", "fr", "de", "es", "it", "pt", "nl")
+
+
+def chats(text: str, languages: tuple[str, ...] = ("en",)) -> bool:
+    return is_chat(text, plain_of(text).text, languages)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Your stitches are so neat, I could watch this all day",
+        "Greetings from a foggy island! 🌫️ xx",
+        "That’s a gorgeous colour",
+        "",
+        "🎉🎉🎉",
+        "by the harbour, the house with the green door",
+    ],
+)
+def test_chat_is_told_as_chat(text: str) -> None:
+    assert chats(text)
+    assert read_thoroughly(text, Question(CHART)) == NO_PAGE
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "42",
+        "④",
+        "🔟",
+        "forty two",
+        "the last one please",
+        "bottom right corner",
+        "Ⅻ",
+        "XII",
+        "page xx",
+        "scrap my vote",
+        "same as above",
+        "surprise me",
+        "> twelve\nagreed",
+        "tolv",
+        "стр",
+        "十二",
+        "row four",
+    ],
+)
+def test_a_comment_that_may_tell_more_is_left_to_the_long_way(text: str) -> None:
+    assert not chats(text)
+
+
+def _words(language: Language) -> set[str]:
+    phrases = {p for group in language.phrase_groups() for p in getattr(language, group)}
+    spoken = {" ".join(phrase).replace("*", "fog") for phrase in phrases}
+    return spoken | {word for phrase in phrases for word in phrase} | set(language.numbers)
+
+
+EVERYDAY = sorted(" ".join(phrase) for phrase in LANGUAGES["en"].everyday)
+ANY_WORDS = sorted(set[str]().union(*(_words(language) for language in LANGUAGES.values())))
+ODD = ["fog", "Gustray", "XX", "mix", "!", "?", ",", "\n", '"', "'", "~", "👍", "&amp;", "<i>"]
+
+
+@given(
+    some.lists(
+        some.one_of(
+            some.sampled_from(EVERYDAY), some.sampled_from(ANY_WORDS), some.sampled_from(ODD)
+        ),
+        max_size=9,
+    ),
+    some.sampled_from([("en",), SEVEN, ("nl",), ("de", "fr")]),
+)
+def test_what_is_told_as_chat_says_nothing_on_the_long_way(
+    words: list[str], languages: tuple[str, ...]
+) -> None:
+    text = " ".join(words)
+    if chats(text, languages):
+        assert read_thoroughly(text, Question(CHART, languages=languages)) == NO_PAGE
