@@ -4,73 +4,50 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from service.ballots.elsewhere import BELONGS, SOMEBODYS_AGE
+from service.ballots.corrections import correct
+from service.ballots.elsewhere import BELONGS, MEASURED, SOMEBODYS_AGE
 from service.ballots.lists import back_to_the_question, join_ranges, link_lists
 from service.ballots.mentions import Mention, Standing
-from service.ballots.scanning import SOFT, WORD
+from service.ballots.numbered import read_numbering
+from service.ballots.scanning import SOFT
 from service.ballots.scene import Scene
+from service.ballots.sums import join_sums
 from service.ballots.voices import read_voices
-
-_CORRECTED = frozenset({Standing.UNSURE, Standing.BARE, Standing.ALONE})
 
 
 def weigh(scene: Scene, mentions: list[Mention]) -> None:
     """Change the mentions' standings by what stands between and around them."""
+    read_numbering(scene, mentions)
     join_ranges(scene, mentions)
+    join_sums(scene, mentions)
     back_to_the_question(scene, mentions)
     read_voices(scene, mentions)
     link_lists(scene, mentions)
     _doubt_repeats(scene, mentions)
-    _correct(scene, mentions)
+    correct(scene, mentions)
 
 
 def _doubt_repeats(scene: Scene, mentions: list[Mention]) -> None:
     """As in "She was 27. Twenty seven.": said again, it may still be the age."""
-    elsewhere = {
-        one.value
-        for one in mentions
-        if one.standing == Standing.OTHER and one.rule in {BELONGS, SOMEBODYS_AGE}
-    }
+    told = {one.value for one in mentions if _is_somebodys(one)}
+    measured = set[int | None]()
     for one in mentions:
+        again = one.value in told or (one.value in measured and _is_an_echo(scene, one))
         own = one.first > 0 and scene.begins("own_voice", one.first - 1)
-        if one.value in elsewhere and not own and Standing.BARE <= one.standing <= Standing.ALONE:
+        if again and not own and Standing.BARE <= one.standing <= Standing.ALONE:
             one.standing, one.rule = Standing.UNSURE, "told before as something else"
+        if one.standing == Standing.OTHER and one.rule == MEASURED:
+            measured.add(one.value)
 
 
-def _correct(scene: Scene, mentions: list[Mention]) -> None:
-    """After a correction, what came before is taken back."""
-    for at in range(1, len(mentions)):
-        right = mentions[at]
-        earlier = [one for one in mentions[:at] if one.standing >= Standing.PLACED]
-        if not earlier or right.standing < Standing.PLACED:
-            continue
-        if _takes_back(scene, earlier[-1], right):
-            for one in earlier:
-                one.standing, one.rule = Standing.STRUCK, "taken back by a correction"
-            if right.standing in _CORRECTED:
-                right.standing, right.rule = Standing.CUED, "the last word after a correction"
+def _is_somebodys(mention: Mention) -> bool:
+    return mention.standing == Standing.OTHER and mention.rule in {BELONGS, SOMEBODYS_AGE}
 
 
-def _takes_back(scene: Scene, left: Mention, right: Mention) -> bool:
-    tokens, start, end = scene.tokens, left.after, right.first
-    if scene.has("correction", start, end):
-        return True
-    at = scene.find("soft_correction", start, end)
-    while at >= 0:
-        rest = at + scene.begins("soft_correction", at)
-        between = tokens[rest:end]
-        close = len(between) <= 5 and all(
-            token.kind != WORD or token.text in scene.lexicon.plain_words for token in between
-        )
-        if close and right.standing >= Standing.BARE:
-            return not _goes_on(scene, right)
-        at = scene.find("soft_correction", at + 1, end)
-    return False
-
-
-def _goes_on(scene: Scene, mention: Mention) -> bool:
-    """Whether more is said of it than a choice needs ("actually 14 is nice too")."""
-    return scene.begins("goes_on", mention.after) > 0
+def _is_an_echo(scene: Scene, mention: Mention) -> bool:
+    """As in "9 euros for a coffee, NINE": nothing else stands in its clause."""
+    bare = scene.clause(mention.first, mention.after) == (mention.first, mention.after)
+    return bare and scene.tokens[mention.first - 1].text != ":"
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,6 +86,8 @@ def order_of(scene: Scene, mentions: list[Mention], live: list[Mention]) -> Orde
 
 def _rank(scene: Scene, mention: Mention) -> int:
     """1 for a page called the first choice, 2 for one called the second, 0 for neither."""
+    if mention.rank:
+        return mention.rank
     tokens = scene.tokens
     at = mention.first - 1
     while at >= 0 and (

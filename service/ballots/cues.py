@@ -88,7 +88,7 @@ def number_said(case: Case) -> Verdict:
     if not case.after.clear:
         standing = Standing.OTHER if case.value == 1 else Standing.UNSURE
         return standing, "may be the number of something else"
-    if _names_something(case):
+    if _names_something(case) or _is_a_rank(case):
         return Standing.UNSURE, "may be the number of something else"
     if case.before.group == "weak_before" and case.after.group != "choice_after":
         here = says_where_the_writer_is(case.scene, case.before)
@@ -99,6 +99,12 @@ def number_said(case: Case) -> Verdict:
     if case.after.group == "weak_after":
         return Standing.OTHER, "the number of something else"
     return Standing.CUED, "a number word before it"
+
+
+def _is_a_rank(case: Case) -> bool:
+    """As in "number one in four countries": the best of something, where more is said of it."""
+    behind = case.scene.begins("weak_before", case.mention.after)
+    return case.value == 1 and behind > 0 and case.after.group != "choice_after"
 
 
 def _names_something(case: Case) -> bool:
@@ -172,6 +178,7 @@ def ordinal_elsewhere(case: Case) -> Verdict:
     beside = case.before.group in {"weak_before", "other_before", "roughly_before"}
     if beside or not case.after.clear or not case.before.clear:
         return Standing.OTHER, "a date, a rank or a turn"
-    if case.value <= 3 and not is_alone(case.scene, case.mention):
+    follows = word_at(case.scene, case.mention.after) and case.after.group != "choice_after"
+    if case.value <= 3 and (follows or not is_alone(case.scene, case.mention)):
         return Standing.OTHER, "a rank or a turn"
     return None

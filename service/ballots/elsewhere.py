@@ -17,6 +17,8 @@ from service.ballots.surroundings import (
 )
 
 BELONGS = "belongs to the words before it"
+MEASURED = "counts or measures something else"
+OF_OTHERS = frozenset({"how many others voted", "how others voted", "the end of a range"})
 SOMEBODYS_AGE = "somebody's age, or how many they are"
 _TOLD_FROM = frozenset({"above", "below", "later", "earlier", "relative_before"})
 
@@ -26,6 +28,16 @@ def ruled_out(case: Case) -> Verdict:
     if case.before.group == "not_before" or case.after.group == "not_after":
         return Standing.STRUCK, "ruled out"
     return None
+
+
+def written_with_o(case: Case) -> Verdict:
+    """As in "2O": a capital O for a nought, not the end of an ordinal."""
+    scene, token = case.scene, case.scene.tokens[case.mention.first]
+    start, end = scene.plain.original(token.start, token.end)
+    if token.kind != "ordinal" or not scene.text[start:end].endswith("O"):
+        return None
+    case.mention.value = case.value * 10
+    return Standing.ASKED, "letters that look like digits"
 
 
 def misheard(case: Case) -> Verdict:
@@ -43,9 +55,22 @@ def misheard(case: Case) -> Verdict:
     return Standing.PLACED, "a word that sounds like a number may belong to it"
 
 
+def stands_for_a_word(case: Case) -> Verdict:
+    """As in "thx 4 the video", "luv 2 watch": a digit written for the word it sounds like."""
+    scene, mention = case.scene, case.mention
+    if mention.shape != "digits" or case.value not in scene.lexicon.homophones.values():
+        return None
+    spoken = scene.begins("sounded_after", mention.after)
+    if spoken and word_at(scene, mention.first - 1) and case.before.group != "choice_before":
+        return None if case.cued else (Standing.OTHER, "stands for a word")
+    return None
+
+
 def tallied(case: Case) -> Verdict:
     """As in "6 votes for 12": how many voted for it, not a vote for it."""
     scene = case.scene
+    if case.after.group == "other_after":
+        return None
     first = case.before.phrase
     beyond = case.mention.after + 1
     counted_for = word_at(scene, beyond - 1) == "for" and beyond < len(scene.tokens)
@@ -68,7 +93,7 @@ def measured(case: Case) -> Verdict:
     if case.before.page:
         return None
     if case.after.group == "other_after":
-        return Standing.OTHER, "counts or measures something else"
+        return Standing.OTHER, MEASURED
     if is_a_date(case.scene, case.mention):
         return Standing.OTHER, "a date"
     if is_fabric(case.scene, case.mention):

@@ -13,6 +13,7 @@ from service.ballots.scene import Scene
 
 _RULES: tuple[Rule, ...] = (
     elsewhere.ruled_out,
+    elsewhere.stands_for_a_word,
     elsewhere.misheard,
     elsewhere.tallied,
     elsewhere.measured,
@@ -35,6 +36,7 @@ _RULES: tuple[Rule, ...] = (
     elsewhere.unknown_beside,
 )
 _ORDINAL_RULES: tuple[Rule, ...] = (
+    elsewhere.written_with_o,
     elsewhere.ruled_out,
     elsewhere.measured,
     cues.ordinal_page,

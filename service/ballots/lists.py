@@ -120,7 +120,8 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
             if how != "," or unknown:
                 _share_other(right, left)
         elif left.standing == Standing.STRUCK and left.rule == "ruled out":
-            if how in {"or", "and"} and right.standing < Standing.CUED:
+            # "Not 6 or 7 please" rules out both; "not 6, 7 please" chooses 7.
+            if how == "or" or (how == "and" and right.standing < Standing.CUED):
                 right.standing, right.rule = Standing.STRUCK, "ruled out"
         else:
             _share_choice(left, right)

@@ -49,6 +49,8 @@ class Mention:
     reported: bool = False
     family: bool = False
     lucky: bool = False
+    #: Its place in the order that the writer numbers; 0 where nothing is numbered.
+    rank: int = 0
     conditional: bool = False
     #: The condition is about the page itself or unknown: no order follows from it.
     depends: bool = False

@@ -12,6 +12,7 @@ _DESCRIBING = frozenset(
     "lovely good great little long whole happy beautiful old new different other more full big "
     "small solid straight extra gorgeous tiny huge wonderful red blue green white black".split()
 )
+_PLACING = ("corner", "top", "bottom", "left", "right", "first", "last")
 _HERE = frozenset(
     "i'm im am still stuck currently halfway up got we're finally was only already he's she's is "
     "live lives living".split()
@@ -113,10 +114,13 @@ def is_alone(scene: Scene, mention: Mention) -> bool:
     start, end = scene.clause(mention.first, mention.after)
     plain = scene.lexicon.plain_words
     numbers = scene.lexicon.numbers
+    # Of several places in one clause each is as good as alone.
+    placing = _PLACING if mention.shape == "place" else ()
     for at in (*range(start, mention.first), *range(mention.after, end)):
         token = scene.tokens[at]
         if token.kind == WORD:
-            if token.text not in plain and token.text not in numbers:
+            known = token.text in plain or token.text in numbers
+            if not known and not any(scene.begins(group, at) for group in placing):
                 return False
         elif token.kind not in {"soft", "quote", "other", "emoticon", DIGITS}:
             return False

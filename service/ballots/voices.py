@@ -19,6 +19,10 @@ def read_voices(scene: Scene, mentions: list[Mention]) -> None:
             continue
         if _is_quoted_for_another(scene, mention):
             _lower(mention, Standing.STRUCK, "words given to somebody else")
+        elif _is_asked_later(scene, mentions, at):
+            _lower(mention, Standing.ASKED, "asked about, not chosen")
+        elif _asks_on(scene, mention, start):
+            _lower(mention, Standing.OTHER, "asked about something else")
         elif _is_asked(scene, mention, start):
             other = scene.has("topics", start, end) and not mention.cued_by_page
             standing = Standing.OTHER if other else Standing.ASKED
@@ -33,6 +37,14 @@ def read_voices(scene: Scene, mentions: list[Mention]) -> None:
             _read_condition(scene, mention, min(end, max(following, mention.after)))
 
 
+def _is_asked_later(scene: Scene, mentions: list[Mention], at: int) -> bool:
+    """As in "27, is that gone?": a question behind it asks about the last page named."""
+    asked = scene.find("asked_later", mentions[at].after)
+    if asked < 0 or (at + 1 < len(mentions) and mentions[at + 1].first < asked):
+        return False
+    return scene.is_question(asked)
+
+
 def _lower(mention: Mention, standing: Standing, rule: str) -> None:
     mention.standing, mention.rule = standing, rule
 
@@ -41,8 +53,9 @@ def _read_condition(scene: Scene, mention: Mention, end: int) -> None:
     """As in "If nobody has it", "unless": what follows a page makes it hang on something else."""
     if scene.has("depends", mention.after, end):
         mention.conditional = mention.depends = True
-    elif scene.has("condition", mention.after, end):
-        mention.conditional = True
+    elif (at := scene.find("condition", mention.after, end)) >= 0:
+        # "21, and if somebody's had it then 22": what follows the "and" is said of the other.
+        mention.conditional = not (scene.begins("also", at - 1) and at - 1 > mention.after)
     elif end > mention.after and (
         scene.begins("if_words", mention.first - 1) or scene.begins("if_words", mention.after)
     ):
@@ -76,7 +89,8 @@ def _is_quoted_for_another(scene: Scene, mention: Mention) -> bool:
     while first > 0 and first - 1 in scene.quoted:
         first -= 1
     near = (max(first - 6, 0), first), (last, min(last + 7, len(tokens)))
-    words = {token.text for start, end in near for token in tokens[start:end]}
+    beside = (near[0], (last, min(last + 3, len(tokens))))
+    words = {token.text for start, end in beside for token in tokens[start:end]}
     if words & _SPEAKERS_SELF:
         return False
     return any(
@@ -111,6 +125,19 @@ def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
     }  # fmt: skip
 
 
+def _asks_on(scene: Scene, mention: Mention, start: int) -> bool:
+    """As in "What count is this? 18 or 25?": a question goes on with nothing but numbers."""
+    if mention.standing >= Standing.CUED or not start or not scene.is_question(mention.first):
+        return False
+    words = [token for token in scene.tokens[start : mention.first] if token.kind == WORD]
+    asked, _ = scene.sentence(start - 1)
+    return (
+        all(scene.lexicon.group("either").firsts & {token.text} for token in words)
+        and scene.has("topics", asked, start)
+        and scene.has("asking", asked, start)
+    )
+
+
 def _is_reported(scene: Scene, mention: Mention, start: int) -> bool:
     """Whether a subject other than the writer stands close before it, or an earlier round."""
     near = max(start, mention.first - 6)
@@ -120,10 +147,18 @@ def _is_reported(scene: Scene, mention: Mention, start: int) -> bool:
             break
     for group in ("reported_before", "family_before"):
         at = scene.find(group, near, mention.first)
+        if at > 0 and scene.begins("if_words", at - 1) and _is_numbered(scene, at):
+            continue  # "21, if somebody's had it then 22" is a condition
         if at >= 0 and not _is_spoken_to(scene, group, at, mention.first):
             mention.family = group == "family_before"
             return True
     return False
+
+
+def _is_numbered(scene: Scene, end: int) -> bool:
+    """Whether a number stands before token `end`."""
+    numbers = scene.lexicon.numbers
+    return any(token.kind == DIGITS or token.text in numbers for token in scene.tokens[:end])
 
 
 def _begins_report(scene: Scene, at: int) -> bool:

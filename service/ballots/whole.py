@@ -37,7 +37,13 @@ def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
     if live:
         _make_doubtful(scene, live)
         return None
-    return _agreeing(scene) or _boasting(scene) or _pointing(scene) or _kind(scene) or _row(scene)
+    return (
+        _agreeing(scene)
+        or _boasting(scene)
+        or _pointing(scene, mentions)
+        or _kind(scene)
+        or _row(scene)
+    )
 
 
 def _withdrawn(scene: Scene, mentions: list[Mention], at: int) -> Reading | None:
@@ -110,17 +116,36 @@ def _boasting(scene: Scene) -> Reading | None:
     return None
 
 
-def _pointing(scene: Scene) -> Reading | None:
-    """As in "Same as above", "my age": said by pointing at something."""
+def _pointing(scene: Scene, mentions: list[Mention]) -> Reading | None:
+    """As in "Same as above", "my age", "I turned 70, use that": said by pointing at something."""
     at = scene.find("pointing")
     while at >= 0:
         step = scene.begins("pointing", at)
-        start, end = scene.clause(at, at + step)
-        words = sum(token.kind == WORD for token in scene.tokens[start:end])
-        if words - step <= 2 or scene.word_count() <= 5:
-            return _look(scene, at, at + step, (), "points at something instead of a page")
+        if _points(scene, at, step, mentions):
+            pointed_at = tuple(one.value for one in mentions if one.value is not None)
+            pages = on_chart(scene.question.chart, pointed_at) if len(pointed_at) == 1 else ()
+            return _look(scene, at, at + step, pages, "points at something instead of a page")
         at = scene.find("pointing", at + 1)
     return None
+
+
+def _points(scene: Scene, at: int, step: int, mentions: list[Mention]) -> bool:
+    """Whether these words are what the clause says, not a part of other talk ("same recipe")."""
+    tokens, end = scene.tokens, at + step
+    if step == 1 and end < len(tokens) and tokens[end].kind == WORD:
+        known = scene.lexicon.plain_words
+        if tokens[end].text not in known and not scene.lexicon.after(tokens, end)[0]:
+            return False
+    start, stop = scene.clause(at, end)
+    spare = sum(token.kind == WORD for token in tokens[start:stop]) - step
+    if spare <= 2 or scene.word_count() <= 5:
+        return True
+    numbered = len(mentions) == 1 and mentions[0].first < at
+    apart = numbered and mentions[0].after <= start
+    chosen = at > 0 and scene.lexicon.before(tokens, at - 1)[0] in {"choice_before", "fillers"}
+    chosen = chosen and not scene.begins("being", at - 1)  # "the 5th of May is my birthday"
+    own = at > 0 and scene.begins("own_voice", at - 1)
+    return (apart and spare <= 4) or (numbered and (chosen or bool(own)) and end == stop)
 
 
 def _kind(scene: Scene) -> Reading | None:
@@ -141,7 +166,7 @@ def _row(scene: Scene) -> Reading | None:
         if at < 0:
             continue
         start, end = scene.sentence(at)
-        chosen = scene.has("choice_before", start, end) or scene.has("choice_after", at, end)
-        if chosen or scene.word_count() <= 4:
+        chosen = scene.has("choice_before", start, at) or scene.has("choice_after", at, end)
+        if (chosen and end - start <= _KIND_REACH) or scene.word_count() <= 4:
             return _look(scene, at, at + 1, (), "a row or a column, not one page")
     return None

@@ -52,7 +52,7 @@ def test_chat_is_told_as_chat(text: str) -> None:
         "page xx",
         "scrap my vote",
         "same as above",
-        "surprise me",
+        "still deciding",
         "> twelve\nagreed",
         "tolv",
         "стр",

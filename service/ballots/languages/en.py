@@ -20,6 +20,10 @@ LANGUAGE = Language(
     ordinals=en_numbers.ordinals(),
     ordinal_endings=frozenset({"st", "nd", "rd", "th"}),
     homophones={"to": 2, "too": 2, "for": 4, "won": 1, "ate": 8, "fore": 4, "tree": 3},
+    sounded_after=phrases(
+        "the | u | ur | me | my | your | this | that | it | see | watch | do | be | know | go | all | "
+        "ever | us | you | get | have | make | sharing | showing | hear | say | much | stitch | sew | a"
+    ),
     page=phrases(
         "page | p | pp | pages | pg | pge | pag | pgs | page number | page no | page num | page nr"
     ),
@@ -33,7 +37,13 @@ LANGUAGE = Language(
         actually | also | number | instead | choice | is | would be | for | today | now | again
         """
     ),
-    choice_before=phrases(en_choices.CHOICE_BEFORE),
+    choice_before=(
+        phrases(en_choices.CHOICE_BEFORE)
+        + en_choices.PUT_DOWN
+        + en_choices.CHOICE_IS
+        + en_choices.LIKE_TO_SEE
+        + en_choices.HIDDEN_ON
+    ),
     choice_after=phrases(en_choices.CHOICE_AFTER),
     other_before=phrases(en_counts.OTHER_BEFORE),
     other_after=phrases(en_counts.OTHER_AFTER),
@@ -51,11 +61,12 @@ LANGUAGE = Language(
         number's always been | number has to be | number of mine is
         """
     ),
-    not_before=phrases(en_choices.NOT_BEFORE),
+    not_before=phrases(en_choices.NOT_BEFORE) + en_choices.NEVER_CHOOSE,
     not_after=phrases(
         """
         is out | is off the table | no thanks | no thank you | would be awful | would be a mistake |
-        is unlucky | is bad luck | scares me | is cursed
+        is unlucky | is bad luck | scares me | is cursed | is done | is already done | is finished |
+        is already finished | is stitched | is already stitched | are done | was done
         """
     ),
     correction=phrases(en_choices.CORRECTION),
@@ -108,7 +119,7 @@ LANGUAGE = Language(
     ),
     second_choice=phrases(
         "second choice | 2nd choice | second pick | 2nd pick | as a backup | as backup | as my backup | "
-        "as my second | as second choice | as a second | second choice is | is my second choice | "
+        "as my second | as second choice | as a second | my second would be | second would be | my second is | second choice is | is my second choice | "
         "is my backup | as plan b | plan b | backup | reserve | as a reserve | runner up"
     ),
     own_voice=phrases(
@@ -137,7 +148,7 @@ LANGUAGE = Language(
         will be popular | is popular | is ahead | has won | won | is in the lead | says my | said my |
         says the | said the | says he | says she | he says | she says | was winning | might win |
         seems popular | seems to be winning | is going to be popular | club | gang | crew | squad |
-        is taken | has been taken | was taken | is gone | but | everyone | is everyone's
+        is taken | has been taken | was taken | is gone | but everyone | but everybody | but i think | but that | but if | everyone | is everyone's
         """
     ),
     asking=phrases(
@@ -207,7 +218,7 @@ LANGUAGE = Language(
     doubtful=phrases("six | due | elf | once"),
     withdrawn=phrases(en_choices.WITHDRAWN),
     abstaining=phrases(en_choices.ABSTAINING),
-    pointing=phrases(en_choices.POINTING),
+    pointing=phrases(en_choices.POINTING) + en_choices.WHAT_OTHERS_SAID,
     agreeing=phrases(
         """
         agree | agree with | agreed | i agree | same as | ditto | me too | same | exactly | so this | this one | all of this |
@@ -229,6 +240,42 @@ LANGUAGE = Language(
     ),
     row=phrases("row"),
     column=phrases("column | col"),
+    times=phrases("times | multiplied by | x"),
+    plus=phrases("plus | and then add | added to | more than"),
+    minus=phrases("minus | take away"),
+    less_than=phrases("less than | fewer than"),
+    divided_by=phrases("divided by"),
+    part_of=phrases("of"),
+    whole_chart=phrases(
+        """
+        of the chart | of the whole chart | of the grid | of the map | of the pattern |
+        of the design | of the piece | of the whole thing | of it | of it all |
+        on the chart | on the grid | on the map | of all | of the page map |
+        of this chart | of your chart
+        """
+    ),
+    replacing=phrases(
+        """
+        change | changed | changing | swap | swapped | swapping | switch | switched |
+        switching | trade | make | move | moved | moving | replace | alter
+        """
+    ),
+    replaced_by=phrases("to | for | into | with | a | by"),
+    concluding=phrases(
+        """
+        so | so it's | so that's | so i'm going | therefore | final answer | so yes |
+        so yeah
+        """
+    ),
+    asked_later=phrases(
+        """
+        is that gone | is that taken | is it gone | is it taken | is that still free |
+        is it still free | has that gone | has it gone | has that been taken |
+        has anyone said it | has anyone said that | has anyone had it |
+        has anyone had that | is that one gone | is that one taken | been taken yet |
+        or is that taken | or is it taken
+        """
+    ),
     told_from_last=phrases(
         "last page but | last but | second to last | next to last | second last | penultimate | "
         "last but one | third to last | from the end | before the last | one before last | "

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 OTHER_BEFORE = """
-force | you'll be | i'll be | she'll be | he'll be | be nearly | was | were | there are | there were | there's |
+she'd be | he'd be | they'd be | i'd be | force | you'll be | i'll be | she'll be | he'll be | be nearly | was | were | there are | there were | there's |
 there is | finished | completed | reading | oven's at | at | copy's | worst | gale | living at | live at |
 i'm | im | i am | he's | she's | she is | he is | they're | we're | you're | who's | aged |
 age | ages | turned | turning | turn | turns | just turned | is now | nearly | almost | since | since i was | when i was | until | till | til | size | a size | day | week |
@@ -40,7 +40,7 @@ heat no | hole | set | inning | quarter | jersey | shirt | squad | player
 """
 
 OTHER_AFTER = """
-page a | page per | page each | page every | page at a | pages a |
+sts | st | dc | tr | each | a pop | a head | page a | page per | page each | page every | page at a | pages a |
 bus | tram | train | car | lumen | lumens | watts | volts | frame | bobbin | lamp | colour chart | kph | knots | club sandwich | a day |
 a week | a month | a year | a night | an hour | a page | a go | a piece | apiece | each way | o'clock ferry | pages long |
 year | years | yr | yrs | yo | y/o | yo's | year old | years old | yearold | day | days |
@@ -113,13 +113,13 @@ will | might | may | can | do | does | has | have | had | are | am | were | be |
 everyone | fingers | crossed | good luck | fyi | imo | imho | tbh | btw | only | still | first | next |
 instead | hun | dear | darling | babe | mate | ladies | girls | folks | guys | friends | sorry | excited |
 exciting | obvs | innit | eh | huh | right' | etc | to see | been | such | one | wins | ftw | thx | pls |
-happy | greetings | regards | hugs | kisses | said | says | number | page | in | of | than | never | ever |
+happy | greetings | regards | hugs | kisses | said | says | number | page | in | of | than | never | ever | come | comes | coming | appear | emerge | grow | take | rather | instead of | rather than | in place of |
 """
 
 #: These say something else only where nothing says that n is chosen.
 WEAK_BEFORE = """
 his | her | their | our |
-on | in | with | of | have | got | had | by | my | own | having | been | than | some | plus |
+on | in | with | of | have | got | had | by | my | own | having | been | some | plus |
 every | half | is now | am | only | near | like | has | had
 """
 
