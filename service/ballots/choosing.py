@@ -23,13 +23,23 @@ def weigh(scene: Scene, mentions: list[Mention]) -> None:
     back_to_the_question(scene, mentions)
     read_voices(scene, mentions)
     link_lists(scene, mentions)
+    _raise_called(scene, mentions)
     _doubt_repeats(scene, mentions)
     correct(scene, mentions)
+
+
+def _raise_called(scene: Scene, mentions: list[Mention]) -> None:
+    """As in "110 for me, 95 as reserve": called a first or second choice, so it is one."""
+    for one in mentions:
+        called = one.standing in {Standing.UNSURE, Standing.BARE} or one.rule == BELONGS
+        if called and _rank(scene, one):
+            one.standing, one.rule = Standing.ALONE, "called a first or second choice"
 
 
 def _doubt_repeats(scene: Scene, mentions: list[Mention]) -> None:
     """As in "She was 27. Twenty seven.": said again, it may still be the age."""
     told = {one.value for one in mentions if _is_somebodys(one)}
+    told.discard(scene.question.chart.page_count)  # "it stops at 154? 154 then"
     measured = set[int | None]()
     for one in mentions:
         again = one.value in told or (one.value in measured and _is_an_echo(scene, one))
@@ -66,6 +76,9 @@ def order_of(scene: Scene, mentions: list[Mention], live: list[Mention]) -> Orde
     pages = tuple(dict.fromkeys(one.value for one in mentions if one.value is not None))
     if len(pages) < 2:
         return Order(ranked=False, pages=pages)
+    if all(one.rank for one in mentions):
+        placed = sorted(mentions, key=lambda one: one.rank)
+        return Order(ranked=True, pages=tuple(one.value for one in placed if one.value is not None))
     first = next(one for one in mentions if one.value == pages[0])
     second = next(one for one in mentions if one.value == pages[1])
     hangs = any(one.conditional and one.value == pages[0] for one in live)
@@ -94,8 +107,9 @@ def _rank(scene: Scene, mention: Mention) -> int:
         tokens[at].kind == SOFT or scene.lexicon.before(tokens, at)[0] in {"fillers", "page"}
     ):
         at -= 1
+    ends = {at, mention.first - 1}
     for rank, group in ((1, "first_choice"), (2, "second_choice")):
         words = scene.lexicon.group(group)
-        if words.before(tokens, at) or words.after(tokens, mention.after):
+        if any(words.before(tokens, end) for end in ends) or words.after(tokens, mention.after):
             return rank
     return 0

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from service.ballots.elsewhere import OF_OTHERS
+from service.ballots.elsewhere import OF_OTHERS, RULED_OUT
 from service.ballots.mentions import Mention, Standing
 from service.ballots.relations import on_chart
 from service.ballots.scanning import END, WORD
@@ -21,6 +21,7 @@ def correct(scene: Scene, mentions: list[Mention]) -> None:
     _replace(scene, mentions)
     _correct(scene, mentions)
     _conclude(scene, mentions)
+    _strike_again(mentions)
 
 
 def _replace(scene: Scene, mentions: list[Mention]) -> None:
@@ -68,10 +69,29 @@ def _correct(scene: Scene, mentions: list[Mention]) -> None:
         if not earlier or right.standing < Standing.PLACED or right.rule == _REPLACES:
             continue
         if _takes_back(scene, earlier[-1], right):
-            for one in earlier:
+            for one in _taken_back(mentions[:at], earlier):
                 one.standing, one.rule = Standing.STRUCK, "taken back by a correction"
             if right.standing in _CORRECTED:
                 right.standing, right.rule = Standing.CUED, "the last word after a correction"
+
+
+def _taken_back(before: list[Mention], earlier: list[Mention]) -> list[Mention]:
+    """Those that a correction is about: "50, 51 and 52. Not 52, I meant 53" keeps two of them."""
+    ruled_out = {one.value for one in before if one.rule == RULED_OUT}
+    named = [one for one in earlier if one.value in ruled_out]
+    return named or earlier
+
+
+def _strike_again(mentions: list[Mention]) -> None:
+    """As in "Fourteen is the ugly one. Then not fourteen.": ruled out wherever it stands before."""
+    for at, one in enumerate(mentions):
+        if one.rule == RULED_OUT and one.value is not None:
+            for earlier in mentions[:at]:
+                if (
+                    earlier.value == one.value
+                    and Standing.PLACED < earlier.standing < Standing.CUED
+                ):
+                    earlier.standing, earlier.rule = Standing.STRUCK, "ruled out later"
 
 
 def _takes_back(scene: Scene, left: Mention, right: Mention) -> bool:
@@ -87,7 +107,8 @@ def _takes_back(scene: Scene, left: Mention, right: Mention) -> bool:
         close = len(between) <= 5 and all(
             token.kind != WORD or token.text in scene.lexicon.plain_words for token in between
         )
-        if close and right.standing >= Standing.BARE:
+        off = left.value is not None and not on_chart(scene.question.chart, (left.value,))
+        if (close or off) and right.standing >= Standing.BARE:
             return not _goes_on(scene, right)
         at = scene.find("soft_correction", at + 1, end)
     return False

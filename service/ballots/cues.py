@@ -76,9 +76,14 @@ def page_said(case: Case) -> Verdict:
     if case.after.group == "reported_after":
         case.mention.reported = True
         return Standing.ASKED, "foretold or reported, perhaps not chosen"
-    if here and case.after.group != "choice_after":
+    if here and case.after.group != "choice_after" and not _votes(case):
         return Standing.UNSURE, "a page, perhaps only talked about"
     return Standing.CUED, "a page word before it"
+
+
+def _votes(case: Case) -> bool:
+    """Whether the comment speaks of voting, or asks, as in "I have to pick the owl on page 71"."""
+    return case.scene.has("voting", 0, len(case.scene.tokens))
 
 
 def number_said(case: Case) -> Verdict:

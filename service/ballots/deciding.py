@@ -93,6 +93,8 @@ def _doubt_of(scene: Scene, live: list[Mention], chosen: list[Mention]) -> Readi
         return _look_at(scene, live, hanging[0].rule)
     if _is_a_stopgap(scene, live, chosen[0]):
         return _look_at(scene, live, "a second choice whose first is not plain")
+    if _is_one_of_a_kind(scene, chosen):
+        return _look_at(scene, chosen, "a kind of page beside the pages")
     values = {one.value for one in chosen}
     if values == {None}:
         return _look_at(scene, live, live[0].rule)
@@ -111,6 +113,16 @@ def _is_a_stopgap(scene: Scene, live: list[Mention], first: Mention) -> bool:
         scene.has(group, start, first.first) or scene.begins(group, first.after)
         for group in ("second_choice", "stopgap")
     )
+
+
+def _is_one_of_a_kind(scene: Scene, chosen: list[Mention]) -> bool:
+    """As in "20, 30 or anything in the forties": a kind of page stands beside the chosen."""
+    at = scene.find("kinds", chosen[-1].after)
+    if at < 0:
+        return False
+    between = range(chosen[-1].after, at)
+    joined = any(scene.begins("either", place) for place in between)
+    return joined and len(between) <= 3
 
 
 def _competing(scene: Scene, live: list[Mention], chosen: list[Mention]) -> list[Mention]:

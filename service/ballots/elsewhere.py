@@ -11,22 +11,26 @@ from service.ballots.surroundings import (
     counts_what_follows,
     is_a_date,
     is_a_makers_code,
+    is_a_smaller_unit,
     is_fabric,
     is_in_brackets,
     word_at,
 )
 
+RULED_OUT = "ruled out"
 BELONGS = "belongs to the words before it"
 MEASURED = "counts or measures something else"
 OF_OTHERS = frozenset({"how many others voted", "how others voted", "the end of a range"})
 SOMEBODYS_AGE = "somebody's age, or how many they are"
+#: In a comment of more words "more than 40" talks of something.
+_FEW = 8
 _TOLD_FROM = frozenset({"above", "below", "later", "earlier", "relative_before"})
 
 
 def ruled_out(case: Case) -> Verdict:
     """As in "not 13", "anything but 13"."""
     if case.before.group == "not_before" or case.after.group == "not_after":
-        return Standing.STRUCK, "ruled out"
+        return Standing.STRUCK, RULED_OUT
     return None
 
 
@@ -98,6 +102,14 @@ def measured(case: Case) -> Verdict:
         return Standing.OTHER, "a date"
     if is_fabric(case.scene, case.mention):
         return Standing.OTHER, "fabric and thread"
+    if is_a_smaller_unit(case.scene, case.mention) and case.after.group != "choice_after":
+        return Standing.OTHER, MEASURED
+    if case.scene.lexicon.group("minus").before(case.scene.tokens, case.mention.first - 1):
+        return (
+            (Standing.OTHER, "below nought")
+            if case.mention.first == 1 or case.before.phrase < 0
+            else None
+        )
     return None
 
 
@@ -135,6 +147,8 @@ def reckoned(case: Case) -> Verdict:
 def rough(case: Case) -> Verdict:
     """As in "around 40"."""
     if case.before.group == "roughly_before" or case.after.group == "roughly_after":
+        if word_at(case.scene, case.mention.first - 1) == "than" and case.scene.word_count() > _FEW:
+            return Standing.OTHER, "compared with something"
         # "about the 28th" tells of something, "about 28" tells a page.
         apart = case.before.group and case.before.at + 2 < case.mention.first and not case.cued
         if apart and word_at(case.scene, case.mention.first - 1) in {"the", "my", "your"}:
@@ -150,6 +164,9 @@ def belongs(case: Case) -> Verdict:
         case.mention.maybe = (case.value,)
         return Standing.ASKED, "an age or a birthday, perhaps not a page"
     if case.before.group in {"other_before", "labels"}:
+        start, _ = case.scene.sentence(case.mention.first)
+        if start == case.before.phrase and case.scene.begins("asking", start) and case.value > 3:
+            return Standing.UNSURE, "asked about, not chosen"
         return Standing.OTHER, BELONGS
     return None
 
@@ -210,6 +227,8 @@ def unknown_beside(case: Case) -> Verdict:
     """Beside words that the reader does not know, a number is looked at."""
     if case.is_small_word:
         return Standing.OTHER, SMALL_TALK
+    if case.value == 1 and not case.after.clear and case.before.group != "choice_before":
+        return Standing.OTHER, "counts what follows"
     if is_a_makers_code(case.scene, case.mention):
         return Standing.OTHER, "the number of a maker's code"
     if counts_what_follows(case.scene, case.after) and case.value != 1:

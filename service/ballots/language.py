@@ -60,6 +60,8 @@ class Language:
     #: n is chosen.
     choice_before: tuple[Phrase, ...] = ()
     choice_after: tuple[Phrase, ...] = ()
+    #: words that speak of voting or choosing and hardly of anything else here.
+    voting: tuple[Phrase, ...] = ()
     #: n is something else: ages, times, sizes, counts.
     other_before: tuple[Phrase, ...] = ()
     other_after: tuple[Phrase, ...] = ()

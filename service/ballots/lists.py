@@ -6,12 +6,13 @@ from itertools import pairwise
 
 from service.ballots.case import SMALL_TALK, THE_WORD
 from service.ballots.mentions import Mention, Standing
+from service.ballots.numbered import PLACE
 from service.ballots.scanning import END
 from service.ballots.scene import Scene
 
 _LIST_MARKS = frozenset({",", "/", "&", "-", "\n", "|", "+", "•", "(", ".", ". ", "=", "*"})
 #: Rules by which a number word is no number at all: they say nothing of its neighbour.
-_JUST_WORDS = frozenset({SMALL_TALK, THE_WORD})
+_JUST_WORDS = frozenset({SMALL_TALK, THE_WORD, PLACE})
 #: "15 min, then 25": what follows is measured alike.
 _THEN = frozenset({",", "then", "and", "plus"})
 _OPEN_ENDED = frozenset({"digits", "word", "ordinal"})

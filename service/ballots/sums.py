@@ -34,4 +34,5 @@ def join_sums(scene: Scene, mentions: list[Mention]) -> None:
 
 def _is_said_as_a_sum(scene: Scene, left: Mention, right: Mention) -> bool:
     words = scene.word_count() - (right.after - left.first)
-    return words <= _FEW or left.standing == Standing.CUED
+    own_clause = scene.clause(left.first, right.after) == (left.first, right.after)
+    return words <= _FEW or own_clause or left.standing == Standing.CUED

@@ -27,7 +27,7 @@ def read_voices(scene: Scene, mentions: list[Mention]) -> None:
             other = scene.has("topics", start, end) and not mention.cued_by_page
             standing = Standing.OTHER if other else Standing.ASKED
             _lower(mention, standing, "asked about, not chosen")
-        elif _is_reported(scene, mention, start):
+        elif _is_reported(scene, mention, max(start, mentions[at - 1].after if at else 0)):
             mention.reported = True
             _lower(mention, Standing.ASKED, "somebody else's, or an earlier vote")
         elif _is_an_age(scene, mention):
@@ -40,9 +40,10 @@ def read_voices(scene: Scene, mentions: list[Mention]) -> None:
 def _is_asked_later(scene: Scene, mentions: list[Mention], at: int) -> bool:
     """As in "27, is that gone?": a question behind it asks about the last page named."""
     asked = scene.find("asked_later", mentions[at].after)
-    if asked < 0 or (at + 1 < len(mentions) and mentions[at + 1].first < asked):
+    following = mentions[at + 1].first if at + 1 < len(mentions) else len(scene.tokens)
+    if not 0 <= asked < following:
         return False
-    return scene.is_question(asked)
+    return not scene.has("if_words", mentions[at].after, asked)  # "22 if 21 is taken"
 
 
 def _lower(mention: Mention, standing: Standing, rule: str) -> None:
@@ -89,16 +90,24 @@ def _is_quoted_for_another(scene: Scene, mention: Mention) -> bool:
     while first > 0 and first - 1 in scene.quoted:
         first -= 1
     near = (max(first - 6, 0), first), (last, min(last + 7, len(tokens)))
+    for start, end in near:
+        at = scene.find("saying", start, end)
+        if at >= 0:
+            return not _says_it_oneself(scene, at)
     beside = (near[0], (last, min(last + 3, len(tokens))))
     words = {token.text for start, end in beside for token in tokens[start:end]}
-    if words & _SPEAKERS_SELF:
-        return False
-    return any(
-        scene.has(group, start, end) for group in ("saying", "family_before") for start, end in near
+    return words.isdisjoint(_SPEAKERS_SELF) and any(
+        scene.has("family_before", start, end) for start, end in near
     )
 
 
-_SPEAKERS_SELF = frozenset("i we i'm ich je yo io eu ik".split())
+def _says_it_oneself(scene: Scene, at: int) -> bool:
+    """As in "I said" and "said I", not "the lady before me said"."""
+    beside = scene.tokens[max(at - 2, 0) : at] + scene.tokens[at + 1 : at + 2]
+    return bool({token.text for token in beside} & _SPEAKERS_SELF)
+
+
+_SPEAKERS_SELF = frozenset("i we i'm i've i'd ich je yo io eu ik".split())
 
 
 def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
@@ -107,8 +116,10 @@ def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
         return False
     tokens = scene.tokens
     head = start
-    while head < mention.first and tokens[head].kind != WORD:
+    while head < mention.first and tokens[head].kind not in {WORD, DIGITS}:
         head += 1
+    if tokens[head].kind == DIGITS and head < mention.first:
+        return False  # "5 is my third, 15 my second" asks nothing
     asking = scene.lexicon.group("asking")
     clause_start, _ = scene.clause(mention.first, mention.after)
     openings = {head, head + 1, clause_start}
@@ -168,8 +179,9 @@ def _begins_report(scene: Scene, at: int) -> bool:
 
 def _is_spoken_to(scene: Scene, group: str, at: int, end: int) -> bool:
     """As in "Hello everyone, 42 please": spoken to, not of."""
-    beyond = at + scene.begins(group, at)
-    return beyond < end and scene.tokens[beyond].kind in {SOFT, END, "other"}
+    step = scene.begins(group, at)
+    beyond = at + step
+    return step == 1 and beyond < end and scene.tokens[beyond].kind in {SOFT, END, "other"}
 
 
 def _is_an_age(scene: Scene, mention: Mention) -> bool:

@@ -132,18 +132,26 @@ def _pointing(scene: Scene, mentions: list[Mention]) -> Reading | None:
 def _points(scene: Scene, at: int, step: int, mentions: list[Mention]) -> bool:
     """Whether these words are what the clause says, not a part of other talk ("same recipe")."""
     tokens, end = scene.tokens, at + step
-    if step == 1 and end < len(tokens) and tokens[end].kind == WORD:
-        known = scene.lexicon.plain_words
-        if tokens[end].text not in known and not scene.lexicon.after(tokens, end)[0]:
-            return False
+    known = scene.lexicon.plain_words
+    if (
+        step == 1
+        and end < len(tokens)
+        and tokens[end].kind == WORD
+        and not (tokens[end].text in known or scene.lexicon.after(tokens, end)[0])
+    ):
+        return False
     start, stop = scene.clause(at, end)
-    spare = sum(token.kind == WORD for token in tokens[start:stop]) - step
-    if spare <= 2 or scene.word_count() <= 5:
+    is_told = any(scene.begins("being", place) for place in range(max(at - 2, start), at))
+    if is_told and any(start <= one.first < at for one in mentions):
+        return False  # "the 5th of May is my birthday"
+    others = (*tokens[start:at], *tokens[end:stop])
+    spare = sum(token.kind == WORD and token.text not in known for token in others)
+    begins = scene.sentence(at)[0] == at and step > 2
+    if spare <= (4 if begins else 2) or scene.word_count() <= 5:
         return True
     numbered = len(mentions) == 1 and mentions[0].first < at
     apart = numbered and mentions[0].after <= start
     chosen = at > 0 and scene.lexicon.before(tokens, at - 1)[0] in {"choice_before", "fillers"}
-    chosen = chosen and not scene.begins("being", at - 1)  # "the 5th of May is my birthday"
     own = at > 0 and scene.begins("own_voice", at - 1)
     return (apart and spare <= 4) or (numbered and (chosen or bool(own)) and end == stop)
 

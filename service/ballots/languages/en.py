@@ -45,8 +45,12 @@ LANGUAGE = Language(
         + en_choices.HIDDEN_ON
     ),
     choice_after=phrases(en_choices.CHOICE_AFTER),
+    voting=phrases(
+        "vote | votes | voting | voted | my vote | pick | picking | picked | choose | choosing | "
+        "my choice | spoil me | treat me | please do | i choose"
+    ),
     other_before=phrases(en_counts.OTHER_BEFORE),
-    other_after=phrases(en_counts.OTHER_AFTER),
+    other_after=phrases(en_counts.OTHER_AFTER) + en_counts.TIME_AFTER,
     weak_before=phrases(en_counts.WEAK_BEFORE),
     weak_after=phrases(en_counts.WEAK_AFTER),
     neutral_before=phrases(en_counts.NEUTRAL_BEFORE),
@@ -114,16 +118,17 @@ LANGUAGE = Language(
         "in that order | in this order | in order | order of preference | in order of preference"
     ),
     first_choice=phrases(
-        "first choice | 1st choice | first pick | 1st pick | main vote | as my main vote | as main | "
+        "plan a | first choice | 1st choice | first pick | 1st pick | main vote | as my main vote | as main | "
         "first choice is | as my first choice | as first choice | is my first choice | top choice"
     ),
     second_choice=phrases(
-        "second choice | 2nd choice | second pick | 2nd pick | as a backup | as backup | as my backup | "
+        "second choice | 2nd choice | second pick | 2nd pick | as a backup | as backup | as my backup | as reserve | as the reserve | in reserve | as a fallback | as fallback | "
         "as my second | as second choice | as a second | my second would be | second would be | my second is | second choice is | is my second choice | "
         "is my backup | as plan b | plan b | backup | reserve | as a reserve | runner up"
     ),
     own_voice=phrases(
-        "i | i'm | i'll | i'd | i've | im | ill | id | so | but | we | we'll | we'd | me"
+        "i | i'm | i'll | i'd | i've | im | ill | id | so | but | we | we'll | we'd | me | my vote | "
+        "my pick | my choice | my guess | my number | my page"
     ),
     if_words=phrases("if | unless"),
     being=phrases("is | was | falls"),
@@ -140,7 +145,7 @@ LANGUAGE = Language(
         """
     ),
     condition=phrases(en_choices.CONDITION),
-    reported_before=phrases(en_choices.REPORTED_BEFORE),
+    reported_before=phrases(en_choices.REPORTED_BEFORE) + en_choices.WHO_SAID,
     family_before=phrases(en_choices.FAMILY_BEFORE),
     reported_after=phrases(
         """
@@ -172,7 +177,7 @@ LANGUAGE = Language(
         around | about | roughly | approximately | near | nearish | close to | somewhere near |
         somewhere around | somewhere about | approx | circa | almost | nearly | ish | towards |
         something like | in the region of | just after | just before | just past | not far from |
-        somewhere after | somewhere before | somewhere over | somewhere above | somewhere under | higher than | lower than
+        somewhere after | somewhere before | somewhere over | somewhere above | somewhere under | higher than | lower than | less than | fewer than | more than | bigger than | smaller than
         """
     ),
     roughly_after=phrases(
@@ -184,7 +189,7 @@ LANGUAGE = Language(
     sum_before=phrases(
         "half of | half | double | twice | a quarter of | quarter of | a third of | third of | "
         "three times | two times | the square of | square root of | the root of | multiple of | "
-        "multiples of | factor of | minus | divisible by"
+        "multiples of | factor of | divisible by"
     ),
     sum_after=phrases(
         "squared | cubed | doubled | halved | times two | times three | times 2 | times 3 | "
@@ -272,7 +277,7 @@ LANGUAGE = Language(
         is that gone | is that taken | is it gone | is it taken | is that still free |
         is it still free | has that gone | has it gone | has that been taken |
         has anyone said it | has anyone said that | has anyone had it |
-        has anyone had that | is that one gone | is that one taken | been taken yet |
+        has anyone had that | is that one gone | is that one taken | been taken yet | anyone know | anybody know | does anyone know | any idea |
         or is that taken | or is it taken
         """
     ),

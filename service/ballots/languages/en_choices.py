@@ -26,13 +26,21 @@ LIKE_TO_SEE = each_of(
     "like to vote for | like to pick | like to choose | say",
 )
 HIDDEN_ON = each_of(
+    "see | find out | know | discover | wonder | reveal | uncover | show us | learn",
     "what's | whats | what is | what lies | what hides | whatever's", "hiding | hidden |",
     "on | in | under | behind | beneath",
 )  # fmt: skip
 NEVER_CHOOSE = each_of(
-    "not | don't | dont | do not | never | wouldn't | won't | can't | please don't | pls don't",
+    "not | don't | dont | do not | never | wouldn't | won't | can't | please don't | pls don't | "
+    "don't you dare | dont you dare | do not you dare | never ever | don't ever | i'd never | "
+    "i would never | try not to | rather not | please do not | you shouldn't | nobody should",
     "pick | choose | vote | vote for | start on | start with | start at | go with | go for | do | "
     "want | take | say | like | use",
+)
+WHO_SAID = each_of(
+    "who | whoever | that",
+    "said | says | picked | picks | chose | wants | wanted | wrote | voted | voted for | went for | "
+    "went with | suggested | put",
 )
 WHAT_OTHERS_SAID = each_of(
     "what | whatever | whichever | whichever one | whichever page | the one",
@@ -85,7 +93,9 @@ switch to | switching to | change to | change it to | changing to | change mine 
 change my vote to | change my mind to | swap to | swapping to | swap me to | swap it to |
 move me to | moving to | amend to | update to | it to | mine to | vote from me is |
 vote this time is | vote remains | changed to | change it for | getting | pick me |
-choosing page
+choosing page | would you consider | could you consider | consider | how do you feel about |
+any chance of | chance of | tempt you with | may i request | can i suggest | could i suggest |
+can i request | could i request | i'd suggest | spoil me with | spoil us with | treat me to
 """
 
 CHOICE_AFTER = """
@@ -201,9 +211,9 @@ don't have a vote | still deciding | will decide | need to think | no pick from 
 """
 
 POINTING = """
-do that one | use that | the same * as | same * as | that one please | so do that |
+do that one | use that | same one as | same page as | same number as | same three as | same two as | same ones as | same as last week | same as last week for me | that one please | so do that |
 that number please | pick that one |
-so that one | that one please | so that page | that's my number | so that then |
+so that one | that one please | so that page | that's my number | so that then | so that ! | so that . | so that !! |
 day i was born | same | same as the * | with * on this | same here | same as above | same as | same again | ditto |
 as above | me too | what she said | what he said | what they said | what she says | seconded |
 i second that | second that | same page | same number | same one | same vote | my age |

@@ -2,6 +2,13 @@
 
 from __future__ import annotations
 
+from service.ballots.language import each_of
+
+TIME_AFTER = each_of(
+    "the", "next | following | same | other",
+    "day | week | month | year | morning | evening | night | summer | winter | time",
+)  # fmt: skip
+
 OTHER_BEFORE = """
 she'd be | he'd be | they'd be | i'd be | force | you'll be | i'll be | she'll be | he'll be | be nearly | was | were | there are | there were | there's |
 there is | finished | completed | reading | oven's at | at | copy's | worst | gale | living at | live at |
@@ -32,8 +39,11 @@ out of | one of | as of | instead of the | march | april | may | june | july | a
 september | october | november | december | january | february | jan | feb | mar | apr | jun |
 jul | aug | sept | sep | oct | nov | dec | summer of | winter of | back in | way back in |
 the whole | whole | entire | these past | number one | rank | ranked | position | place |
-came | finished in | at least | at most | less than | fewer than | maximum |
-minimum | max | limit | around age | population | pop | chapters | pages | squared | times |
+came | finished in | at least | at most |  maximum |
+minimum | max | limit | around age | population | pop | chapters | the last | the next | the first | tickets |
+ticket | mine says | it says | label says | packet says | kit says | pattern says | tag says | box says |
+clock says | scales say | forecast says | clue says | it's now | its now | it is now | it's only |
+it's nearly | it's almost | it's already | it's gone | squared | times |
 divided by | equals | highest | lowest | best | worst | studio | club | district | sector |
 sub | model | type | type no | class | phase | league | division | game | match | lap |
 heat no | hole | set | inning | quarter | jersey | shirt | squad | player
@@ -111,7 +121,7 @@ hello | hey | we | we're | you | your | they | he | she | there | here | today |
 tho | though | although | while | before | after | go | going | let's | lets | would | could | should |
 will | might | may | can | do | does | has | have | had | are | am | were | be | any | anyone | every |
 everyone | fingers | crossed | good luck | fyi | imo | imho | tbh | btw | only | still | first | next |
-instead | hun | dear | darling | babe | mate | ladies | girls | folks | guys | friends | sorry | excited |
+instead | hun | dear | darling | lovey | petal | pet | duck | luv | hon | honey | sweetie | chuck | babe | mate | ladies | girls | folks | guys | friends | sorry | excited |
 exciting | obvs | innit | eh | huh | right' | etc | to see | been | such | one | wins | ftw | thx | pls |
 happy | greetings | regards | hugs | kisses | said | says | number | page | in | of | than | never | ever | come | comes | coming | appear | emerge | grow | take | rather | instead of | rather than | in place of |
 """
