@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from service.ballots.case import SMALL_TALK, THE_WORD
 from service.ballots.corrections import correct
 from service.ballots.elsewhere import BELONGS, MEASURED, SOMEBODYS_AGE
 from service.ballots.lists import back_to_the_question, join_ranges, link_lists
@@ -13,6 +14,12 @@ from service.ballots.scanning import SOFT
 from service.ballots.scene import Scene
 from service.ballots.sums import join_sums
 from service.ballots.voices import read_voices
+
+#: Rules by which a number word is no number: they make no talk of numbers.
+_JUST_WORDS = frozenset({SMALL_TALK, THE_WORD, "an ordinal without a page word"})
+_SPEAKING_OF_VOTES = ("voting", "page", "suggesting")
+#: A comment of fewer words may be a vote in any words.
+_TALK = 7
 
 
 def weigh(scene: Scene, mentions: list[Mention]) -> None:
@@ -26,6 +33,7 @@ def weigh(scene: Scene, mentions: list[Mention]) -> None:
     _raise_called(scene, mentions)
     _doubt_repeats(scene, mentions)
     correct(scene, mentions)
+    _set_aside_talk(scene, mentions)
 
 
 def _raise_called(scene: Scene, mentions: list[Mention]) -> None:
@@ -58,6 +66,21 @@ def _is_an_echo(scene: Scene, mention: Mention) -> bool:
     """As in "9 euros for a coffee, NINE": nothing else stands in its clause."""
     bare = scene.clause(mention.first, mention.after) == (mention.first, mention.after)
     return bare and scene.tokens[mention.first - 1].text != ":"
+
+
+def _set_aside_talk(scene: Scene, mentions: list[Mention]) -> None:
+    """As in "planted 60 cloves, 58 came up": among other counts, and nothing speaks of voting."""
+    live = [one for one in mentions if one.standing >= Standing.PLACED]
+    counted = any(
+        one.standing == Standing.OTHER and one.rule not in _JUST_WORDS for one in mentions
+    )
+    if not counted or scene.word_count() < _TALK or not scene.lexicon.group("voting").firsts:
+        return
+    if any(one.standing != Standing.UNSURE for one in live):
+        return
+    if not any(scene.has(group, 0, len(scene.tokens)) for group in _SPEAKING_OF_VOTES):
+        for one in live:
+            one.standing, one.rule = Standing.OTHER, "among numbers that count other things"
 
 
 @dataclass(frozen=True, slots=True)
