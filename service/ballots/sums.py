@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from itertools import pairwise
 
+from service.ballots.elsewhere import MEASURED
 from service.ballots.mentions import Mention, Standing
 from service.ballots.scene import Scene
 
@@ -23,7 +24,10 @@ _RECKONING: tuple[tuple[str, Callable[[int, int], int]], ...] = (
 def join_sums(scene: Scene, mentions: list[Mention]) -> None:
     """Two numbers that make up a sum are one mention of what it comes to."""
     for left, right in pairwise(mentions):
-        if left.value is None or right.value is None or not _is_said_as_a_sum(scene, left, right):
+        counted = right.rule == MEASURED  # "3 times 2 summers ago"
+        if counted or left.value is None or right.value is None:
+            continue
+        if not _is_said_as_a_sum(scene, left, right):
             continue
         for group, reckon in _RECKONING:
             if left.after + scene.begins(group, left.after) == right.first > left.after:

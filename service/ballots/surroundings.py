@@ -80,7 +80,9 @@ def is_of_own_piece(scene: Scene, mention: Mention) -> bool:
 def says_where_the_writer_is(scene: Scene, before: Beside) -> bool:
     """As in "I'm on page 11", "still at number 9"."""
     words = {token.text for token in scene.tokens[max(before.at - 3, 0) : before.at + 1]}
-    return bool(words & _HERE)
+    start, _ = scene.sentence(max(before.at, 0))
+    asks = scene.begins("asking", start) > 0  # "who knows what is on page 21"
+    return not asks and bool(words & _HERE)
 
 
 def counts_what_follows(scene: Scene, after: Beside) -> bool:

@@ -191,10 +191,7 @@ LANGUAGE = Language(
         "three times | two times | the square of | square root of | the root of | multiple of | "
         "multiples of | factor of | divisible by"
     ),
-    sum_after=phrases(
-        "squared | cubed | doubled | halved | times two | times three | times 2 | times 3 | "
-        "divided by | plus one | plus two | plus | minus one | minus two | minus"
-    ),
+    sum_after=phrases("squared | cubed | doubled | halved | divided by | plus | minus"),
     through=phrases("to | through | thru | till | until"),
     question_before=phrases(
         "out of | of | to | goes to | up to | all | only | just | are | for all"
