@@ -71,6 +71,8 @@ def _is_an_echo(scene: Scene, mention: Mention) -> bool:
 def _set_aside_talk(scene: Scene, mentions: list[Mention]) -> None:
     """As in "planted 60 cloves, 58 came up": among other counts, and nothing speaks of voting."""
     live = [one for one in mentions if one.standing >= Standing.PLACED]
+    if live and live[-1].after >= len(scene.tokens):
+        return  # the last word of a comment is often its vote
     counted = any(
         one.standing == Standing.OTHER and one.rule not in _JUST_WORDS for one in mentions
     )
@@ -117,7 +119,8 @@ def order_of(scene: Scene, mentions: list[Mention], live: list[Mention]) -> Orde
     if scene.has("second", first.after, second.first):
         return Order(ranked=not first.conditional, pages=pages)
     stands_in = second.conditional and not first.conditional
-    return Order(ranked=stands_in and scene.has("either", first.after, second.first), pages=pages)
+    joined = any(scene.has(group, first.after, second.first) for group in ("either", "also"))
+    return Order(ranked=stands_in and joined, pages=pages)
 
 
 def _rank(scene: Scene, mention: Mention) -> int:

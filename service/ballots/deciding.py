@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from service.ballots.choosing import order_of
 from service.ballots.mentions import Mention, Standing
 from service.ballots.reading import Evidence, NoneReason, Reading
 from service.ballots.relations import on_chart
 from service.ballots.scene import Scene
+from service.ballots.shapes import SEVERAL
 
 
 def decide(scene: Scene, mentions: list[Mention]) -> Reading:
@@ -15,6 +18,8 @@ def decide(scene: Scene, mentions: list[Mention]) -> Reading:
     if not live:
         return none_of(scene, mentions, "no-page", "no page of the chart is named")
     chosen = _surest(live)
+    if not chosen and (named := _all_named(scene, live)):
+        return counts(scene, named, live[0].maybe)
     if not chosen:
         return _look_at(scene, live, live[0].rule)
     off = [one for one in chosen if _is_off(scene, one)]
@@ -32,6 +37,17 @@ def decide(scene: Scene, mentions: list[Mention]) -> Reading:
     if off:
         return _look_at(scene, on, "a choice that is not on the chart beside one that is")
     return _choose(scene, live, on)
+
+
+def _all_named(scene: Scene, live: list[Mention]) -> list[Mention]:
+    """As in "12/13" where a voter may name two pages: one mention of each; else none."""
+    one = live[0]
+    pages = tuple(dict.fromkeys(one.maybe))
+    several = len(live) == 1 and one.shape == "fraction" and one.rule == SEVERAL
+    fit = pages == one.maybe == _pages(scene, one) and len(pages) <= scene.question.choices
+    if not (several and fit):
+        return []
+    return [replace(one, value=page, maybe=(), standing=Standing.ALONE) for page in pages]
 
 
 def _may_mean_a_page(scene: Scene, mention: Mention) -> bool:
@@ -93,6 +109,9 @@ def _doubt_of(scene: Scene, live: list[Mention], chosen: list[Mention]) -> Readi
         return _look_at(scene, live, hanging[0].rule)
     if _is_a_stopgap(scene, live, chosen[0]):
         return _look_at(scene, live, "a second choice whose first is not plain")
+    left_out = [one for one in live if one not in chosen and _may_be_meant_too(scene, one)]
+    if left_out:
+        return _look_at(scene, [*chosen, *left_out], left_out[0].rule)
     if _is_one_of_a_kind(scene, chosen):
         return _look_at(scene, chosen, "a kind of page beside the pages")
     values = {one.value for one in chosen}
@@ -113,6 +132,12 @@ def _is_a_stopgap(scene: Scene, live: list[Mention], first: Mention) -> bool:
         scene.has(group, start, first.first) or scene.begins(group, first.after)
         for group in ("second_choice", "stopgap")
     )
+
+
+def _may_be_meant_too(scene: Scene, mention: Mention) -> bool:
+    """Where a voter may name several pages, one that is said to be a page is not left out."""
+    unsure = mention.standing in {Standing.UNSURE, Standing.BARE}
+    return scene.question.choices > 1 and unsure and mention.cued_by_page
 
 
 def _is_one_of_a_kind(scene: Scene, chosen: list[Mention]) -> bool:

@@ -19,6 +19,7 @@ from service.ballots.surroundings import (
 
 RULED_OUT = "ruled out"
 BELONGS = "belongs to the words before it"
+COUNTS_ELSE = "counts something else"
 MEASURED = "counts or measures something else"
 OF_OTHERS = frozenset({"how many others voted", "how others voted", "the end of a range"})
 SOMEBODYS_AGE = "somebody's age, or how many they are"
@@ -197,6 +198,18 @@ def part_of_a_name(case: Case) -> Verdict:
     return None
 
 
+def said_by_something(case: Case) -> Verdict:
+    """As in "the leaflet says 1": who or what says it is not the writer."""
+    scene, at = case.scene, case.mention.first - 1
+    step = scene.lexicon.group("saying").before(scene.tokens, at)
+    if not step or case.before.group or case.cued or case.after.group == "choice_after":
+        return None
+    subject = word_at(scene, at - step)
+    if not subject or scene.begins("own_voice", at - step):
+        return None
+    return Standing.UNSURE, "said by somebody or something"
+
+
 def weak_before(case: Case) -> Verdict:
     """After a bare preposition or "have": mostly something else, a choice if said so."""
     if case.before.group != "weak_before":
@@ -220,7 +233,7 @@ def weak_after(case: Case) -> Verdict:
     may_be = word in {"page", "vote", "part", "point", "to", "over"}
     if case.before.clear and may_be and not case.is_small_word:
         return Standing.UNSURE, "may be a choice"
-    return Standing.OTHER, "counts something else"
+    return Standing.OTHER, COUNTS_ELSE
 
 
 def unknown_beside(case: Case) -> Verdict:

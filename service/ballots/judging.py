@@ -29,6 +29,7 @@ _RULES: tuple[Rule, ...] = (
     elsewhere.part_of_a_name,
     cues.page_said,
     cues.number_said,
+    elsewhere.said_by_something,
     elsewhere.weak_before,
     elsewhere.weak_after,
     cues.chosen_after,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from service.ballots.case import SMALL_TALK, THE_WORD
+from service.ballots.elsewhere import COUNTS_ELSE
 from service.ballots.mentions import Mention, Standing
 from service.ballots.numbered import PLACE
 from service.ballots.scanning import END
@@ -125,6 +126,8 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
             if how == "or" or (how == "and" and right.standing < Standing.CUED):
                 right.standing, right.rule = Standing.STRUCK, "ruled out"
         else:
+            if right.rule == COUNTS_ELSE and how == "," and left.standing >= Standing.ALONE:
+                right.standing, right.rule = left.standing, left.rule  # "25, 26, 27 all in a line"
             _share_choice(left, right)
 
 

@@ -12,6 +12,7 @@ from service.ballots.surroundings import is_alone
 #: As in "it's 9.30": no choice, where more is said.
 _CLOCK = re.compile(r"(?:[01]?\d|2[0-3])\.[0-5]\d")
 _FEW = 4
+SEVERAL = "several pages, and none is preferred"
 
 
 def judge_shape(scene: Scene, mention: Mention) -> None:
@@ -66,7 +67,7 @@ def _fraction(scene: Scene, mention: Mention, *, cued: bool) -> None:
     elif len(values) == 2 and bottom == scene.question.chart.page_count:
         _placed(mention, "out of all pages", top)
     else:
-        _placed(mention, "several pages, and none is preferred", *values)
+        _placed(mention, SEVERAL, *values)
 
 
 def _sum(scene: Scene, mention: Mention, *, cued: bool) -> None:

@@ -16,7 +16,7 @@ _DESCRIBING = frozenset(
 )
 _OWNERS = frozenset({"my", "mine", "the", "our", "a"})
 _MEASURE = re.compile(r"\d+(?:ft|h|hr|hrs|lb|lbs|st|m|in|min|mins)")
-_PLACING = ("corner", "top", "bottom", "left", "right", "first", "last")
+_PLACING = ("second", "corner", "top", "bottom", "left", "right", "first", "last")
 _HERE = frozenset(
     "i'm im am still stuck currently halfway up got we're finally was only already he's she's is "
     "live lives living".split()
@@ -48,7 +48,7 @@ def is_a_smaller_unit(scene: Scene, mention: Mention) -> bool:
         return False
     if tokens[at].kind == "mixed":
         return bool(_MEASURE.fullmatch(tokens[at].text))
-    unit = scene.begins("other_after", at) == 1 and at > 0
+    unit = scene.begins("other_after", at) == 1 and at > 0 and not scene.begins("times", at)
     return unit and tokens[at - 1].kind == DIGITS and mention.shape == "digits"
 
 

@@ -25,6 +25,10 @@ def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
         return _withdrawn(scene, mentions, taken_back)
     live = [one for one in mentions if one.standing >= Standing.PLACED]
     abstains = scene.find("abstaining")
+    if not any(_may_be_named(scene, one) for one in live) and (abstains >= 0 or live):
+        kind = _kind(scene)  # "any page ending in 0"
+        if kind is not None:
+            return kind
     if abstains >= 0 and not any(one.standing >= Standing.CUED for one in live):
         alone = [one for one in live if one.standing == Standing.ALONE]
         placed = any(one.standing == Standing.PLACED for one in live)
@@ -44,6 +48,11 @@ def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
         or _kind(scene)
         or _row(scene)
     )
+
+
+def _may_be_named(scene: Scene, mention: Mention) -> bool:
+    on = on_chart(scene.question.chart, (mention.value or 0, *mention.maybe))
+    return bool(on) or mention.standing > Standing.UNSURE or mention.standing == Standing.PLACED
 
 
 def _withdrawn(scene: Scene, mentions: list[Mention], at: int) -> Reading | None:

@@ -54,7 +54,7 @@ ASKED = {
 OTHER = {
     "I am 5 foot 2 and cannot reach the top of the frame": "none no-page",
     "thx 4 the video": "none no-page",
-    "we paid 9 crowns for soup in that harbour, NINE": "none no-page",
+    "we paid 9 crowns for soup in that harbour, NINE": "look 9",
     "number one in every harbour and still not tired of it": "look 1",
     "Lost 3-1 at home again, at least there is stitching": "none no-page",
     "Sowed 60 beans, 58 sprouted, rabbits had the rest by Sunday": "none no-page",

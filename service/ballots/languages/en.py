@@ -43,6 +43,7 @@ LANGUAGE = Language(
         + en_choices.CHOICE_IS
         + en_choices.LIKE_TO_SEE
         + en_choices.HIDDEN_ON
+        + en_choices.ASKED_FOR
     ),
     choice_after=phrases(en_choices.CHOICE_AFTER),
     voting=phrases(
@@ -122,7 +123,7 @@ LANGUAGE = Language(
         "first choice is | as my first choice | as first choice | is my first choice | top choice"
     ),
     second_choice=phrases(
-        "second choice | 2nd choice | second pick | 2nd pick | as a backup | as backup | as my backup | as reserve | as the reserve | in reserve | as a fallback | as fallback | "
+        "second choice | 2nd choice | second pick | 2nd pick | as a backup | as backup | as my backup | as reserve | as a spare | as spare | my spare | as the reserve | in reserve | as a fallback | as fallback | "
         "as my second | as second choice | as a second | my second would be | second would be | my second is | second choice is | is my second choice | "
         "is my backup | as plan b | plan b | backup | reserve | as a reserve | runner up"
     ),
@@ -134,7 +135,7 @@ LANGUAGE = Language(
     being=phrases("is | was | falls"),
     stopgap=phrases("otherwise | or else | failing that | if not | alternatively | else"),
     either=phrases("or | or maybe | or perhaps | or else | either | and or"),
-    also=phrases("and | & | plus | and also | and maybe | and then | as well as | also"),
+    also=phrases("and | n | & | plus | and also | and maybe | and then | as well as | also"),
     second=phrases(
         """
         second choice | 2nd choice | second | backup | back up | as a backup | as backup | then |
@@ -220,10 +221,10 @@ LANGUAGE = Language(
     doubtful=phrases("six | due | elf | once"),
     withdrawn=phrases(en_choices.WITHDRAWN),
     abstaining=phrases(en_choices.ABSTAINING),
-    pointing=phrases(en_choices.POINTING) + en_choices.WHAT_OTHERS_SAID,
+    pointing=phrases(en_choices.POINTING) + en_choices.WHAT_OTHERS_SAID + en_choices.AGREED,
     agreeing=phrases(
         """
-        agree | agree with | agreed | i agree | same as | ditto | me too | same | exactly | so this | this one | all of this |
+        you and me both | me and you both | agree | agree with | agreed | i agree | same as | ditto | me too | same | exactly | so this | this one | all of this |
         omg yes | yes | yep | yes this | second this | seconded | i second | was about to say |
         about to say | just what i | my thought | great minds | with you | also me | +1 | here too |
         what i was | came here to | same here | i'd go along with | go along with | snap

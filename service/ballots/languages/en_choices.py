@@ -37,6 +37,19 @@ NEVER_CHOOSE = each_of(
     "pick | choose | vote | vote for | start on | start with | start at | go with | go for | do | "
     "want | take | say | like | use",
 )
+ASKED_FOR = each_of(
+    "can | could | may | might | would",
+    "i | we | you",
+    "please | pls | possibly | just |",
+    "have | do | get | see | start on | start with | start | begin with | begin on | go for | go with | "
+    "pick | choose | stitch | sew | try | consider",
+)
+AGREED = each_of(
+    "agree with | agreeing with | am agree with | siding with | side with | voting with | i'm with | "
+    "going along with",
+    "her | him | them | the lady | the gentleman | the person | the one | the comment | what | everyone | "
+    "my friend | the last",
+)
 WHO_SAID = each_of(
     "who | whoever | that",
     "said | says | picked | picks | chose | wants | wanted | wrote | voted | voted for | went for | "
@@ -50,7 +63,9 @@ WHAT_OTHERS_SAID = each_of(
 )
 
 CHOICE_BEFORE = """
-preferably | ideally | get stuck into | stuck in to | stuck into | crack on with | get going on | dive into | jump into |
+preferably | ideally | stitch | please stitch | sew | made up with | happy with | delighted with |
+chuffed with | pleased with | let us be having | let us have | let us do | a bit of | sneak in with |
+sneaking in with | vote go to | vote go for | get stuck into | stuck in to | stuck into | crack on with | get going on | dive into | jump into |
 straight into | set off from | set off on |
 vote | votes | voting | voted | vote for | votes for | voting for | voted for | vote is |
 vote's | vote on | vote goes to | vote goes for | vote would be | vote to | vote has to be |
@@ -117,7 +132,7 @@ if you will | if you please | if you don't mind | if possible | if i may | makes
 """
 
 NOT_BEFORE = """
-not | never | neither | nor | anything but | any but | scratch | drop | than | never | no to the | any page but | any number but |
+not | never | neither | nor | anything but | any but | away from | keep away from | keep well away from | scratch | drop | than | never | no to the | any page but | any number but |
 anything except | any except | any page except | anywhere but | everything but | all but |
 except | except for | apart from | instead of | rather than | other than | but not | and not |
 don't do | dont do | do not do | don't pick | dont pick | do not pick | don't choose |
@@ -139,7 +154,7 @@ haha no | lol no | ha no | hmm no | um no | er no | nope | nah | no no | edit | 
 corrected | changed my mind | change my mind | changing my mind | change that to | change to |
 change it to | on second thought | on second thoughts | second thoughts | sorry meant |
 sorry i meant | oops | whoops | typo | ignore that | forget that | no actually | or rather |
-changed it to | switch to | switching to | swap to | my bad | correct to | should read |
+changed it to | switch to | switching to | swap to | and wanted | but wanted | and meant | but meant | my bad | correct to | should read |
 should say | meant to be | meant to say | meant to type | can i change | i've changed |
 ive changed | changed to | amended | wait actually | actually wait | actually no | no sorry |
 sorry no | make that | autocorrect | fat fingers | fat thumbs | fat finger | fat thumb |
@@ -213,7 +228,7 @@ don't have a vote | still deciding | will decide | need to think | no pick from 
 POINTING = """
 do that one | use that | same one as | same page as | same number as | same three as | same two as | same ones as | same as last week | same as last week for me | that one please | so do that |
 that number please | pick that one |
-so that one | that one please | so that page | that's my number | so that then | so that ! | so that . | so that !! |
+so that one | number on my | number of my | that one please | so that page | that's my number | so that then | so that ! | so that . | so that !! |
 day i was born | same | same as the * | with * on this | same here | same as above | same as | same again | ditto |
 as above | me too | what she said | what he said | what they said | what she says | seconded |
 i second that | second that | same page | same number | same one | same vote | my age |
@@ -226,7 +241,8 @@ the one above
 KINDS = """
 left hand side | right hand side | hand side somewhere |
 somewhere on the left | somewhere on the right | on the left somewhere | on the right somewhere |
-even page | even number | in the teens | in the twenties | in the thirties | in the forties |
+ending in | ends in | ending with | ends with | that starts with | beginning with a | right - hand side |
+left - hand side | left - hand edge | right - hand edge | halfway down | halfway up | even page | even number | in the teens | in the twenties | in the thirties | in the forties |
 in the fifties | in the sixties | in the seventies | in the eighties | in the nineties |
 even numbers | odd numbers | prime numbers | primes | even pages | odd pages |
 one of the corners | anywhere in the * | somewhere in the * | anything in the * |

@@ -33,7 +33,7 @@ measure | minute | min | second | hour | mile | km | kilometre | junction | exit
 pier | berth | boat | ferry | train | flight | road | street | avenue | lane | house | block |
 floor | ward | bed | oven | gas mark | mark | heat | serves | feeds | makes | preheat to |
 needle | hook | hoop | ct | aida | evenweave | linen | fabric | pattern | kit | chart | wip |
-project | piece | square | block no | bobbin | card | symbol | stitch | strand | pack of |
+project | piece | square | block no | bobbin | card | symbol | strand | pack of |
 box of | set of | bag of | pair of | dozens of | group of | couple of | team of | total of |
 out of | one of | as of | instead of the | march | april | may | june | july | august |
 september | october | november | december | january | february | jan | feb | mar | apr | jun |
@@ -65,7 +65,7 @@ foot | kg | g | kilos | grams | lb | lbs | oz | ml | litre | litres | mph | kph 
 degrees | pound | pounds | buck | bucks | quid | euro | euros | dollar | dollars | pence |
 grand | view | views | likes | sub | subs | subscriber | subscribers | comment | comments |
 votes | star | stars | points | percent | per cent | birthday | anniversary | to go |
-in a row | down and | video | videos | episode | episodes | parts | project | projects |
+in a row | down and | still to do | still to go | to do | left to do | more to go | done so far | video | videos | episode | episodes | parts | project | projects |
 pieces | charts | kit | kits | needle | needles | hoop | hoops | row | rows | column |
 columns | square | squares | blocks | metre | metres | meter | meters | yard | yards | mile |
 miles | cup | cups | tea | teas | coffee | coffees | biscuit | biscuits | tbsp | tsp |
@@ -108,7 +108,7 @@ anything | something | whatever | however | therefore | hence | thus | either | 
 """
 
 NEUTRAL_AFTER = """
-done | finished | stitched | filled | started | completed | got |
+got |
 here | hasn't | isn't | doesn't | won't | wouldn't | shouldn't | innit' | unless | otherwise | whatever | forever | ta |
 because | cause | cos | coz | cuz | bc | 'cause | since | as | for | and | but | or | if | so | it | it's |
 its | please | x | xx | xxx | xxxx | lol | haha | hehe | ha | omg | yay | woo | woohoo | wohoo | hurray |
@@ -121,7 +121,7 @@ hello | hey | we | we're | you | your | they | he | she | there | here | today |
 tho | though | although | while | before | after | go | going | let's | lets | would | could | should |
 will | might | may | can | do | does | has | have | had | are | am | were | be | any | anyone | every |
 everyone | fingers | crossed | good luck | fyi | imo | imho | tbh | btw | only | still | first | next |
-instead | hun | dear | darling | lovey | petal | pet | duck | luv | hon | honey | sweetie | chuck | babe | mate | ladies | girls | folks | guys | friends | sorry | excited |
+instead | hun | dear | y'all | yall | darling | lovey | petal | pet | duck | luv | hon | honey | sweetie | chuck | babe | mate | ladies | girls | folks | guys | friends | sorry | excited |
 exciting | obvs | innit | eh | huh | right' | etc | to see | been | such | one | wins | ftw | thx | pls |
 happy | greetings | regards | hugs | kisses | said | says | number | page | in | of | than | never | ever | come | comes | coming | appear | emerge | grow | take | rather | instead of | rather than | in place of |
 """
@@ -134,5 +134,5 @@ every | half | is now | am | only | near | like | has | had
 """
 
 WEAK_AFTER = """
-over | to | left | down | more | out of | part | point | page | vote | second | to go | over 1 | all
+done | finished | stitched | filled | started | completed | over | to | left | down | more | out of | part | point | page | vote | second | to go | over 1 | all
 """
