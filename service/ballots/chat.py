@@ -16,6 +16,7 @@ from functools import cache
 from service.ballots.language import Language, Phrase
 from service.ballots.languages import LANGUAGES
 from service.ballots.numerals import ROMANS
+from service.ballots.stretched import STRETCHED
 from service.ballots.tongue import ENGLISH, Telling, tellings
 
 #: The words of Latin scripts, cut as the scanner cuts them. A digit and the marks that blank or
@@ -47,6 +48,8 @@ class Watch:
 
 def is_chat(text: str, plain: str, switched_on: tuple[str, ...]) -> bool:
     """Whether nothing in this comment (`plain` is its plain text) could decide anything."""
+    if STRETCHED.search(plain):
+        return False  # "seventeeen" is a number
     pieces = _PIECES.findall(plain)
     watch = watch_of(switched_on)
     if not watch.words.isdisjoint(pieces):

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from service.ballots.case import SMALL_TALK, THE_WORD
 from service.ballots.corrections import correct
-from service.ballots.elsewhere import BELONGS, MEASURED, SOMEBODYS_AGE
+from service.ballots.elsewhere import BELONGS, MEASURED, NAMES_ELSE, SOMEBODYS_AGE
 from service.ballots.lists import back_to_the_question, join_ranges, link_lists
 from service.ballots.mentions import Mention, Standing
 from service.ballots.numbered import read_numbering
@@ -17,9 +17,12 @@ from service.ballots.voices import read_voices
 
 #: Rules by which a number word is no number: they make no talk of numbers.
 _JUST_WORDS = frozenset({SMALL_TALK, THE_WORD, "an ordinal without a page word"})
+_WEAKLY_OTHER = frozenset({BELONGS, SMALL_TALK, NAMES_ELSE})
 _SPEAKING_OF_VOTES = ("voting", "page", "suggesting")
 #: A comment of fewer words may be a vote in any words.
 _TALK = 7
+#: In talk of other counts so small a number is hardly a page by itself.
+_SMALL = 12
 
 
 def weigh(scene: Scene, mentions: list[Mention]) -> None:
@@ -39,7 +42,7 @@ def weigh(scene: Scene, mentions: list[Mention]) -> None:
 def _raise_called(scene: Scene, mentions: list[Mention]) -> None:
     """As in "110 for me, 95 as reserve": called a first or second choice, so it is one."""
     for one in mentions:
-        called = one.standing in {Standing.UNSURE, Standing.BARE} or one.rule == BELONGS
+        called = one.standing in {Standing.UNSURE, Standing.BARE} or one.rule in _WEAKLY_OTHER
         if called and _rank(scene, one):
             one.standing, one.rule = Standing.ALONE, "called a first or second choice"
 
@@ -71,18 +74,27 @@ def _is_an_echo(scene: Scene, mention: Mention) -> bool:
 def _set_aside_talk(scene: Scene, mentions: list[Mention]) -> None:
     """As in "planted 60 cloves, 58 came up": among other counts, and nothing speaks of voting."""
     live = [one for one in mentions if one.standing >= Standing.PLACED]
-    if live and live[-1].after >= len(scene.tokens):
-        return  # the last word of a comment is often its vote
-    counted = any(
-        one.standing == Standing.OTHER and one.rule not in _JUST_WORDS for one in mentions
-    )
+    counted = [
+        one for one in mentions if one.standing == Standing.OTHER and one.rule not in _JUST_WORDS
+    ]
     if not counted or scene.word_count() < _TALK or not scene.lexicon.group("voting").firsts:
         return
-    if any(one.standing != Standing.UNSURE for one in live):
+    if any(not Standing.UNSURE <= one.standing <= Standing.BARE for one in live):
         return
-    if not any(scene.has(group, 0, len(scene.tokens)) for group in _SPEAKING_OF_VOTES):
-        for one in live:
+    if any(scene.has(group, 0, len(scene.tokens)) for group in _SPEAKING_OF_VOTES):
+        return
+    sentences = {scene.sentence(one.first) for one in counted}
+    # The last word of a comment is often its vote.
+    ends = bool(live) and live[-1].after >= len(scene.tokens)
+    sure = not ends and all(
+        one.standing == Standing.UNSURE and scene.sentence(one.first) in sentences for one in live
+    )
+    unsure = any(one.standing == Standing.UNSURE or (one.value or 0) <= _SMALL for one in live)
+    for one in live:
+        if sure:
             one.standing, one.rule = Standing.OTHER, "among numbers that count other things"
+        elif one.standing == Standing.BARE and not one.lucky and unsure:
+            one.standing, one.rule = Standing.UNSURE, "among numbers that count other things"
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,8 +113,9 @@ def order_of(scene: Scene, mentions: list[Mention], live: list[Mention]) -> Orde
     pages = tuple(dict.fromkeys(one.value for one in mentions if one.value is not None))
     if len(pages) < 2:
         return Order(ranked=False, pages=pages)
-    if all(one.rank for one in mentions):
-        placed = sorted(mentions, key=lambda one: one.rank)
+    ranks = {one.first: _rank(scene, one) for one in mentions}
+    if len(set(ranks.values()) - {0}) == len(mentions):
+        placed = sorted(mentions, key=lambda one: ranks[one.first])
         return Order(ranked=True, pages=tuple(one.value for one in placed if one.value is not None))
     first = next(one for one in mentions if one.value == pages[0])
     second = next(one for one in mentions if one.value == pages[1])
@@ -134,7 +147,7 @@ def _rank(scene: Scene, mention: Mention) -> int:
     ):
         at -= 1
     ends = {at, mention.first - 1}
-    for rank, group in ((1, "first_choice"), (2, "second_choice")):
+    for rank, group in ((1, "first_choice"), (2, "second_choice"), (3, "third_choice")):
         words = scene.lexicon.group(group)
         if any(words.before(tokens, end) for end in ends) or words.after(tokens, mention.after):
             return rank

@@ -137,7 +137,8 @@ def _is_a_stopgap(scene: Scene, live: list[Mention], first: Mention) -> bool:
 def _may_be_meant_too(scene: Scene, mention: Mention) -> bool:
     """Where a voter may name several pages, one that is said to be a page is not left out."""
     unsure = mention.standing in {Standing.UNSURE, Standing.BARE}
-    return scene.question.choices > 1 and unsure and mention.cued_by_page
+    known = mention.cued_by_page or bool(_pages(scene, mention))
+    return scene.question.choices > 1 and unsure and known
 
 
 def _is_one_of_a_kind(scene: Scene, chosen: list[Mention]) -> bool:

@@ -9,6 +9,7 @@ from service.ballots.relations import told_from
 from service.ballots.scanning import DIGITS
 from service.ballots.surroundings import (
     counts_what_follows,
+    in_a_saying,
     is_a_date,
     is_a_makers_code,
     is_a_smaller_unit,
@@ -19,12 +20,18 @@ from service.ballots.surroundings import (
 
 RULED_OUT = "ruled out"
 BELONGS = "belongs to the words before it"
+COUNTS_FOLLOWING = "counts what follows"
+NAMES_ELSE = "counts or names something else"
 COUNTS_ELSE = "counts something else"
 MEASURED = "counts or measures something else"
 OF_OTHERS = frozenset({"how many others voted", "how others voted", "the end of a range"})
 SOMEBODYS_AGE = "somebody's age, or how many they are"
 #: In a comment of more words "more than 40" talks of something.
 _FEW = 8
+#: Numbers up to this count the word behind them more often than not.
+_SMALL = 12
+#: End like the things that are counted, and are none.
+_NO_THINGS = frozenset("always thanks cheers perhaps sometimes besides unless maybes".split())
 _TOLD_FROM = frozenset({"above", "below", "later", "earlier", "relative_before"})
 
 
@@ -33,6 +40,11 @@ def ruled_out(case: Case) -> Verdict:
     if case.before.group == "not_before" or case.after.group == "not_after":
         return Standing.STRUCK, RULED_OUT
     return None
+
+
+def part_of_a_saying(case: Case) -> Verdict:
+    """As in "three cheers for", "forty winks"."""
+    return (Standing.OTHER, "part of a saying") if in_a_saying(case.scene, case.mention) else None
 
 
 def written_with_o(case: Case) -> Verdict:
@@ -220,8 +232,11 @@ def weak_before(case: Case) -> Verdict:
     asked = not case.is_small_word and case.scene.begins("asking", start)
     if asked and case.scene.begins("asking", case.before.phrase):
         return Standing.UNSURE, "asked about"
-    if not case.after.clear or case.after.group == "weak_after" or case.is_small_word:
-        return Standing.OTHER, "counts or names something else"
+    counts = not case.after.clear and (
+        case.value <= _SMALL or counts_what_follows(case.scene, case.after)
+    )
+    if counts or case.after.group == "weak_after" or case.is_small_word:
+        return Standing.OTHER, NAMES_ELSE
     return Standing.UNSURE, "may belong to the words before it"
 
 
@@ -236,12 +251,21 @@ def weak_after(case: Case) -> Verdict:
     return Standing.OTHER, COUNTS_ELSE
 
 
+def counts_a_thing(case: Case) -> Verdict:
+    """As in "three kisses": a small number in words before things, whatever else they may be."""
+    word = word_at(case.scene, case.mention.after)
+    thing = len(word) > 4 and word.endswith("s") and not word.endswith("ss")
+    if case.is_small_word and not case.cued and thing and not case.after.group:
+        return None if word in _NO_THINGS else (Standing.OTHER, COUNTS_FOLLOWING)
+    return None
+
+
 def unknown_beside(case: Case) -> Verdict:
     """Beside words that the reader does not know, a number is looked at."""
     if case.is_small_word:
         return Standing.OTHER, SMALL_TALK
     if case.value == 1 and not case.after.clear and case.before.group != "choice_before":
-        return Standing.OTHER, "counts what follows"
+        return Standing.OTHER, COUNTS_FOLLOWING
     if is_a_makers_code(case.scene, case.mention):
         return Standing.OTHER, "the number of a maker's code"
     if counts_what_follows(case.scene, case.after) and case.value != 1:

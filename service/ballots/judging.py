@@ -12,11 +12,13 @@ from service.ballots.mentions import Mention, Standing
 from service.ballots.scene import Scene
 
 _RULES: tuple[Rule, ...] = (
+    elsewhere.part_of_a_saying,
     elsewhere.ruled_out,
     elsewhere.stands_for_a_word,
     elsewhere.misheard,
     elsewhere.tallied,
     elsewhere.measured,
+    elsewhere.counts_a_thing,
     elsewhere.too_large,
     elsewhere.told_from_another,
     elsewhere.reckoned,
@@ -37,6 +39,7 @@ _RULES: tuple[Rule, ...] = (
     elsewhere.unknown_beside,
 )
 _ORDINAL_RULES: tuple[Rule, ...] = (
+    elsewhere.part_of_a_saying,
     elsewhere.written_with_o,
     elsewhere.ruled_out,
     elsewhere.measured,

@@ -62,6 +62,10 @@ class Language:
     choice_after: tuple[Phrase, ...] = ()
     #: words that speak of voting or choosing and hardly of anything else here.
     voting: tuple[Phrase, ...] = ()
+    #: between minutes and an hour: "20 to 8", "10 past 7".
+    minutes_to: tuple[Phrase, ...] = ()
+    #: sayings that hold a number or a place which is none: "three cheers for", "last but not least".
+    sayings: tuple[Phrase, ...] = ()
     #: n is something else: ages, times, sizes, counts.
     other_before: tuple[Phrase, ...] = ()
     other_after: tuple[Phrase, ...] = ()
@@ -92,6 +96,7 @@ class Language:
     also: tuple[Phrase, ...] = ()
     second: tuple[Phrase, ...] = ()
     first_choice: tuple[Phrase, ...] = ()
+    third_choice: tuple[Phrase, ...] = ()
     second_choice: tuple[Phrase, ...] = ()
     stopgap: tuple[Phrase, ...] = ()
     #: n only if others have done something, or something unknown holds.

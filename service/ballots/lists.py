@@ -27,6 +27,10 @@ def gap_words(scene: Scene, left: Mention, right: Mention) -> list[str]:
 def join_ranges(scene: Scene, mentions: list[Mention]) -> None:
     """As in "Between 30 and 40": two numbers that bound a range are no choice of either."""
     for left, right in pairwise(mentions):
+        if _tell_the_time(scene, left, right):
+            left.standing = right.standing = Standing.OTHER
+            left.rule = right.rule = "a time of day"
+            continue
         if left.value is None or right.value is None or not _bound_a_range(scene, left, right):
             continue
         left.standing = right.standing = Standing.OTHER
@@ -36,6 +40,14 @@ def join_ranges(scene: Scene, mentions: list[Mention]) -> None:
         left.standing = Standing.PLACED
         left.rule, right.rule = "a range, not one page", "the end of a range"
         left.maybe = (left.value + 1,) if right.value - left.value == 2 else ()
+
+
+def _tell_the_time(scene: Scene, left: Mention, right: Mention) -> bool:
+    """As in "it's 20 to 8": minutes before or after an hour."""
+    minutes, hour = left.value or 0, right.value or 0
+    between = scene.begins("minutes_to", left.after) if left.after < right.first else 0
+    joined = bool(between) and left.after + between == right.first
+    return joined and minutes in {5, 10, 20, 25} and 1 <= hour <= 12 and hour < minutes
 
 
 def _bound_a_range(scene: Scene, left: Mention, right: Mention) -> bool:
@@ -134,7 +146,8 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
 def _share_other(one: Mention, other: Mention) -> None:
     """As in "14 or 16 count": what the one counts, the other counts too."""
     plain = one.shape in _OPEN_ENDED and not one.cued_by_page and other.value is not None
-    if plain and Standing.ASKED <= one.standing <= Standing.ALONE:
+    apart = other.first - one.after > 1 and one.standing == Standing.ALONE
+    if plain and not apart and Standing.ASKED <= one.standing <= Standing.ALONE:
         one.standing, one.rule = Standing.OTHER, other.rule
 
 

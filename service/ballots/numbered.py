@@ -59,6 +59,8 @@ def _give_places(ranked: list[Pair], mentions: list[Mention]) -> None:
 def _numbers_what_follows(scene: Scene, place: Mention, page: Mention) -> bool:
     """As in "1st: 70", "2) page 12"."""
     tokens, at = scene.tokens, place.after
+    if "ordinal" in place.shape and at + 1 < page.first and tokens[at + 1].text == ":":
+        at += 1  # "first wish: 21"
     marked = at < page.first and tokens[at].text in _MARKS
     if not marked and "ordinal" not in place.shape:
         return False

@@ -9,7 +9,7 @@ from service.ballots.relations import on_chart
 from service.ballots.roman import roman_at
 from service.ballots.scanning import WORD
 from service.ballots.scene import Scene
-from service.ballots.surroundings import is_alone
+from service.ballots.surroundings import in_a_saying, is_alone
 from service.chart.grid import CORNERS, Cell, Chart, Corner, centre_pages, corner_page
 
 _PLACE_BITS = (ORDINAL | ROMAN) + sum(
@@ -61,6 +61,8 @@ def _place(scene: Scene, mention: Mention, *, named: bool) -> Mention:
     mention.cued_by_page = named
     if before.group == "not_before" or after.group == "not_after":
         mention.standing, mention.rule = Standing.STRUCK, "ruled out"
+    elif in_a_saying(scene, mention):
+        mention.standing, mention.rule = Standing.OTHER, "part of a saying"
     elif _of_something_else(scene, mention):
         corner = mention.value is not None and scene.word_count() <= _TALK and not named
         mention.standing = Standing.UNSURE if corner else Standing.OTHER

@@ -22,6 +22,7 @@ from service.ballots.scanning import QUOTE, Token, scan
 from service.ballots.scene import Scene
 from service.ballots.segmenting import segment
 from service.ballots.shapes import judge_shape
+from service.ballots.stretched import STRETCHED, unstretched
 from service.ballots.tongue import tongue_of
 from service.ballots.whole import read_whole
 from service.ballots.wording import worded
@@ -74,6 +75,8 @@ def _without_others(plain: str) -> str:
 
 def _scene(text: str, plain: Plain, tokens: list[Token], question: Question) -> Scene:
     lexicon = lexicon_of(tongue_of(tokens, question.languages))
+    if STRETCHED.search(plain.text):
+        tokens = unstretched(tokens, lexicon)
     tokens = worded(tokens, lexicon)
     return Scene(text, plain, tokens, lexicon, question, _quoted(tokens))
 

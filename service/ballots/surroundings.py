@@ -14,6 +14,8 @@ _DESCRIBING = frozenset(
     "lovely good great little long whole happy beautiful old new different other more full big "
     "small solid straight extra gorgeous tiny huge wonderful red blue green white black".split()
 )
+#: No saying begins so many words before its number.
+_SAYING_REACH = 4
 _OWNERS = frozenset({"my", "mine", "the", "our", "a"})
 _MEASURE = re.compile(r"\d+(?:ft|h|hr|hrs|lb|lbs|st|m|in|min|mins)")
 _PLACING = ("second", "corner", "top", "bottom", "left", "right", "first", "last")
@@ -50,6 +52,14 @@ def is_a_smaller_unit(scene: Scene, mention: Mention) -> bool:
         return bool(_MEASURE.fullmatch(tokens[at].text))
     unit = scene.begins("other_after", at) == 1 and at > 0 and not scene.begins("times", at)
     return unit and tokens[at - 1].kind == DIGITS and mention.shape == "digits"
+
+
+def in_a_saying(scene: Scene, mention: Mention) -> bool:
+    """Whether a saying covers it, as "three cheers for" or "last but not least" does."""
+    return any(
+        at + scene.begins("sayings", at) > mention.first
+        for at in range(max(mention.first - _SAYING_REACH, 0), mention.first + 1)
+    )
 
 
 def is_in_brackets(scene: Scene, mention: Mention) -> bool:

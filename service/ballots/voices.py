@@ -186,7 +186,8 @@ def _is_spoken_to(scene: Scene, group: str, at: int, end: int) -> bool:
 
 def _is_an_age(scene: Scene, mention: Mention) -> bool:
     """A bare number with "my age" or "the year I was born" beside it."""
-    if mention.standing >= Standing.CUED or mention.shape == "place":
+    told = mention.standing >= Standing.CUED and mention.shape != "ordinal"
+    if told or mention.shape == "place":
         return False
     end = min(mention.after + _AGE_REACH, len(scene.tokens))
     behind = scene.find("ages", mention.after, end)

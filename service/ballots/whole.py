@@ -15,6 +15,8 @@ from service.ballots.segmenting import segment
 
 #: A kind of page named in a longer sentence is talked about, not chosen.
 _KIND_REACH = 10
+#: So many other words may stand beside words that point at a page; a longer phrase always does.
+_SPARE, _SPARE_AT_START, _LONG = 2, 5, 5
 _QUOTED_LINE = re.compile(r"^[ \t]*>(.*)$", re.MULTILINE)
 
 
@@ -60,7 +62,9 @@ def _withdrawn(scene: Scene, mentions: list[Mention], at: int) -> Reading | None
     step = scene.begins("withdrawn", at)
     _, own = scene.clause(at, at + step)
     for one in mentions:
-        near = one.first <= at + step + (1 if one.standing == Standing.CUED else 2)
+        near = one.first <= at + step + (1 if one.standing == Standing.CUED else 2) or all(
+            token.text in scene.lexicon.plain_words for token in scene.tokens[at + step : one.first]
+        )  # "scrap my vote for 12"
         if one.first < at or (near and one.first < own):
             one.standing, one.rule = Standing.STRUCK, "taken back"
     if any(one.standing >= Standing.BARE for one in mentions):
@@ -155,8 +159,8 @@ def _points(scene: Scene, at: int, step: int, mentions: list[Mention]) -> bool:
         return False  # "the 5th of May is my birthday"
     others = (*tokens[start:at], *tokens[end:stop])
     spare = sum(token.kind == WORD and token.text not in known for token in others)
-    begins = scene.sentence(at)[0] == at and step > 2
-    if spare <= (4 if begins else 2) or scene.word_count() <= 5:
+    begins = scene.sentence(at)[0] == at and step > 1
+    if step > _LONG or spare <= (_SPARE_AT_START if begins else _SPARE) or scene.word_count() <= 5:
         return True
     numbered = len(mentions) == 1 and mentions[0].first < at
     apart = numbered and mentions[0].after <= start
@@ -170,7 +174,10 @@ def _kind(scene: Scene) -> Reading | None:
     at = scene.find("kinds")
     if at < 0:
         return None
-    start, end = scene.sentence(at)
+    step = scene.begins("kinds", at)
+    start, end = min(
+        scene.sentence(at), scene.clause(at, at + step), key=lambda one: one[1] - one[0]
+    )
     if sum(token.kind == WORD for token in scene.tokens[start:end]) > _KIND_REACH:
         return None
     return _look(scene, at, at + scene.begins("kinds", at), (), "a kind of page, not one page")

@@ -27,7 +27,7 @@ def test_a_tally_holds_one_reading_a_comment_and_lets_go_of_all(
     service: Service, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     open_round(service)
-    words = [("13 please", "12 or 40", "what lovely thread")[place % 3] for place in range(300)]
+    words = [("13 please", "12 or 40", "is it 2 strands?")[place % 3] for place in range(300)]
     done(service.host.hand_in(f"{ROUND}/batches", votes(*words)), 201)
     before = held()
     while_counted: list[dict[str, int]] = []

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import en_choices, en_counts, en_numbers
+from service.ballots.languages import en_choices, en_composed, en_counts, en_numbers
 
 LANGUAGE = Language(
     code="en",
@@ -39,13 +39,18 @@ LANGUAGE = Language(
     ),
     choice_before=(
         phrases(en_choices.CHOICE_BEFORE)
-        + en_choices.PUT_DOWN
-        + en_choices.CHOICE_IS
-        + en_choices.LIKE_TO_SEE
-        + en_choices.HIDDEN_ON
-        + en_choices.ASKED_FOR
+        + en_composed.PUT_DOWN
+        + en_composed.CHOICE_IS
+        + en_composed.LIKE_TO_SEE
+        + en_composed.HIDDEN_ON
+        + en_composed.ASKED_FOR
+        + en_composed.I_WANT
+        + en_composed.CANNOT_BUT
+        + en_composed.NOTHING_BUT
+        + en_composed.GLAD_OF
+        + en_composed.SEE_YOU_DO
     ),
-    choice_after=phrases(en_choices.CHOICE_AFTER),
+    choice_after=phrases(en_choices.CHOICE_AFTER) + en_composed.GETS_IT,
     voting=phrases(
         "vote | votes | voting | voted | my vote | pick | picking | picked | choose | choosing | "
         "my choice | spoil me | treat me | please do | i choose"
@@ -66,7 +71,7 @@ LANGUAGE = Language(
         number's always been | number has to be | number of mine is
         """
     ),
-    not_before=phrases(en_choices.NOT_BEFORE) + en_choices.NEVER_CHOOSE,
+    not_before=phrases(en_choices.NOT_BEFORE) + en_composed.NEVER_CHOOSE + en_composed.THAN_DO,
     not_after=phrases(
         """
         is out | is off the table | no thanks | no thank you | would be awful | would be a mistake |
@@ -118,12 +123,15 @@ LANGUAGE = Language(
     ranked=phrases(
         "in that order | in this order | in order | order of preference | in order of preference"
     ),
+    third_choice=phrases(
+        "third choice | 3rd choice | third pick | 3rd pick | bronze | bronze to | third place"
+    ),
     first_choice=phrases(
-        "plan a | first choice | 1st choice | first pick | 1st pick | main vote | as my main vote | as main | "
+        "gold | gold to | plan a | first choice | 1st choice | first pick | 1st pick | main vote | as my main vote | as main | "
         "first choice is | as my first choice | as first choice | is my first choice | top choice"
     ),
     second_choice=phrases(
-        "second choice | 2nd choice | second pick | 2nd pick | as a backup | as backup | as my backup | as reserve | as a spare | as spare | my spare | as the reserve | in reserve | as a fallback | as fallback | "
+        "silver | silver to | next best | runner up | runner - up | second best | if all else fails | second choice | 2nd choice | second pick | 2nd pick | as a backup | as backup | as my backup | as reserve | as a spare | as spare | my spare | as the reserve | in reserve | as a fallback | as fallback | "
         "as my second | as second choice | as a second | my second would be | second would be | my second is | second choice is | is my second choice | "
         "is my backup | as plan b | plan b | backup | reserve | as a reserve | runner up"
     ),
@@ -146,7 +154,7 @@ LANGUAGE = Language(
         """
     ),
     condition=phrases(en_choices.CONDITION),
-    reported_before=phrases(en_choices.REPORTED_BEFORE) + en_choices.WHO_SAID,
+    reported_before=phrases(en_choices.REPORTED_BEFORE) + en_composed.WHO_SAID,
     family_before=phrases(en_choices.FAMILY_BEFORE),
     reported_after=phrases(
         """
@@ -169,7 +177,7 @@ LANGUAGE = Language(
         how about | what about | how bout | can i | can we | could i | could we | could you | can you |
         may i | may we | would you | will you | is it ok | shall we | should we | why not | why don't |
         please | maybe | perhaps | is it too late | am i too late | do i | did i | too late |
-        would it be | would | could it be | hows about | what if we | can it be | can you start |
+        would it be | is it too cheeky | too cheeky | dare i | how do you feel about | could you be talked into | can you be persuaded | would | could it be | hows about | what if we | can it be | can you start |
         pls | mind if | do you mind | don't you think
         """
     ),
@@ -221,7 +229,7 @@ LANGUAGE = Language(
     doubtful=phrases("six | due | elf | once"),
     withdrawn=phrases(en_choices.WITHDRAWN),
     abstaining=phrases(en_choices.ABSTAINING),
-    pointing=phrases(en_choices.POINTING) + en_choices.WHAT_OTHERS_SAID + en_choices.AGREED,
+    pointing=phrases(en_choices.POINTING) + en_composed.WHAT_OTHERS_SAID + en_composed.AGREED,
     agreeing=phrases(
         """
         you and me both | me and you both | agree | agree with | agreed | i agree | same as | ditto | me too | same | exactly | so this | this one | all of this |
@@ -230,7 +238,7 @@ LANGUAGE = Language(
         what i was | came here to | same here | i'd go along with | go along with | snap
         """
     ),
-    kinds=phrases(en_choices.KINDS),
+    kinds=phrases(en_choices.KINDS) + en_composed.DECADES,
     first=phrases("first | 1st | very first"),
     last=phrases("last | final | very last"),
     corner=phrases("corner | corners | edge corner"),
@@ -279,6 +287,8 @@ LANGUAGE = Language(
         or is that taken | or is it taken
         """
     ),
+    minutes_to=phrases("to | past | till"),
+    sayings=en_composed.SAYINGS,
     told_from_last=phrases(
         "last page but | last but | second to last | next to last | second last | penultimate | "
         "last but one | third to last | from the end | before the last | one before last | "

@@ -2,68 +2,10 @@
 
 from __future__ import annotations
 
-from service.ballots.language import each_of
-
-#: Said in many ways that differ in one word only.
-PUT_DOWN = each_of(
-    "put | stick | pop | mark | count | sign | book | pencil | shove | jot",
-    "me | us | my name | my vote | it |",
-    "down | in | up |",
-    "for | as | on | against",
-)
-CHOICE_IS = each_of(
-    "my | our |",
-    "second | second choice | backup | reserve | first choice | favourite | favorite | page | pages | pick | picks | choice | choices | vote | votes | number | numbers | suggestion | "
-    "answer | selection",
-    "is | are | would be | would have to be | will be | has to be | have to be | must be | stays | "
-    "remains",
-)
-LIKE_TO_SEE = each_of(
-    "i'd | id | i would | we'd | we would | would | i'd really | i would really | would really | "
-    "i'd rather | i would rather | would rather | rather",
-    "like | love | prefer | choose | pick | have | see | go for | go with | like to see | love to see | "
-    "like to go with | love to have | like to have | like you to do | love you to do | "
-    "like to vote for | like to pick | like to choose | say",
-)
-HIDDEN_ON = each_of(
-    "see | find out | know | discover | wonder | reveal | uncover | show us | learn",
-    "what's | whats | what is | what lies | what hides | whatever's", "hiding | hidden |",
-    "on | in | under | behind | beneath",
-)  # fmt: skip
-NEVER_CHOOSE = each_of(
-    "not | don't | dont | do not | never | wouldn't | won't | can't | please don't | pls don't | "
-    "don't you dare | dont you dare | do not you dare | never ever | don't ever | i'd never | "
-    "i would never | try not to | rather not | please do not | you shouldn't | nobody should",
-    "pick | choose | vote | vote for | start on | start with | start at | go with | go for | do | "
-    "want | take | say | like | use",
-)
-ASKED_FOR = each_of(
-    "can | could | may | might | would",
-    "i | we | you",
-    "please | pls | possibly | just |",
-    "have | do | get | see | start on | start with | start | begin with | begin on | go for | go with | "
-    "pick | choose | stitch | sew | try | consider",
-)
-AGREED = each_of(
-    "agree with | agreeing with | am agree with | siding with | side with | voting with | i'm with | "
-    "going along with",
-    "her | him | them | the lady | the gentleman | the person | the one | the comment | what | everyone | "
-    "my friend | the last",
-)
-WHO_SAID = each_of(
-    "who | whoever | that",
-    "said | says | picked | picks | chose | wants | wanted | wrote | voted | voted for | went for | "
-    "went with | suggested | put",
-)
-WHAT_OTHERS_SAID = each_of(
-    "what | whatever | whichever | whichever one | whichever page | the one",
-    "* | * *",
-    "said | says | put | picked | picks | chose | chooses | wants | wanted | wrote | voted | "
-    "voted for | votes for | went for | went with | goes for | suggested | likes",
-)
-
 CHOICE_BEFORE = """
-preferably | ideally | stitch | please stitch | sew | made up with | happy with | delighted with |
+preferably | ideally | won't say no to | wouldn't say no to | wouldn't mind | would not mind | beg for |
+begging for | dream of | dreaming of | bagsy | bags | dibs on | shotgun | chuck us on | stick us on | big yes to |
+yes to | thumbs up for | making it | money's going on | money is on | money goes on | please have | meself | stitch | please stitch | sew | made up with | happy with | delighted with |
 chuffed with | pleased with | let us be having | let us have | let us do | a bit of | sneak in with |
 sneaking in with | vote go to | vote go for | get stuck into | stuck in to | stuck into | crack on with | get going on | dive into | jump into |
 straight into | set off from | set off on |
@@ -128,11 +70,12 @@ first please | to start | to start with | to begin | to begin with | kindly | th
 por favor | i choose you | i say | i reckon | i think | for the first page |
 as the first page | for a start | for starters | then please | definitely | deserves | needs |
 is a good | is a nice | is the best | is best | it shall be | would you | will you | if you would |
-if you will | if you please | if you don't mind | if possible | if i may | makes sense | is fine
+if you will | if you please | if you don't mind | if possible | if i may | makes sense | is fine | if you'd be so kind | if you would be so kind | wins my heart | won my heart |
+meself | myself | will ya | would ya
 """
 
 NOT_BEFORE = """
-not | never | neither | nor | anything but | any but | away from | keep away from | keep well away from | scratch | drop | than | never | no to the | any page but | any number but |
+not | never | neither | nor | anything but | any but | hard pass on | pass on | no thanks to | nope to | away from | keep away from | keep well away from | scratch | drop | than | never | no to the | any page but | any number but |
 anything except | any except | any page except | anywhere but | everything but | all but |
 except | except for | apart from | instead of | rather than | other than | but not | and not |
 don't do | dont do | do not do | don't pick | dont pick | do not pick | don't choose |
@@ -228,7 +171,8 @@ don't have a vote | still deciding | will decide | need to think | no pick from 
 POINTING = """
 do that one | use that | same one as | same page as | same number as | same three as | same two as | same ones as | same as last week | same as last week for me | that one please | so do that |
 that number please | pick that one |
-so that one | number on my | number of my | that one please | so that page | that's my number | so that then | so that ! | so that . | so that !! |
+so that one | in the middle of those two | one in between them | the one between them | between those two |
+the number of * on my | number of candles | number on my | number of my | that one please | so that page | that's my number | so that then | so that ! | so that . | so that !! |
 day i was born | same | same as the * | with * on this | same here | same as above | same as | same again | ditto |
 as above | me too | what she said | what he said | what they said | what she says | seconded |
 i second that | second that | same page | same number | same one | same vote | my age |

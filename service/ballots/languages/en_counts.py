@@ -123,7 +123,7 @@ will | might | may | can | do | does | has | have | had | are | am | were | be |
 everyone | fingers | crossed | good luck | fyi | imo | imho | tbh | btw | only | still | first | next |
 instead | hun | dear | y'all | yall | darling | lovey | petal | pet | duck | luv | hon | honey | sweetie | chuck | babe | mate | ladies | girls | folks | guys | friends | sorry | excited |
 exciting | obvs | innit | eh | huh | right' | etc | to see | been | such | one | wins | ftw | thx | pls |
-happy | greetings | regards | hugs | kisses | said | says | number | page | in | of | than | never | ever | come | comes | coming | appear | emerge | grow | take | rather | instead of | rather than | in place of |
+happy | greetings | regards | hugs | kisses | said | says | number | page | in | of | than | never | ever | already | till | until | come | comes | coming | appear | emerge | grow | take | rather | instead of | rather than | in place of |
 """
 
 #: These say something else only where nothing says that n is chosen.

@@ -1,0 +1,124 @@
+"""English phrases that are said in many ways, composed of their parts; and sayings."""
+
+from __future__ import annotations
+
+from service.ballots.language import each_of, phrases
+
+#: Said in many ways that differ in one word only.
+PUT_DOWN = each_of(
+    "put | stick | pop | mark | count | sign | book | pencil | shove | jot",
+    "me | us | my name | my vote | it |",
+    "down | in | up |",
+    "for | as | on | against",
+)
+CHOICE_IS = each_of(
+    "my | our |",
+    "second | second choice | backup | reserve | first choice | favourite | favorite | page | pages | pick | picks | choice | choices | vote | votes | number | numbers | suggestion | "
+    "answer | selection",
+    "is | are | would be | would have to be | will be | has to be | have to be | must be | stays | "
+    "remains",
+)
+LIKE_TO_SEE = each_of(
+    "i'd | id | i would | we'd | we would | would | i'd really | i would really | would really | "
+    "i'd rather | i would rather | would rather | rather",
+    "like | love | prefer | choose | pick | have | see | go for | go with | like to see | love to see | "
+    "like to go with | love to have | like to have | like you to do | love you to do | "
+    "like to vote for | like to pick | like to choose | say",
+)
+HIDDEN_ON = each_of(
+    "see | find out | know | discover | wonder | reveal | uncover | show us | learn",
+    "what's | whats | what is | what lies | what hides | whatever's", "hiding | hidden |",
+    "on | in | under | behind | beneath",
+)  # fmt: skip
+NEVER_CHOOSE = each_of(
+    "not | don't | dont | do not | never | wouldn't | won't | can't | please don't | pls don't | "
+    "don't you dare | dont you dare | do not you dare | never ever | don't ever | i'd never | "
+    "i would never | try not to | rather not | please do not | you shouldn't | nobody should",
+    "pick | choose | vote | vote for | start on | start with | start at | go with | go for | do | "
+    "want | take | say | like | use",
+)
+ASKED_FOR = each_of(
+    "can | could | may | might | would",
+    "i | we | you",
+    "please | pls | possibly | just |",
+    "have | do | get | see | start on | start with | start | begin with | begin on | go for | go with | "
+    "pick | choose | stitch | sew | try | consider",
+)
+AGREED = each_of(
+    "agree with | agreeing with | am agree with | siding with | side with | voting with | i'm with | "
+    "going along with",
+    "her | him | them | the lady | the gentleman | the person | the one | the comment | what | everyone | "
+    "my friend | the last",
+)
+WHO_SAID = each_of(
+    "who | whoever | that",
+    "said | says | picked | picks | chose | wants | wanted | wrote | voted | voted for | went for | "
+    "went with | suggested | put",
+)
+_SAID = (
+    "said | says | put | picked | picks | chose | chooses | wants | wanted | wrote | voted | "
+    "voted for | votes for | went for | went with | goes for | suggested | likes"
+)
+WHAT_OTHERS_SAID = each_of(
+    "what | whatever | whichever | whichever one | whichever page | the one", "* | * *", _SAID
+) + each_of("whatever | whichever", "* * * | * * * * | * * * * *", _SAID)
+I_WANT = each_of(
+    "i | we",
+    "only | just | really | do | always | simply | definitely |",
+    "want | need | choose | pick | say | vote | vote for | go for | go with | wanna see | want to see",
+)
+CANNOT_BUT = each_of(
+    "cannot not | can't not | couldn't not | could not not",
+    "vote for | pick | choose | say | go for",
+)
+NOTHING_BUT = each_of(
+    "don't | dont | do not | don't you dare | never | i won't | nothing |",
+    "do | pick | choose | start on | start with | take | stitch | go for | accept |",
+    "anything other than | anything but | any page other than | none other than | no other than | "
+    "nothing but | nothing other than",
+)[1:]
+GLAD_OF = each_of(
+    "be | i'm | i am | i'd be | we'd be |",
+    "glad of | grateful for | thankful for | thrilled with | over the moon with | tickled pink with | "
+    "happy to see | thrilled to see | delighted to see | happy if you did | glad if you did",
+)
+SEE_YOU_DO = each_of(
+    "see | watch | have | like | love", "you |", "do | tackle | stitch | start | sew | make | try"
+)
+GETS_IT = each_of(
+    "gets | has | has got | wins | takes | earns | deserves | receives",
+    "my | our | the | a",
+    "vote | votes | thumbs up | nod | heart | prize | crown | love | support | point | points | tick",
+)
+THAN_DO = each_of(
+    "than", "watch you | see you | have you | let you | make you |",
+    "do | see | watch | have | stitch | pick | go with | choose | start on | vote for",
+)  # fmt: skip
+DECADES = each_of(
+    "from the | in the | of the",
+    "teens | twenties | thirties | forties | fifties | sixties | seventies | eighties | nineties",
+)
+SAYINGS = (
+    each_of("3 | three", "cheers for | cheers to | cheers and | cheers , | cheers !")
+    + each_of(
+        "one | two | three",
+        "from the | of the | in the",
+        "teens | twenties | thirties | forties | "
+        "fifties | sixties | seventies | eighties | nineties | hundreds | corners | edges",
+    )
+    + phrases(
+        """
+        six of one | half a dozen of the other | forty winks | 40 winks | cloud nine | cloud 9 | nine lives |
+        9 lives | eleventh hour | second to none | one of a kind | one for all | two left feet | high five |
+        two's company | three's a crowd | square one | one day | day one | one of these days | one more |
+        one another | one time | one thing | one way or another | third time lucky | ten out of ten |
+        10 out of 10 | on all fours | at sixes and sevens | last but not least | first of all | at first |
+        at last | first thing | last thing | first time | last time | last night | last week | last year |
+        last month | first night | last minute | last straw | at long last | first place | last place |
+        first name | last name | round the corner | around the corner | just around the corner |
+        in the middle of | in the corner of my eye | corner shop | right now | right away | top notch |
+        two cents | 2 cents | two pence | 2p worth | one two three | in one go | in two minds | of two minds |
+        five minutes | two minutes | one and only | the one and only | number one fan | no 1 fan
+        """
+    )
+)
