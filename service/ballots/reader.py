@@ -51,7 +51,9 @@ def read_thoroughly(text: str, question: Question, plain: Plain | None = None) -
     """The same the long way, which every comment can go."""
     plain = plain or plain_of(text)
     own = _without_others(plain.text)
-    tokens = segment(scan(own))
+    tokens = scan(own)
+    if not own.isascii():
+        tokens = segment(tokens)
     scene = _scene(text, plain, tokens, question)
     mentions = find_mentions(scene.tokens, scene.lexicon)
     for mention in mentions:
@@ -75,13 +77,14 @@ def _without_others(plain: str) -> str:
 def _scene(text: str, plain: Plain, tokens: list[Token], question: Question) -> Scene:
     lexicon = lexicon_of(tongue_of(tokens, question.languages))
     tokens = worded(tokens, lexicon)
-    return Scene(text, plain, tokens, lexicon, question, _quoted(tokens))
+    scene = Scene(text, plain, tokens, lexicon, question)
+    if QUOTE in scene.kinds:
+        scene.quoted = _quoted(tokens)
+    return scene
 
 
 def _quoted(tokens: list[Token]) -> frozenset[int]:
     """The tokens between a pair of quotation marks of one kind."""
-    if not any(token.kind == QUOTE for token in tokens):
-        return frozenset()
     inside: set[int] = set()
     opened: int | None = None
     for at, token in enumerate(tokens):

@@ -30,6 +30,7 @@ _FEW = 2
 _SHORT = 4
 #: So many languages may be read at once where the words do not tell them apart.
 _TIED = 3
+_TELLING_KINDS = frozenset({WORD, "ordinal"})
 #: What an ordinal's ending is looked up by, apart from the words: "12e" is Dutch or French.
 _ENDING = "#"
 _SPOKEN = tuple(
@@ -57,6 +58,8 @@ def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> tuple[st
     Without a word that tells, all the languages that the round has switched on. Of those, one is
     added where a number word of it stands in a comment of another language.
     """
+    if _is_plainly_english(tokens):
+        return (ENGLISH,)
     known = tellings()
     points: dict[str, int] = {}
     numerals: list[str] = []
@@ -86,6 +89,38 @@ def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> tuple[st
     if numerals and not any(code in numerals for code in own):
         read += tuple(code for code in switched_on if code in numerals and code not in read)
     return read
+
+
+def _is_plainly_english(tokens: Sequence[Token]) -> bool:
+    """Whether no word tells another language as much as English, or only beside one that does not.
+
+    So it is with most comments, and two looks into sets tell it.
+    """
+    words = [
+        token.text if token.kind == WORD else _ENDING + token.text.lstrip(digits)
+        for token in tokens
+        if token.kind in _TELLING_KINDS
+    ]
+    english, foreign = _sides()
+    return foreign.isdisjoint(words) and not english.isdisjoint(words)
+
+
+@cache
+def _sides() -> tuple[frozenset[str], frozenset[str]]:
+    """The words that tell English more than any other language, and those that tell another more.
+
+    A number word of other languages alone is one of the latter; so many tell both alike.
+    """
+    english, foreign = set[str](), set[str]()
+    for word, telling in tellings().items():
+        points = dict(telling.points)
+        own = points.pop(ENGLISH, 0)
+        most = max(points.values(), default=0)
+        if most > own or (telling.numeral_of and ENGLISH not in telling.numeral_of):
+            foreign.add(word)
+        elif own > most:
+            english.add(word)
+    return frozenset(english), frozenset(foreign)
 
 
 def _covering(
