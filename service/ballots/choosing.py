@@ -16,12 +16,15 @@ _CORRECTED = frozenset({Standing.UNSURE, Standing.BARE, Standing.ALONE})
 
 def weigh(scene: Scene, mentions: list[Mention]) -> None:
     """Change the mentions' standings by what stands between and around them."""
-    join_ranges(scene, mentions)
+    several = len(mentions) > 1
+    if several:
+        join_ranges(scene, mentions)
     back_to_the_question(scene, mentions)
     read_voices(scene, mentions)
-    link_lists(scene, mentions)
-    _doubt_repeats(scene, mentions)
-    _correct(scene, mentions)
+    if several:
+        link_lists(scene, mentions)
+        _doubt_repeats(scene, mentions)
+        _correct(scene, mentions)
 
 
 def _doubt_repeats(scene: Scene, mentions: list[Mention]) -> None:
@@ -31,9 +34,10 @@ def _doubt_repeats(scene: Scene, mentions: list[Mention]) -> None:
         for one in mentions
         if one.standing == Standing.OTHER and one.rule in {BELONGS, SOMEBODYS_AGE}
     }
-    for one in mentions:
-        own = one.first > 0 and scene.begins("own_voice", one.first - 1)
-        if one.value in elsewhere and not own and Standing.BARE <= one.standing <= Standing.ALONE:
+    for one in mentions if elsewhere else ():
+        if one.value not in elsewhere or not Standing.BARE <= one.standing <= Standing.ALONE:
+            continue
+        if not (one.first > 0 and scene.begins("own_voice", one.first - 1)):
             one.standing, one.rule = Standing.UNSURE, "told before as something else"
 
 

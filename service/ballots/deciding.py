@@ -11,6 +11,8 @@ from service.ballots.scene import Scene
 
 def decide(scene: Scene, mentions: list[Mention]) -> Reading:
     """The reading that the standings of all mentions give."""
+    if len(mentions) == 1:
+        return _decide_one(scene, mentions)
     live = [one for one in mentions if _may_mean_a_page(scene, one)]
     if not live:
         return none_of(scene, mentions, "no-page", "no page of the chart is named")
@@ -32,6 +34,20 @@ def decide(scene: Scene, mentions: list[Mention]) -> Reading:
     if off:
         return _look_at(scene, on, "a choice that is not on the chart beside one that is")
     return _choose(scene, live, on)
+
+
+def _decide_one(scene: Scene, mentions: list[Mention]) -> Reading:
+    """The same for the one number of most comments, which nothing competes with."""
+    one = mentions[0]
+    if not _may_mean_a_page(scene, one):
+        return none_of(scene, mentions, "no-page", "no page of the chart is named")
+    if one.standing < Standing.BARE or one.value is None:
+        return _look_at(scene, mentions, one.rule)
+    if _is_off(scene, one):
+        return none_of(scene, mentions, "off-chart", "the chart has no such page")
+    if one.conditional:
+        return _look_at(scene, mentions, "only if something else holds")
+    return counts(scene, mentions, (one.value,))
 
 
 def _may_mean_a_page(scene: Scene, mention: Mention) -> bool:

@@ -18,6 +18,12 @@ _WORD_GROUPS = tuple(field.name for field in fields(Language) if field.type == "
 #: One bit a group, so that a comment is searched only for groups that it can hold.
 GROUP_BITS = {name: 1 << place for place, name in enumerate(_WORD_GROUPS)}
 
+
+def bits_of(*groups: str) -> int:
+    """The bits of these groups, for asking a comment for any of them at once."""
+    return sum(GROUP_BITS[group] for group in groups)
+
+
 #: The word is an ordinal, or is written as a roman numeral is.
 ORDINAL = 1 << len(GROUP_BITS)
 ROMAN = ORDINAL << 1

@@ -2,15 +2,24 @@
 
 from __future__ import annotations
 
+from service.ballots.lexicon import bits_of
 from service.ballots.mentions import Mention, Standing
 from service.ballots.scanning import DIGITS, END, SOFT, WORD
 from service.ballots.scene import Scene
 
 _AGE_REACH = 8
+#: Without one of these words and without quotation marks every number is the writer's own.
+_ASKING = bits_of("asking")
+_REPORTING = bits_of("reported_before", "family_before")
+_AGES = bits_of("ages")
+_CONDITIONS = bits_of("depends", "condition", "if_words")
+_VOICES = _ASKING | _REPORTING | _AGES | _CONDITIONS
 
 
 def read_voices(scene: Scene, mentions: list[Mention]) -> None:
     """Lower the mentions that are not plainly the writer's own choice."""
+    if not scene.present & _VOICES and not scene.quoted:
+        return
     for at, mention in enumerate(mentions):
         start, end = scene.sentence(mention.first)
         if mention.standing < Standing.UNSURE:
@@ -39,6 +48,8 @@ def _lower(mention: Mention, standing: Standing, rule: str) -> None:
 
 def _read_condition(scene: Scene, mention: Mention, end: int) -> None:
     """As in "If nobody has it", "unless": what follows a page makes it hang on something else."""
+    if not scene.present & _CONDITIONS:
+        return
     if scene.has("depends", mention.after, end):
         mention.conditional = mention.depends = True
     elif scene.has("condition", mention.after, end):
@@ -89,7 +100,7 @@ _SPEAKERS_SELF = frozenset("i we i'm ich je yo io eu ik".split())
 
 def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
     """Whether its sentence asks about it ("is 42 taken?") rather than proposes it."""
-    if mention.lucky:
+    if mention.lucky or not scene.present & _ASKING:
         return False
     tokens = scene.tokens
     head = start
@@ -113,6 +124,8 @@ def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
 
 def _is_reported(scene: Scene, mention: Mention, start: int) -> bool:
     """Whether a subject other than the writer stands close before it, or an earlier round."""
+    if not scene.present & _REPORTING:
+        return False
     near = max(start, mention.first - 6)
     for at in range(mention.first - 1, near - 1, -1):
         if scene.begins("own_voice", at) and not _begins_report(scene, at):
@@ -139,6 +152,8 @@ def _is_spoken_to(scene: Scene, group: str, at: int, end: int) -> bool:
 
 def _is_an_age(scene: Scene, mention: Mention) -> bool:
     """A bare number with "my age" or "the year I was born" beside it."""
+    if not scene.present & _AGES:
+        return False
     if mention.standing >= Standing.CUED or mention.shape == "place":
         return False
     end = min(mention.after + _AGE_REACH, len(scene.tokens))
