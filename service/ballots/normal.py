@@ -10,10 +10,11 @@ from __future__ import annotations
 import html
 import re
 import unicodedata
-from dataclasses import dataclass
+from typing import NamedTuple
 
 _ENTITY = re.compile(r"&(?:#\d{1,7}|#[xX][0-9a-fA-F]{1,6}|[A-Za-z]{2,31});")
 #: "Number" as Romance languages shorten it: "nº", "N°", "n.º", which is no word "no".
+_NUMERO_MARKS = frozenset("º°")
 _NUMERO = re.compile(r"(?<!\w)[nN]\.?[º°]\.?")
 
 #: Letters that Unicode does not decompose, quotation marks and dashes of many scripts.
@@ -94,8 +95,7 @@ class _Translation(dict[int, str]):
 _TRANSLATION = _Translation()
 
 
-@dataclass(frozen=True, slots=True)
-class Plain:
+class Plain(NamedTuple):
     """Plain `text`; `starts[i]` and `ends[i]` bound what its character i stands for.
 
     None where plain and original run alike, as in most English comments.
@@ -118,12 +118,24 @@ def plain_of(text: str) -> Plain:
     """The comment's text, levelled."""
     if text.isascii() and "&" not in text and "\r" not in text and "`" not in text:
         return Plain(text.lower())
-    strange = {character for character in text if character > "\x7f"}
-    alike = strange.isdisjoint(_COMPOSING) and all(len(_LEVELS[each]) == 1 for each in strange)
-    if alike and "&" not in text and not _NUMERO.search(text):
-        # Accents and emoji keep their places: plain and original run alike.
+    # Accents and emoji keep their places: plain and original run alike.
+    if _EVEN.issuperset(text) or _is_even(text):
         return Plain(text.translate(_TRANSLATION))
     return _level_one_by_one(text)
+
+
+#: Characters that are one plain character each, whatever stands beside them; met ones are added.
+_EVEN = set(map(chr, range(128))) - {"&"}
+_NEVER_EVEN = _COMPOSING | {"&"}
+
+
+def _is_even(text: str) -> bool:
+    """Whether every character of the text is one plain character."""
+    strange = set(text) - _EVEN
+    if not strange.isdisjoint(_NEVER_EVEN) or any(len(_LEVELS[each]) != 1 for each in strange):
+        return False
+    _EVEN.update(strange - _NUMERO_MARKS)
+    return not _NUMERO.search(text)
 
 
 def _level_one_by_one(text: str) -> Plain:

@@ -29,6 +29,7 @@ from service.ballots.wording import worded
 #: What a comment without a vote says.
 NO_PAGE = Reading("none", (), "no-page", "no page of the chart is named")
 
+_DIGIT = re.compile("[0-9]")
 _QUOTED_LINE = re.compile(r"^[ \t]*>.*$", re.MULTILINE)
 _STRUCK = re.compile(r"~~.+?~~|<(?:del|s|strike)>.*?</(?:del|s|strike)>", re.DOTALL)
 
@@ -38,11 +39,12 @@ def read_vote(text: str, question: Question) -> Reading:
 
     Never raises, whatever the text.
     """
-    quick = read_quickly(text, question)
-    if quick is not None:
-        return quick
     plain = plain_of(text)
-    if is_chat(text, plain.text, question.languages):
+    if _DIGIT.search(plain.text):
+        quick = read_quickly(text, question)
+        if quick is not None:
+            return quick
+    elif is_chat(text, plain.text, question.languages):
         return NO_PAGE
     return read_thoroughly(text, question, plain)
 
