@@ -87,8 +87,8 @@ def find_mentions(tokens: Sequence[Token], lexicon: Lexicon) -> list[Mention]:
     counting = lexicon.counting
     reached = 0
     for at, token in enumerate(tokens):
-        words = token.kind == WORD  # mostly none that counts
-        if at < reached or (words and token.text not in counting):
+        kind = token.kind
+        if at < reached or (token.text not in counting if kind == WORD else kind in _NO_NUMBER):
             continue
         mention = _mention_at(tokens, at, lexicon)
         if mention is not None:
@@ -100,8 +100,6 @@ def find_mentions(tokens: Sequence[Token], lexicon: Lexicon) -> list[Mention]:
 def _mention_at(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention | None:
     """The number that begins at this token, if one does."""
     token = tokens[at]
-    if token.kind in _NO_NUMBER:
-        return None
     if token.kind == WORD:
         return _spelled(tokens, at, lexicon)
     if token.kind == DIGITS:

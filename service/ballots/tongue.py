@@ -30,7 +30,6 @@ _FEW = 2
 _SHORT = 4
 #: So many languages may be read at once where the words do not tell them apart.
 _TIED = 3
-_TELLING_KINDS = frozenset({WORD, "ordinal"})
 #: What an ordinal's ending is looked up by, apart from the words: "12e" is Dutch or French.
 _ENDING = "#"
 _SPOKEN = tuple(
@@ -58,8 +57,9 @@ def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> tuple[st
     Without a word that tells, all the languages that the round has switched on. Of those, one is
     added where a number word of it stands in a comment of another language.
     """
-    if _is_plainly_english(tokens):
-        return (ENGLISH,)
+    plainly = _plainly_one(tokens, switched_on)
+    if plainly:
+        return (ENGLISH,) if plainly == ENGLISH else (plainly, ENGLISH)
     known = tellings()
     points: dict[str, int] = {}
     numerals: list[str] = []
@@ -91,36 +91,46 @@ def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> tuple[st
     return read
 
 
-def _is_plainly_english(tokens: Sequence[Token]) -> bool:
-    """Whether no word tells another language as much as English, or only beside one that does not.
+def _plainly_one(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> str:
+    """The language that no word of the comment speaks against, and one for; "" for none.
 
-    So it is with most comments, and two looks into sets tell it.
+    Most comments are in one language so, and a few looks into sets tell it.
     """
-    words = [
-        token.text if token.kind == WORD else _ENDING + token.text.lstrip(digits)
-        for token in tokens
-        if token.kind in _TELLING_KINDS
+    words = [token.text for token in tokens if token.kind == WORD]
+    count = len(words)
+    words += [
+        _ENDING + token.text.lstrip(digits) for token in tokens if token.kind == "ordinal"
     ]
-    english, foreign = _sides()
-    return foreign.isdisjoint(words) and not english.isdisjoint(words)
+    telltale = _telltales()
+    code = next(filter(None, map(telltale.get, words)), "")
+    # Of so few words of another language one may be a number of a third.
+    may_be = code == ENGLISH or (code in switched_on and count > _SHORT)
+    return code if may_be and _speaking_against(code).isdisjoint(words) else ""
 
 
 @cache
-def _sides() -> tuple[frozenset[str], frozenset[str]]:
-    """The words that tell English more than any other language, and those that tell another more.
+def _telltales() -> dict[str, str]:
+    """The words that tell one language more than any other, with it."""
+    found: dict[str, str] = {}
+    for word, telling in tellings().items():
+        points = sorted(telling.points, key=lambda point: point[1], reverse=True)
+        if points and (len(points) == 1 or points[0][1] > points[1][1]):
+            found[word] = points[0][0]
+    return found
 
-    A number word of other languages alone is one of the latter; so many tell both alike.
-    """
-    english, foreign = set[str](), set[str]()
+
+@cache
+def _speaking_against(code: str) -> frozenset[str]:
+    """The words that tell another language more than this one, or are a number of others alone."""
+    found = set[str]()
     for word, telling in tellings().items():
         points = dict(telling.points)
-        own = points.pop(ENGLISH, 0)
-        most = max(points.values(), default=0)
-        if most > own or (telling.numeral_of and ENGLISH not in telling.numeral_of):
-            foreign.add(word)
-        elif own > most:
-            english.add(word)
-    return frozenset(english), frozenset(foreign)
+        own = points.get(code, 0)
+        if max(points.values(), default=0) > own:
+            found.add(word)
+        elif telling.numeral_of and code not in telling.numeral_of:
+            found.add(word)
+    return frozenset(found)
 
 
 def _covering(
