@@ -9,7 +9,7 @@ from functools import cache
 
 from service.ballots.language import Language, Phrase
 from service.ballots.languages import LANGUAGES
-from service.ballots.matching import AFTER, BEFORE, Found, Phrases, Tree, longest, tree_of
+from service.ballots.matching import AFTER, ANY, BEFORE, Found, Phrases, Tree, longest, tree_of
 from service.ballots.numerals import ROMANS
 from service.ballots.scanning import Token
 
@@ -28,6 +28,9 @@ def bits_of(*groups: str) -> int:
 ORDINAL = 1 << len(GROUP_BITS)
 ROMAN = ORDINAL << 1
 
+#: The groups, as bits of GROUP_BITS, in which this word is a phrase, begins a longer one, and is
+#: the second word of one.
+Sign = tuple[int, int, int]
 #: What `before` and `after` tell where no phrase stands.
 _NOTHING: Found = ("", 0)
 
@@ -48,8 +51,8 @@ class Lexicon:
     glue_after: frozenset[str]
     #: Single words that say nothing of a number in their clause.
     plain_words: frozenset[str]
-    #: The groups in which a phrase begins with this word, as bits of GROUP_BITS.
-    signs: dict[str, int]
+    #: What a word is a sign of.
+    signs: dict[str, Sign]
     _before: Tree
     _after: Tree
     _groups: dict[str, Phrases]
@@ -106,17 +109,25 @@ def _phrases_of(languages: Sequence[Language], group: str) -> Iterator[Phrase]:
         yield from (phrase for phrase in getattr(language, group) if phrase not in silent)
 
 
-def _signs(languages: Sequence[Language]) -> dict[str, int]:
-    found: dict[str, int] = defaultdict(int)
+def _signs(languages: Sequence[Language]) -> dict[str, Sign]:
+    alone, first, second = (defaultdict[str, int](int) for _ in range(3))
     for name, bit in GROUP_BITS.items():
         for phrase in _phrases_of(languages, name):
-            found[phrase[0]] |= bit
+            if len(phrase) == 1:
+                alone[phrase[0]] |= bit
+            elif phrase[1] == ANY:
+                # Whatever follows; the scene looks at the words themselves.
+                alone[phrase[0]] |= bit
+            else:
+                first[phrase[0]] |= bit
+                second[phrase[1]] |= bit
     for language in languages:
         for word in language.ordinals:
-            found[word] |= ORDINAL
+            alone[word] |= ORDINAL
     for word in ROMANS:
-        found[word] |= ROMAN
-    return dict(found)
+        alone[word] |= ROMAN
+    words = alone.keys() | first.keys() | second.keys()
+    return {word: (alone.get(word, 0), first.get(word, 0), second.get(word, 0)) for word in words}
 
 
 def _counting_words(languages: Sequence[Language]) -> tuple[dict[str, int], dict[str, int]]:

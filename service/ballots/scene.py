@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from functools import reduce
-from operator import or_
 
 from service.ballots.lexicon import GROUP_BITS, Lexicon
 from service.ballots.normal import Plain
 from service.ballots.reading import Question
 from service.ballots.scanning import END, SOFT, WORD, Token
 
+_NO_SIGN = (0, 0, 0)
 #: Marks between clauses.
 _PARTING = frozenset({END, "other", "emoticon"})
 
@@ -28,15 +27,24 @@ class Scene:
     quoted: frozenset[int] = field(default_factory=frozenset)
     #: What each token is, apart from the tokens: much is asked of all of them.
     kinds: list[str] = field(init=False)
-    #: For each token, and for all of them, the groups in which a phrase begins with it, as bits.
+    #: For each token, and for all of them, the groups in which a phrase may begin with it, as bits.
     signs: list[int] = field(init=False)
     present: int = field(init=False, default=0)
 
     def __post_init__(self) -> None:
-        sign_of = self.lexicon.signs.get
         self.kinds = [token.kind for token in self.tokens]
-        self.signs = [sign_of(token.text, 0) for token in self.tokens]
-        self.present = reduce(or_, self.signs, 0)
+        self.signs = signs = []
+        sign_of = self.lexicon.signs.get
+        present = following = 0
+        # From the end, since the word that follows tells whether a longer phrase may begin here.
+        for token in reversed(self.tokens):
+            alone, first, second = sign_of(token.text, _NO_SIGN)
+            sign = alone | first & following
+            following = second
+            present |= sign
+            signs.append(sign)
+        signs.reverse()
+        self.present = present
 
     def begins(self, group: str, at: int) -> int:
         """How many tokens from `at` on a phrase of the group has; 0 for none."""
