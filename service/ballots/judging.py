@@ -42,14 +42,16 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
         (elsewhere.unknown_beside, ""),
     )
 )
-ORDINAL_RULES: tuple[Rule, ...] = (
+_ORDINAL_RULES: tuple[Rule, ...] = (
     elsewhere.ruled_out,
     elsewhere.measured,
     cues.ordinal_page,
     cues.ordinal_word,
     cues.ordinal_elsewhere,
 )
+#: Every rule, for numbers and for ordinals.
 ALL_RULES: tuple[Rule, ...] = tuple(rule for rule, _ in _RULES)
+ALL_RULES_OF_ORDINALS = _ORDINAL_RULES + ALL_RULES
 
 
 @cache
@@ -73,7 +75,7 @@ def rules_of(case: Case) -> tuple[Rule, ...]:
         joined=before.joined,
         spelled=mention.spelled,
     )
-    return ORDINAL_RULES + rules if "ordinal" in mention.shape else rules
+    return _ORDINAL_RULES + rules if "ordinal" in mention.shape else rules
 
 
 def judge(scene: Scene, mention: Mention) -> None:
