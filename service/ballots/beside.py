@@ -128,7 +128,8 @@ def read_after(scene: Scene, after: int) -> Beside:
             side.group = group
             return side
         side.group = "" if group == "neutral_after" else group
-        side.clear = bool(group) or token.text in lexicon.numbers
+        said_again = not group and scene.begins("choice_before", side.at) > 0
+        side.clear = bool(group) or said_again or token.text in lexicon.numbers
         side.phrase = side.at
         side.at += count
     elif token.kind == SOFT and token.text in {",", "-", "("} and side.at + 1 < len(tokens):

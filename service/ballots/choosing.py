@@ -4,77 +4,90 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from service.ballots.elsewhere import BELONGS, SOMEBODYS_AGE
+from service.ballots.case import SMALL_TALK, THE_WORD
+from service.ballots.corrections import correct
+from service.ballots.elsewhere import BELONGS, MEASURED, SOMEBODYS_AGE
 from service.ballots.lists import back_to_the_question, join_ranges, link_lists
 from service.ballots.mentions import Mention, Standing
-from service.ballots.scanning import SOFT, WORD
+from service.ballots.numbered import read_numbering
+from service.ballots.scanning import SOFT
 from service.ballots.scene import Scene
-from service.ballots.voices import read_voices
+from service.ballots.sums import join_sums
+from service.ballots.voices import VOICES, read_voices
 
-_CORRECTED = frozenset({Standing.UNSURE, Standing.BARE, Standing.ALONE})
+#: Rules by which a number word is no number: they make no talk of numbers.
+_JUST_WORDS = frozenset({SMALL_TALK, THE_WORD, "an ordinal without a page word"})
+_SPEAKING_OF_VOTES = ("voting", "page", "suggesting")
+#: A comment of fewer words may be a vote in any words.
+_TALK = 7
 
 
 def weigh(scene: Scene, mentions: list[Mention]) -> None:
     """Change the mentions' standings by what stands between and around them."""
-    several = len(mentions) > 1
+    several = len(mentions) > 1  # what sets numbers against one another needs two
     if several:
+        read_numbering(scene, mentions)
         join_ranges(scene, mentions)
+        join_sums(scene, mentions)
     back_to_the_question(scene, mentions)
-    read_voices(scene, mentions)
+    if scene.present & VOICES or scene.quoted:
+        read_voices(scene, mentions)
     if several:
         link_lists(scene, mentions)
+    _raise_called(scene, mentions)
+    if several:
         _doubt_repeats(scene, mentions)
-        _correct(scene, mentions)
+        correct(scene, mentions)
+        _set_aside_talk(scene, mentions)
+
+
+def _raise_called(scene: Scene, mentions: list[Mention]) -> None:
+    """As in "110 for me, 95 as reserve": called a first or second choice, so it is one."""
+    for one in mentions:
+        called = one.standing in {Standing.UNSURE, Standing.BARE} or one.rule == BELONGS
+        if called and _rank(scene, one):
+            one.standing, one.rule = Standing.ALONE, "called a first or second choice"
 
 
 def _doubt_repeats(scene: Scene, mentions: list[Mention]) -> None:
     """As in "She was 27. Twenty seven.": said again, it may still be the age."""
-    elsewhere = {
-        one.value
-        for one in mentions
-        if one.standing == Standing.OTHER and one.rule in {BELONGS, SOMEBODYS_AGE}
-    }
-    for one in mentions if elsewhere else ():
-        if one.value not in elsewhere or not Standing.BARE <= one.standing <= Standing.ALONE:
-            continue
-        if not (one.first > 0 and scene.begins("own_voice", one.first - 1)):
+    told = {one.value for one in mentions if _is_somebodys(one)}
+    told.discard(scene.question.chart.page_count)  # "it stops at 154? 154 then"
+    measured = set[int | None]()
+    for one in mentions:
+        again = one.value in told or (one.value in measured and _is_an_echo(scene, one))
+        own = one.first > 0 and scene.begins("own_voice", one.first - 1)
+        if again and not own and Standing.BARE <= one.standing <= Standing.ALONE:
             one.standing, one.rule = Standing.UNSURE, "told before as something else"
+        if one.standing == Standing.OTHER and one.rule == MEASURED:
+            measured.add(one.value)
 
 
-def _correct(scene: Scene, mentions: list[Mention]) -> None:
-    """After a correction, what came before is taken back."""
-    for at in range(1, len(mentions)):
-        right = mentions[at]
-        earlier = [one for one in mentions[:at] if one.standing >= Standing.PLACED]
-        if not earlier or right.standing < Standing.PLACED:
-            continue
-        if _takes_back(scene, earlier[-1], right):
-            for one in earlier:
-                one.standing, one.rule = Standing.STRUCK, "taken back by a correction"
-            if right.standing in _CORRECTED:
-                right.standing, right.rule = Standing.CUED, "the last word after a correction"
+def _is_somebodys(mention: Mention) -> bool:
+    return mention.standing == Standing.OTHER and mention.rule in {BELONGS, SOMEBODYS_AGE}
 
 
-def _takes_back(scene: Scene, left: Mention, right: Mention) -> bool:
-    tokens, start, end = scene.tokens, left.after, right.first
-    if scene.has("correction", start, end):
-        return True
-    at = scene.find("soft_correction", start, end)
-    while at >= 0:
-        rest = at + scene.begins("soft_correction", at)
-        between = tokens[rest:end]
-        close = len(between) <= 5 and all(
-            token.kind != WORD or token.text in scene.lexicon.plain_words for token in between
-        )
-        if close and right.standing >= Standing.BARE:
-            return not _goes_on(scene, right)
-        at = scene.find("soft_correction", at + 1, end)
-    return False
+def _is_an_echo(scene: Scene, mention: Mention) -> bool:
+    """As in "9 euros for a coffee, NINE": nothing else stands in its clause."""
+    bare = scene.clause(mention.first, mention.after) == (mention.first, mention.after)
+    return bare and scene.tokens[mention.first - 1].text != ":"
 
 
-def _goes_on(scene: Scene, mention: Mention) -> bool:
-    """Whether more is said of it than a choice needs ("actually 14 is nice too")."""
-    return scene.begins("goes_on", mention.after) > 0
+def _set_aside_talk(scene: Scene, mentions: list[Mention]) -> None:
+    """As in "planted 60 cloves, 58 came up": among other counts, and nothing speaks of voting."""
+    live = [one for one in mentions if one.standing >= Standing.PLACED]
+    if live and live[-1].after >= len(scene.tokens):
+        return  # the last word of a comment is often its vote
+    counted = any(
+        one.standing == Standing.OTHER and one.rule not in _JUST_WORDS for one in mentions
+    )
+    if not counted or scene.word_count() < _TALK or not scene.lexicon.group("voting").firsts:
+        return
+    if any(one.standing != Standing.UNSURE for one in live):
+        return
+    if not any(scene.has(group, 0, len(scene.tokens)) for group in _SPEAKING_OF_VOTES):
+        for one in live:
+            one.standing, one.rule = Standing.OTHER, "among numbers that count other things"
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,6 +106,9 @@ def order_of(scene: Scene, mentions: list[Mention], live: list[Mention]) -> Orde
     pages = tuple(dict.fromkeys(one.value for one in mentions if one.value is not None))
     if len(pages) < 2:
         return Order(ranked=False, pages=pages)
+    if all(one.rank for one in mentions):
+        placed = sorted(mentions, key=lambda one: one.rank)
+        return Order(ranked=True, pages=tuple(one.value for one in placed if one.value is not None))
     first = next(one for one in mentions if one.value == pages[0])
     second = next(one for one in mentions if one.value == pages[1])
     hangs = any(one.conditional and one.value == pages[0] for one in live)
@@ -108,19 +124,23 @@ def order_of(scene: Scene, mentions: list[Mention], live: list[Mention]) -> Orde
     if scene.has("second", first.after, second.first):
         return Order(ranked=not first.conditional, pages=pages)
     stands_in = second.conditional and not first.conditional
-    return Order(ranked=stands_in and scene.has("either", first.after, second.first), pages=pages)
+    joined = any(scene.has(group, first.after, second.first) for group in ("either", "also"))
+    return Order(ranked=stands_in and joined, pages=pages)
 
 
 def _rank(scene: Scene, mention: Mention) -> int:
     """1 for a page called the first choice, 2 for one called the second, 0 for neither."""
+    if mention.rank:
+        return mention.rank
     tokens = scene.tokens
     at = mention.first - 1
     while at >= 0 and (
         tokens[at].kind == SOFT or scene.lexicon.before(tokens, at)[0] in {"fillers", "page"}
     ):
         at -= 1
+    ends = {at, mention.first - 1}
     for rank, group in ((1, "first_choice"), (2, "second_choice")):
         words = scene.lexicon.group(group)
-        if words.before(tokens, at) or words.after(tokens, mention.after):
+        if any(words.before(tokens, end) for end in ends) or words.after(tokens, mention.after):
             return rank
     return 0

@@ -76,9 +76,14 @@ def page_said(case: Case) -> Verdict:
     if case.after.group == "reported_after":
         case.mention.reported = True
         return Standing.ASKED, "foretold or reported, perhaps not chosen"
-    if here and case.after.group != "choice_after":
+    if here and case.after.group != "choice_after" and not _votes(case):
         return Standing.UNSURE, "a page, perhaps only talked about"
     return Standing.CUED, "a page word before it"
+
+
+def _votes(case: Case) -> bool:
+    """Whether the comment speaks of voting, or asks, as in "I have to pick the owl on page 71"."""
+    return case.scene.has("voting", 0, len(case.scene.tokens))
 
 
 def number_said(case: Case) -> Verdict:
@@ -88,7 +93,7 @@ def number_said(case: Case) -> Verdict:
     if not case.after.clear:
         standing = Standing.OTHER if case.value == 1 else Standing.UNSURE
         return standing, "may be the number of something else"
-    if _names_something(case):
+    if _names_something(case) or _is_a_rank(case):
         return Standing.UNSURE, "may be the number of something else"
     if case.before.group == "weak_before" and case.after.group != "choice_after":
         here = says_where_the_writer_is(case.scene, case.before)
@@ -99,6 +104,12 @@ def number_said(case: Case) -> Verdict:
     if case.after.group == "weak_after":
         return Standing.OTHER, "the number of something else"
     return Standing.CUED, "a number word before it"
+
+
+def _is_a_rank(case: Case) -> bool:
+    """As in "number one in four countries": the best of something, where more is said of it."""
+    behind = case.scene.begins("weak_before", case.mention.after)
+    return case.value == 1 and behind > 0 and case.after.group != "choice_after"
 
 
 def _names_something(case: Case) -> bool:
@@ -172,6 +183,7 @@ def ordinal_elsewhere(case: Case) -> Verdict:
     beside = case.before.group in {"weak_before", "other_before", "roughly_before"}
     if beside or not case.after.clear or not case.before.clear:
         return Standing.OTHER, "a date, a rank or a turn"
-    if case.value <= 3 and not is_alone(case.scene, case.mention):
+    follows = word_at(case.scene, case.mention.after) and case.after.group != "choice_after"
+    if case.value <= 3 and (follows or not is_alone(case.scene, case.mention)):
         return Standing.OTHER, "a rank or a turn"
     return None

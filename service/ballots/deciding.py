@@ -2,21 +2,28 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from service.ballots.choosing import order_of
 from service.ballots.mentions import Mention, Standing
 from service.ballots.reading import Evidence, NoneReason, Reading
 from service.ballots.relations import on_chart
 from service.ballots.scene import Scene
+from service.ballots.shapes import SEVERAL
 
 
 def decide(scene: Scene, mentions: list[Mention]) -> Reading:
     """The reading that the standings of all mentions give."""
-    if len(mentions) == 1:
-        return _decide_one(scene, mentions)
+    return (_decide_one if len(mentions) == 1 else _decide_several)(scene, mentions)
+
+
+def _decide_several(scene: Scene, mentions: list[Mention]) -> Reading:
     live = [one for one in mentions if _may_mean_a_page(scene, one)]
     if not live:
         return none_of(scene, mentions, "no-page", "no page of the chart is named")
     chosen = _surest(live)
+    if not chosen and (named := _all_named(scene, live)):
+        return counts(scene, named, live[0].maybe)
     if not chosen:
         return _look_at(scene, live, live[0].rule)
     off = [one for one in chosen if _is_off(scene, one)]
@@ -37,17 +44,29 @@ def decide(scene: Scene, mentions: list[Mention]) -> Reading:
 
 
 def _decide_one(scene: Scene, mentions: list[Mention]) -> Reading:
-    """The same for the one number of most comments, which nothing competes with."""
+    """The same for the one mention of most comments, which nothing competes with."""
     one = mentions[0]
     if not _may_mean_a_page(scene, one):
         return none_of(scene, mentions, "no-page", "no page of the chart is named")
-    if one.standing < Standing.BARE or one.value is None:
+    if one.standing < Standing.BARE:
+        named = _all_named(scene, mentions)
+        if named:
+            return counts(scene, named, one.maybe)
         return _look_at(scene, mentions, one.rule)
     if _is_off(scene, one):
         return none_of(scene, mentions, "off-chart", "the chart has no such page")
-    if one.conditional:
-        return _look_at(scene, mentions, "only if something else holds")
-    return counts(scene, mentions, (one.value,))
+    return _choose(scene, mentions, mentions)
+
+
+def _all_named(scene: Scene, live: list[Mention]) -> list[Mention]:
+    """As in "12/13" where a voter may name two pages: one mention of each; else none."""
+    one = live[0]
+    pages = tuple(dict.fromkeys(one.maybe))
+    several = len(live) == 1 and one.shape == "fraction" and one.rule == SEVERAL
+    fit = pages == one.maybe == _pages(scene, one) and len(pages) <= scene.question.choices
+    if not (several and fit):
+        return []
+    return [replace(one, value=page, maybe=(), standing=Standing.ALONE) for page in pages]
 
 
 def _may_mean_a_page(scene: Scene, mention: Mention) -> bool:
@@ -109,6 +128,11 @@ def _doubt_of(scene: Scene, live: list[Mention], chosen: list[Mention]) -> Readi
         return _look_at(scene, live, hanging[0].rule)
     if _is_a_stopgap(scene, live, chosen[0]):
         return _look_at(scene, live, "a second choice whose first is not plain")
+    left_out = [one for one in live if one not in chosen and _may_be_meant_too(scene, one)]
+    if left_out:
+        return _look_at(scene, [*chosen, *left_out], left_out[0].rule)
+    if _is_one_of_a_kind(scene, chosen):
+        return _look_at(scene, chosen, "a kind of page beside the pages")
     values = {one.value for one in chosen}
     if values == {None}:
         return _look_at(scene, live, live[0].rule)
@@ -127,6 +151,22 @@ def _is_a_stopgap(scene: Scene, live: list[Mention], first: Mention) -> bool:
         scene.has(group, start, first.first) or scene.begins(group, first.after)
         for group in ("second_choice", "stopgap")
     )
+
+
+def _may_be_meant_too(scene: Scene, mention: Mention) -> bool:
+    """Where a voter may name several pages, one that is said to be a page is not left out."""
+    unsure = mention.standing in {Standing.UNSURE, Standing.BARE}
+    return scene.question.choices > 1 and unsure and mention.cued_by_page
+
+
+def _is_one_of_a_kind(scene: Scene, chosen: list[Mention]) -> bool:
+    """As in "20, 30 or anything in the forties": a kind of page stands beside the chosen."""
+    at = scene.find("kinds", chosen[-1].after)
+    if at < 0:
+        return False
+    between = range(chosen[-1].after, at)
+    joined = any(scene.begins("either", place) for place in between)
+    return joined and len(between) <= 3
 
 
 def _competing(scene: Scene, live: list[Mention], chosen: list[Mention]) -> list[Mention]:

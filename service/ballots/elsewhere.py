@@ -11,21 +11,38 @@ from service.ballots.surroundings import (
     counts_what_follows,
     is_a_date,
     is_a_makers_code,
+    is_a_smaller_unit,
     is_fabric,
     is_in_brackets,
     word_at,
 )
 
+RULED_OUT = "ruled out"
 BELONGS = "belongs to the words before it"
+COUNTS_ELSE = "counts something else"
+MEASURED = "counts or measures something else"
+OF_OTHERS = frozenset({"how many others voted", "how others voted", "the end of a range"})
 SOMEBODYS_AGE = "somebody's age, or how many they are"
+#: In a comment of more words "more than 40" talks of something.
+_FEW = 8
 _TOLD_FROM = frozenset({"above", "below", "later", "earlier", "relative_before"})
 
 
 def ruled_out(case: Case) -> Verdict:
     """As in "not 13", "anything but 13"."""
     if case.before.group == "not_before" or case.after.group == "not_after":
-        return Standing.STRUCK, "ruled out"
+        return Standing.STRUCK, RULED_OUT
     return None
+
+
+def written_with_o(case: Case) -> Verdict:
+    """As in "2O": a capital O for a nought, not the end of an ordinal."""
+    scene, token = case.scene, case.scene.tokens[case.mention.first]
+    start, end = scene.plain.original(token.start, token.end)
+    if token.kind != "ordinal" or not scene.text[start:end].endswith("O"):
+        return None
+    case.mention.value = case.value * 10
+    return Standing.ASKED, "letters that look like digits"
 
 
 def misheard(case: Case) -> Verdict:
@@ -43,9 +60,22 @@ def misheard(case: Case) -> Verdict:
     return Standing.PLACED, "a word that sounds like a number may belong to it"
 
 
+def stands_for_a_word(case: Case) -> Verdict:
+    """As in "thx 4 the video", "luv 2 watch": a digit written for the word it sounds like."""
+    scene, mention = case.scene, case.mention
+    if mention.shape != "digits" or case.value not in scene.lexicon.homophones.values():
+        return None
+    spoken = scene.begins("sounded_after", mention.after)
+    if spoken and word_at(scene, mention.first - 1) and case.before.group != "choice_before":
+        return None if case.cued else (Standing.OTHER, "stands for a word")
+    return None
+
+
 def tallied(case: Case) -> Verdict:
     """As in "6 votes for 12": how many voted for it, not a vote for it."""
     scene = case.scene
+    if case.after.group == "other_after":
+        return None
     first = case.before.phrase
     beyond = case.mention.after + 1
     counted_for = word_at(scene, beyond - 1) == "for" and beyond < len(scene.tokens)
@@ -68,11 +98,19 @@ def measured(case: Case) -> Verdict:
     if case.before.page:
         return None
     if case.after.group == "other_after":
-        return Standing.OTHER, "counts or measures something else"
+        return Standing.OTHER, MEASURED
     if is_a_date(case.scene, case.mention):
         return Standing.OTHER, "a date"
     if is_fabric(case.scene, case.mention):
         return Standing.OTHER, "fabric and thread"
+    if is_a_smaller_unit(case.scene, case.mention) and case.after.group != "choice_after":
+        return Standing.OTHER, MEASURED
+    if case.scene.lexicon.group("minus").before(case.scene.tokens, case.mention.first - 1):
+        return (
+            (Standing.OTHER, "below nought")
+            if case.mention.first == 1 or case.before.phrase < 0
+            else None
+        )
     return None
 
 
@@ -110,6 +148,8 @@ def reckoned(case: Case) -> Verdict:
 def rough(case: Case) -> Verdict:
     """As in "around 40"."""
     if case.before.group == "roughly_before" or case.after.group == "roughly_after":
+        if word_at(case.scene, case.mention.first - 1) == "than" and case.scene.word_count() > _FEW:
+            return Standing.OTHER, "compared with something"
         # "about the 28th" tells of something, "about 28" tells a page.
         apart = case.before.group and case.before.at + 2 < case.mention.first and not case.cued
         if apart and word_at(case.scene, case.mention.first - 1) in {"the", "my", "your"}:
@@ -125,6 +165,9 @@ def belongs(case: Case) -> Verdict:
         case.mention.maybe = (case.value,)
         return Standing.ASKED, "an age or a birthday, perhaps not a page"
     if case.before.group in {"other_before", "labels"}:
+        start, _ = case.scene.sentence(case.mention.first)
+        if start == case.before.phrase and case.scene.begins("asking", start) and case.value > 3:
+            return Standing.UNSURE, "asked about, not chosen"
         return Standing.OTHER, BELONGS
     return None
 
@@ -155,6 +198,18 @@ def part_of_a_name(case: Case) -> Verdict:
     return None
 
 
+def said_by_something(case: Case) -> Verdict:
+    """As in "the leaflet says 1": who or what says it is not the writer."""
+    scene, at = case.scene, case.mention.first - 1
+    step = scene.lexicon.group("saying").before(scene.tokens, at)
+    if not step or case.before.group or case.cued or case.after.group == "choice_after":
+        return None
+    subject = word_at(scene, at - step)
+    if not subject or scene.begins("own_voice", at - step):
+        return None
+    return Standing.UNSURE, "said by somebody or something"
+
+
 def weak_before(case: Case) -> Verdict:
     """After a bare preposition or "have": mostly something else, a choice if said so."""
     if case.before.group != "weak_before":
@@ -178,13 +233,15 @@ def weak_after(case: Case) -> Verdict:
     may_be = word in {"page", "vote", "part", "point", "to", "over"}
     if case.before.clear and may_be and not case.is_small_word:
         return Standing.UNSURE, "may be a choice"
-    return Standing.OTHER, "counts something else"
+    return Standing.OTHER, COUNTS_ELSE
 
 
 def unknown_beside(case: Case) -> Verdict:
     """Beside words that the reader does not know, a number is looked at."""
     if case.is_small_word:
         return Standing.OTHER, SMALL_TALK
+    if case.value == 1 and not case.after.clear and case.before.group != "choice_before":
+        return Standing.OTHER, "counts what follows"
     if is_a_makers_code(case.scene, case.mention):
         return Standing.OTHER, "the number of a maker's code"
     if counts_what_follows(case.scene, case.after) and case.value != 1:

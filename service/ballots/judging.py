@@ -20,6 +20,7 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
     (rule, frozenset(words.split()))
     for rule, words in (
         (elsewhere.ruled_out, "not_before not_after"),
+        (elsewhere.stands_for_a_word, ""),
         (elsewhere.misheard, "spelled"),
         (elsewhere.tallied, ""),
         (elsewhere.measured, ""),
@@ -35,6 +36,7 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
         (elsewhere.part_of_a_name, "joined"),
         (cues.page_said, "page_said"),
         (cues.number_said, "number_said"),
+        (elsewhere.said_by_something, ""),
         (elsewhere.weak_before, "weak_before"),
         (elsewhere.weak_after, "weak_after"),
         (cues.chosen_after, "reported_after choice_after"),
@@ -43,6 +45,7 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
     )
 )
 _ORDINAL_RULES: tuple[Rule, ...] = (
+    elsewhere.written_with_o,
     elsewhere.ruled_out,
     elsewhere.measured,
     cues.ordinal_page,

@@ -21,6 +21,15 @@ def phrases(block: str) -> tuple[Phrase, ...]:
     return tuple(tuple(token.text for token in scan(plain_of(part).text)) for part in parts if part)
 
 
+def each_of(*blocks: str) -> tuple[Phrase, ...]:
+    """Every phrase made of one of each block's, in this order; an empty one may be left out."""
+    found: list[Phrase] = [()]
+    for block in blocks:
+        parts = phrases(block) + (((),) if block.strip().endswith("|") else ())
+        found = [one + part for one in found for part in parts]
+    return tuple(dict.fromkeys(one for one in found if one))
+
+
 @dataclass(frozen=True, slots=True)
 class Language:
     """One language's words.
@@ -41,6 +50,8 @@ class Language:
     ordinal_endings: frozenset[str] = frozenset()
     #: Words that voice typing writes for a small number ("forty to"), with its value.
     homophones: Mapping[str, int] = field(default_factory=dict)
+    #: behind these a digit is written for a word: "thx 4 the", "2 watch".
+    sounded_after: tuple[Phrase, ...] = ()
     #: "page", and words for a number of one ("no.", "number"), which cue a page.
     page: tuple[Phrase, ...] = ()
     number: tuple[Phrase, ...] = ()
@@ -49,6 +60,8 @@ class Language:
     #: n is chosen.
     choice_before: tuple[Phrase, ...] = ()
     choice_after: tuple[Phrase, ...] = ()
+    #: words that speak of voting or choosing and hardly of anything else here.
+    voting: tuple[Phrase, ...] = ()
     #: n is something else: ages, times, sizes, counts.
     other_before: tuple[Phrase, ...] = ()
     other_after: tuple[Phrase, ...] = ()
@@ -106,6 +119,19 @@ class Language:
     #: n is part of a sum.
     sum_before: tuple[Phrase, ...] = ()
     sum_after: tuple[Phrase, ...] = ()
+    #: what joins two numbers into a sum ("7 times 8"); in the last the second comes first.
+    times: tuple[Phrase, ...] = ()
+    plus: tuple[Phrase, ...] = ()
+    minus: tuple[Phrase, ...] = ()
+    divided_by: tuple[Phrase, ...] = ()
+    less_than: tuple[Phrase, ...] = ()
+    #: one page is put in another's stead: "swap my 35 for 53"; the words between the two.
+    replacing: tuple[Phrase, ...] = ()
+    replaced_by: tuple[Phrase, ...] = ()
+    #: what the writer comes to after all: "12 is nice, 14 too, so 14".
+    concluding: tuple[Phrase, ...] = ()
+    #: a question about a page that was named before: "13, or is that gone?".
+    asked_later: tuple[Phrase, ...] = ()
     #: n is near the page, not the page.
     roughly_before: tuple[Phrase, ...] = ()
     roughly_after: tuple[Phrase, ...] = ()
@@ -146,6 +172,9 @@ class Language:
     row: tuple[Phrase, ...] = ()
     column: tuple[Phrase, ...] = ()
     told_from_last: tuple[Phrase, ...] = ()
+    #: "of": behind a place it tells of what; the second if that is the chart.
+    part_of: tuple[Phrase, ...] = ()
+    whole_chart: tuple[Phrase, ...] = ()
     #: words that show the full stop of "n." to be an ordinal's: page words, months ("12. Seite").
     dotted: tuple[Phrase, ...] = ()
     #: words that the language writes as one and that are read apart ("links boven": linksboven).

@@ -5,13 +5,15 @@ from __future__ import annotations
 from itertools import pairwise
 
 from service.ballots.case import SMALL_TALK, THE_WORD
+from service.ballots.elsewhere import COUNTS_ELSE
 from service.ballots.mentions import Mention, Standing
+from service.ballots.numbered import PLACE
 from service.ballots.scanning import END
 from service.ballots.scene import Scene
 
 _LIST_MARKS = frozenset({",", "/", "&", "-", "\n", "|", "+", "•", "(", ".", ". ", "=", "*"})
 #: Rules by which a number word is no number at all: they say nothing of its neighbour.
-_JUST_WORDS = frozenset({SMALL_TALK, THE_WORD})
+_JUST_WORDS = frozenset({SMALL_TALK, THE_WORD, PLACE})
 #: "15 min, then 25": what follows is measured alike.
 _THEN = frozenset({",", "then", "and", "plus"})
 _OPEN_ENDED = frozenset({"digits", "word", "ordinal"})
@@ -120,9 +122,12 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
             if how != "," or unknown:
                 _share_other(right, left)
         elif left.standing == Standing.STRUCK and left.rule == "ruled out":
-            if how in {"or", "and"} and right.standing < Standing.CUED:
+            # "Not 6 or 7 please" rules out both; "not 6, 7 please" chooses 7.
+            if how == "or" or (how == "and" and right.standing < Standing.CUED):
                 right.standing, right.rule = Standing.STRUCK, "ruled out"
         else:
+            if right.rule == COUNTS_ELSE and how == "," and left.standing >= Standing.ALONE:
+                right.standing, right.rule = left.standing, left.rule  # "25, 26, 27 all in a line"
             _share_choice(left, right)
 
 

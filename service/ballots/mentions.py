@@ -49,6 +49,8 @@ class Mention:
     reported: bool = False
     family: bool = False
     lucky: bool = False
+    #: Its place in the order that the writer numbers; 0 where nothing is numbered.
+    rank: int = 0
     conditional: bool = False
     #: The condition is about the page itself or unknown: no order follows from it.
     depends: bool = False
@@ -58,6 +60,7 @@ _ORDINAL = re.compile(r"(\d+)(\D*)")
 _GLUED = re.compile(r"([a-z]*)(\d+)([a-z]*)$")
 _LOOKALIKE = str.maketrans({"o": "0", "l": "1", "i": "1", "s": "5"})
 _LOOKS_LIKE_DIGITS = re.compile(r"[oli]*\d+[oli\d]*$|\d*[oli]+\d+$")
+_SINGLE_DIGITS = re.compile(r"\d-\d-\d")
 _VAGUE = frozenset({"dozen"})
 _NO_NUMBER = frozenset({"soft", "end", "quote", "other", "strike"})
 #: Shapes that can be no page, with what the host is told of them.
@@ -104,6 +107,8 @@ def _mention_at(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention |
         return _spelled(tokens, at, lexicon)
     if token.kind == DIGITS:
         return _digits(tokens, at)
+    if token.kind == "date" and _SINGLE_DIGITS.fullmatch(token.text):
+        return _shaped(token._replace(kind="broken"), at, lexicon)
     if token.kind in _SHAPES_OF_OTHER:
         numeric = any(character.isdigit() for character in token.text)
         if not numeric:
@@ -247,6 +252,8 @@ def _shaped(token: Token, at: int, _lexicon: Lexicon) -> Mention:
         return Mention(at, at + 1, whole, "grouped", Standing.OTHER, "a large count")
     if token.kind == "broken":
         whole = _whole("".join(str(value) for value in values))
+        if len(values) > 2 and len(set(values)) == 1:
+            return Mention(at, at + 1, values[0], "digits")  # "7 7 7" is 7, said with joy
         maybe = (*values, whole) if len(values) == 2 else (whole, *values)
         return Mention(at, at + 1, None, "broken", Standing.PLACED,
                        "digits parted by spaces", maybe)  # fmt: skip

@@ -23,6 +23,8 @@ _LINES = bits_of("row", "column")
 _PLACE_BITS = _CORNERS | _ENDS | _MIDDLE | _FROM_LAST | ORDINAL | ROMAN
 #: In a comment of more words than this a place in passing is no choice.
 _TALK = 12
+#: In one of so few words a place is hardly in passing.
+_BRIEF = 5
 
 
 def find_places(scene: Scene) -> list[Mention]:
@@ -66,13 +68,16 @@ def _place_at(scene: Scene, at: int) -> Mention | None:
 
 def _place(scene: Scene, mention: Mention, *, named: bool) -> Mention:
     """Judge a place by the words around it; `named`: a page word is part of it."""
+    mention.after += scene.begins("whole_chart", mention.after)
     before = read_before(scene, mention.first)
     after = read_after(scene, mention.after)
     mention.cued_by_page = named
     if before.group == "not_before" or after.group == "not_after":
         mention.standing, mention.rule = Standing.STRUCK, "ruled out"
     elif _of_something_else(scene, mention):
-        mention.standing, mention.rule = Standing.OTHER, "a place of something else"
+        corner = mention.value is not None and scene.word_count() <= _TALK and not named
+        mention.standing = Standing.UNSURE if corner else Standing.OTHER
+        mention.rule = "a place of something else"
     elif before.group == "roughly_before":
         mention.maybe = mention.maybe or ((mention.value,) if mention.value else ())
         mention.standing, mention.rule = Standing.PLACED, "about there, not an exact page"
@@ -88,18 +93,17 @@ def _place(scene: Scene, mention: Mention, *, named: bool) -> Mention:
     else:
         mention.standing, mention.rule = Standing.UNSURE, "a place, perhaps only talked about"
     if mention.value is None and mention.standing > Standing.PLACED:
-        mention.standing = Standing.PLACED if mention.standing > Standing.UNSURE else Standing.OTHER
+        meant = mention.standing > Standing.UNSURE or scene.word_count() <= _BRIEF
+        mention.standing = Standing.PLACED if meant else Standing.OTHER
     return mention
 
 
 def _of_something_else(scene: Scene, mention: Mention) -> bool:
     """As in "The corner of my chart", "the last page of the book" are of something else."""
-    tokens = scene.tokens
-    at = mention.after
-    if at >= len(tokens) or tokens[at].text != "of":
-        return False
-    rest = {token.text for token in tokens[at + 1 : at + 4]}
-    return not rest & {"chart", "it", "grid", "map", "pattern", "design", "all", "piece", "63"}
+    step = scene.begins("part_of", mention.after)
+    behind = scene.tokens[mention.after + step : mention.after + step + 1]
+    # "The last page of 63" is the chart's.
+    return bool(step and behind) and behind[0].text != str(scene.question.chart.page_count)
 
 
 def _with_corner_words(scene: Scene, at: int) -> tuple[int, bool]:
@@ -138,7 +142,9 @@ def _directions(scene: Scene, at: int) -> tuple[list[str], int]:
     return names, end
 
 
-_BETWEEN_DIRECTIONS = frozenset("- hand and the on in at a la y et e en de und most ,".split())
+_BETWEEN_DIRECTIONS = frozenset(
+    "- hand and the on in at to a à al la y et e en de da do und most i an till w v na och og , /".split()
+)
 
 
 def _corner(scene: Scene, at: int) -> Mention | None:

@@ -46,6 +46,14 @@ _PLAIN_GROUPS = frozenset(
         "being",
         "also",
         "either",
+        "sounded_after",
+        "times",
+        "plus",
+        "minus",
+        "part_of",
+        "replacing",
+        "replaced_by",
+        "concluding",
     }
 )
 #: Begin a question even where the question mark is missing.
@@ -94,7 +102,10 @@ def harmless() -> Harmless:
     return Harmless(
         frozenset(words),
         frozenset(words & _singles(*_BEFORE)),
-        frozenset((words & _singles(*_AFTER)) - _singles(*(g for g in AFTER if g not in _AFTER))),
+        frozenset(
+            (words & _singles(*_AFTER))
+            - _singles("sounded_after", *(g for g in AFTER if g not in _AFTER))
+        ),
         frozenset(words & _singles("page")),
     )
 

@@ -2,10 +2,17 @@
 
 from __future__ import annotations
 
+import re
+
 from service.ballots.beside import read_after, read_before
 from service.ballots.mentions import Mention, Standing
 from service.ballots.scene import Scene
 from service.ballots.surroundings import is_alone
+
+#: As in "it's 9.30": no choice, where more is said.
+_CLOCK = re.compile(r"(?:[01]?\d|2[0-3])\.[0-5]\d")
+_FEW = 4
+SEVERAL = "several pages, and none is preferred"
 
 
 def judge_shape(scene: Scene, mention: Mention) -> None:
@@ -38,6 +45,8 @@ def _range(scene: Scene, mention: Mention, *, cued: bool) -> None:
     low, high = mention.maybe[0], mention.maybe[1]
     if low <= 1 and high == scene.question.chart.page_count:
         _other(mention, "the question's own numbers said back")
+    elif not cued and high < low < 10 and scene.word_count() > _FEW:
+        _other(mention, "a score")
     elif cued and low < 10 and high < 10 and (high < low or high == low + 1):
         _placed(mention, "digits parted by a dash", low, high, low * 10 + high)
     elif high - low == 2:
@@ -58,7 +67,7 @@ def _fraction(scene: Scene, mention: Mention, *, cued: bool) -> None:
     elif len(values) == 2 and bottom == scene.question.chart.page_count:
         _placed(mention, "out of all pages", top)
     else:
-        _placed(mention, "several pages, and none is preferred", *values)
+        _placed(mention, SEVERAL, *values)
 
 
 def _sum(scene: Scene, mention: Mention, *, cued: bool) -> None:
@@ -81,10 +90,11 @@ def _size(scene: Scene, mention: Mention, *, cued: bool) -> None:
 
 def _decimal(scene: Scene, mention: Mention, *, cued: bool) -> None:
     values = mention.maybe
+    talk = scene.word_count() > _FEW
     comma = "," in scene.tokens[mention.first].text
     if comma and len(values) >= 2 and values[0] > 0 and (cued or is_alone(scene, mention)):
         _placed(mention, "a decimal or several pages", *values)
-    elif cued:
+    elif cued and not (_CLOCK.fullmatch(scene.tokens[mention.first].text) and talk):
         mention.value, mention.standing = -1, Standing.CUED
         mention.rule, mention.maybe = "a decimal is no page", ()
     elif is_alone(scene, mention) and scene.word_count() == 0:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from service.ballots.beside import Beside
 from service.ballots.mentions import Mention
 from service.ballots.scanning import DIGITS, WORD
@@ -12,6 +14,9 @@ _DESCRIBING = frozenset(
     "lovely good great little long whole happy beautiful old new different other more full big "
     "small solid straight extra gorgeous tiny huge wonderful red blue green white black".split()
 )
+_OWNERS = frozenset({"my", "mine", "the", "our", "a"})
+_MEASURE = re.compile(r"\d+(?:ft|h|hr|hrs|lb|lbs|st|m|in|min|mins)")
+_PLACING = ("second", "corner", "top", "bottom", "left", "right", "first", "last")
 _HERE = frozenset(
     "i'm im am still stuck currently halfway up got we're finally was only already he's she's is "
     "live lives living".split()
@@ -36,6 +41,17 @@ def is_fabric(scene: Scene, mention: Mention) -> bool:
     )
 
 
+def is_a_smaller_unit(scene: Scene, mention: Mention) -> bool:
+    """As in "4 foot 4", "5ft 1", "2 hours 30": what is left of a measure told in two units."""
+    at, tokens = mention.first - 1, scene.tokens
+    if not 0 < (mention.value or 60) < 60 or at < 0:
+        return False
+    if tokens[at].kind == "mixed":
+        return bool(_MEASURE.fullmatch(tokens[at].text))
+    unit = scene.begins("other_after", at) == 1 and at > 0 and not scene.begins("times", at)
+    return unit and tokens[at - 1].kind == DIGITS and mention.shape == "digits"
+
+
 def is_in_brackets(scene: Scene, mention: Mention) -> bool:
     """As in "My mum (86)": a number alone in brackets behind a word."""
     tokens = scene.tokens
@@ -54,15 +70,19 @@ def is_in_brackets(scene: Scene, mention: Mention) -> bool:
 def is_of_own_piece(scene: Scene, mention: Mention) -> bool:
     """Whether "of my", "of mine", "of the chart I am doing" follows."""
     words = [token.text for token in scene.tokens[mention.after : mention.after + 3]]
-    return (
-        words[:1] == ["of"] and words[1:2] != [] and words[1] in {"my", "mine", "the", "our", "a"}
-    )
+    if words[:1] != ["of"] or not words[1:]:
+        return False
+    # "Page 4 of 20" is of another chart.
+    pages = str(scene.question.chart.page_count)
+    return words[1] in _OWNERS or (words[1].isdigit() and words[1] != pages)
 
 
 def says_where_the_writer_is(scene: Scene, before: Beside) -> bool:
     """As in "I'm on page 11", "still at number 9"."""
     words = {token.text for token in scene.tokens[max(before.at - 3, 0) : before.at + 1]}
-    return bool(words & _HERE)
+    start, _ = scene.sentence(max(before.at, 0))
+    asks = scene.begins("asking", start) > 0  # "who knows what is on page 21"
+    return not asks and bool(words & _HERE)
 
 
 def counts_what_follows(scene: Scene, after: Beside) -> bool:
@@ -113,10 +133,13 @@ def is_alone(scene: Scene, mention: Mention) -> bool:
     start, end = scene.clause(mention.first, mention.after)
     plain = scene.lexicon.plain_words
     numbers = scene.lexicon.numbers
+    # Of several places in one clause each is as good as alone.
+    placing = _PLACING if mention.shape == "place" else ()
     for at in (*range(start, mention.first), *range(mention.after, end)):
         token = scene.tokens[at]
         if token.kind == WORD:
-            if token.text not in plain and token.text not in numbers:
+            known = token.text in plain or token.text in numbers
+            if not known and not any(scene.begins(group, at) for group in placing):
                 return False
         elif token.kind not in {"soft", "quote", "other", "emoticon", DIGITS}:
             return False

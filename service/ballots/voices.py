@@ -8,18 +8,16 @@ from service.ballots.scanning import DIGITS, END, SOFT, WORD
 from service.ballots.scene import Scene
 
 _AGE_REACH = 8
-#: Without one of these words and without quotation marks every number is the writer's own.
+#: Words of which one must stand, or quotation marks, where a number is not the writer's own.
 _ASKING = bits_of("asking")
 _REPORTING = bits_of("reported_before", "family_before")
 _AGES = bits_of("ages")
 _CONDITIONS = bits_of("depends", "condition", "if_words")
-_VOICES = _ASKING | _REPORTING | _AGES | _CONDITIONS
+VOICES = bits_of("asked_later") | _ASKING | _REPORTING | _AGES | _CONDITIONS
 
 
 def read_voices(scene: Scene, mentions: list[Mention]) -> None:
     """Lower the mentions that are not plainly the writer's own choice."""
-    if not scene.present & _VOICES and not scene.quoted:
-        return
     for at, mention in enumerate(mentions):
         start, end = scene.sentence(mention.first)
         if mention.standing < Standing.UNSURE:
@@ -28,11 +26,15 @@ def read_voices(scene: Scene, mentions: list[Mention]) -> None:
             continue
         if _is_quoted_for_another(scene, mention):
             _lower(mention, Standing.STRUCK, "words given to somebody else")
+        elif _is_asked_later(scene, mentions, at):
+            _lower(mention, Standing.ASKED, "asked about, not chosen")
+        elif _asks_on(scene, mention, start):
+            _lower(mention, Standing.OTHER, "asked about something else")
         elif _is_asked(scene, mention, start):
             other = scene.has("topics", start, end) and not mention.cued_by_page
             standing = Standing.OTHER if other else Standing.ASKED
             _lower(mention, standing, "asked about, not chosen")
-        elif _is_reported(scene, mention, start):
+        elif _is_reported(scene, mention, max(start, mentions[at - 1].after if at else 0)):
             mention.reported = True
             _lower(mention, Standing.ASKED, "somebody else's, or an earlier vote")
         elif _is_an_age(scene, mention):
@@ -40,6 +42,15 @@ def read_voices(scene: Scene, mentions: list[Mention]) -> None:
         else:
             following = mentions[at + 1].first if at + 1 < len(mentions) else end
             _read_condition(scene, mention, min(end, max(following, mention.after)))
+
+
+def _is_asked_later(scene: Scene, mentions: list[Mention], at: int) -> bool:
+    """As in "27, is that gone?": a question behind it asks about the last page named."""
+    asked = scene.find("asked_later", mentions[at].after)
+    following = mentions[at + 1].first if at + 1 < len(mentions) else len(scene.tokens)
+    if not 0 <= asked < following:
+        return False
+    return not scene.has("if_words", mentions[at].after, asked)  # "22 if 21 is taken"
 
 
 def _lower(mention: Mention, standing: Standing, rule: str) -> None:
@@ -52,8 +63,9 @@ def _read_condition(scene: Scene, mention: Mention, end: int) -> None:
         return
     if scene.has("depends", mention.after, end):
         mention.conditional = mention.depends = True
-    elif scene.has("condition", mention.after, end):
-        mention.conditional = True
+    elif (at := scene.find("condition", mention.after, end)) >= 0:
+        # "21, and if somebody's had it then 22": what follows the "and" is said of the other.
+        mention.conditional = not (scene.begins("also", at - 1) and at - 1 > mention.after)
     elif end > mention.after and (
         scene.begins("if_words", mention.first - 1) or scene.begins("if_words", mention.after)
     ):
@@ -87,15 +99,24 @@ def _is_quoted_for_another(scene: Scene, mention: Mention) -> bool:
     while first > 0 and first - 1 in scene.quoted:
         first -= 1
     near = (max(first - 6, 0), first), (last, min(last + 7, len(tokens)))
-    words = {token.text for start, end in near for token in tokens[start:end]}
-    if words & _SPEAKERS_SELF:
-        return False
-    return any(
-        scene.has(group, start, end) for group in ("saying", "family_before") for start, end in near
+    for start, end in near:
+        at = scene.find("saying", start, end)
+        if at >= 0:
+            return not _says_it_oneself(scene, at)
+    beside = (near[0], (last, min(last + 3, len(tokens))))
+    words = {token.text for start, end in beside for token in tokens[start:end]}
+    return words.isdisjoint(_SPEAKERS_SELF) and any(
+        scene.has("family_before", start, end) for start, end in near
     )
 
 
-_SPEAKERS_SELF = frozenset("i we i'm ich je yo io eu ik".split())
+def _says_it_oneself(scene: Scene, at: int) -> bool:
+    """As in "I said" and "said I", not "the lady before me said"."""
+    beside = scene.tokens[max(at - 2, 0) : at] + scene.tokens[at + 1 : at + 2]
+    return bool({token.text for token in beside} & _SPEAKERS_SELF)
+
+
+_SPEAKERS_SELF = frozenset("i we i'm i've i'd ich je yo io eu ik".split())
 
 
 def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
@@ -104,8 +125,10 @@ def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
         return False
     tokens = scene.tokens
     head = start
-    while head < mention.first and tokens[head].kind != WORD:
+    while head < mention.first and tokens[head].kind not in {WORD, DIGITS}:
         head += 1
+    if tokens[head].kind == DIGITS and head < mention.first:
+        return False  # "5 is my third, 15 my second" asks nothing
     asking = scene.lexicon.group("asking")
     clause_start, _ = scene.clause(mention.first, mention.after)
     openings = {head, head + 1, clause_start}
@@ -122,6 +145,19 @@ def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
     }  # fmt: skip
 
 
+def _asks_on(scene: Scene, mention: Mention, start: int) -> bool:
+    """As in "What count is this? 18 or 25?": a question goes on with nothing but numbers."""
+    if mention.standing >= Standing.CUED or not start or not scene.is_question(mention.first):
+        return False
+    words = [token for token in scene.tokens[start : mention.first] if token.kind == WORD]
+    asked, _ = scene.sentence(start - 1)
+    return (
+        all(scene.lexicon.group("either").firsts & {token.text} for token in words)
+        and scene.has("topics", asked, start)
+        and scene.has("asking", asked, start)
+    )
+
+
 def _is_reported(scene: Scene, mention: Mention, start: int) -> bool:
     """Whether a subject other than the writer stands close before it, or an earlier round."""
     if not scene.present & _REPORTING:
@@ -133,10 +169,18 @@ def _is_reported(scene: Scene, mention: Mention, start: int) -> bool:
             break
     for group in ("reported_before", "family_before"):
         at = scene.find(group, near, mention.first)
+        if at > 0 and scene.begins("if_words", at - 1) and _is_numbered(scene, at):
+            continue  # "21, if somebody's had it then 22" is a condition
         if at >= 0 and not _is_spoken_to(scene, group, at, mention.first):
             mention.family = group == "family_before"
             return True
     return False
+
+
+def _is_numbered(scene: Scene, end: int) -> bool:
+    """Whether a number stands before token `end`."""
+    numbers = scene.lexicon.numbers
+    return any(token.kind == DIGITS or token.text in numbers for token in scene.tokens[:end])
 
 
 def _begins_report(scene: Scene, at: int) -> bool:
@@ -146,8 +190,9 @@ def _begins_report(scene: Scene, at: int) -> bool:
 
 def _is_spoken_to(scene: Scene, group: str, at: int, end: int) -> bool:
     """As in "Hello everyone, 42 please": spoken to, not of."""
-    beyond = at + scene.begins(group, at)
-    return beyond < end and scene.tokens[beyond].kind in {SOFT, END, "other"}
+    step = scene.begins(group, at)
+    beyond = at + step
+    return step == 1 and beyond < end and scene.tokens[beyond].kind in {SOFT, END, "other"}
 
 
 def _is_an_age(scene: Scene, mention: Mention) -> bool:

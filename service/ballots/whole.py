@@ -26,6 +26,10 @@ def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
         return _withdrawn(scene, mentions, taken_back)
     live = [one for one in mentions if one.standing >= Standing.PLACED]
     abstains = scene.find("abstaining")
+    if not any(_may_be_named(scene, one) for one in live) and (abstains >= 0 or live):
+        kind = _kind(scene)  # "any page ending in 0"
+        if kind is not None:
+            return kind
     if abstains >= 0 and not any(one.standing >= Standing.CUED for one in live):
         alone = [one for one in live if one.standing == Standing.ALONE]
         placed = any(one.standing == Standing.PLACED for one in live)
@@ -38,7 +42,18 @@ def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
     if live:
         _make_doubtful(scene, live)
         return None
-    return _agreeing(scene) or _boasting(scene) or _pointing(scene) or _kind(scene) or _row(scene)
+    return (
+        _agreeing(scene)
+        or _boasting(scene)
+        or _pointing(scene, mentions)
+        or _kind(scene)
+        or _row(scene)
+    )
+
+
+def _may_be_named(scene: Scene, mention: Mention) -> bool:
+    on = on_chart(scene.question.chart, (mention.value or 0, *mention.maybe))
+    return bool(on) or mention.standing > Standing.UNSURE or mention.standing == Standing.PLACED
 
 
 def _withdrawn(scene: Scene, mentions: list[Mention], at: int) -> Reading | None:
@@ -115,17 +130,44 @@ def _boasting(scene: Scene) -> Reading | None:
     return None
 
 
-def _pointing(scene: Scene) -> Reading | None:
-    """As in "Same as above", "my age": said by pointing at something."""
+def _pointing(scene: Scene, mentions: list[Mention]) -> Reading | None:
+    """As in "Same as above", "my age", "I turned 70, use that": said by pointing at something."""
     at = scene.find("pointing")
     while at >= 0:
         step = scene.begins("pointing", at)
-        start, end = scene.clause(at, at + step)
-        words = sum(token.kind == WORD for token in scene.tokens[start:end])
-        if words - step <= 2 or scene.word_count() <= 5:
-            return _look(scene, at, at + step, (), "points at something instead of a page")
+        if _points(scene, at, step, mentions):
+            pointed_at = tuple(one.value for one in mentions if one.value is not None)
+            pages = on_chart(scene.question.chart, pointed_at) if len(pointed_at) == 1 else ()
+            return _look(scene, at, at + step, pages, "points at something instead of a page")
         at = scene.find("pointing", at + 1)
     return None
+
+
+def _points(scene: Scene, at: int, step: int, mentions: list[Mention]) -> bool:
+    """Whether these words are what the clause says, not a part of other talk ("same recipe")."""
+    tokens, end = scene.tokens, at + step
+    known = scene.lexicon.plain_words
+    if (
+        step == 1
+        and end < len(tokens)
+        and tokens[end].kind == WORD
+        and not (tokens[end].text in known or scene.lexicon.after(tokens, end)[0])
+    ):
+        return False
+    start, stop = scene.clause(at, end)
+    is_told = any(scene.begins("being", place) for place in range(max(at - 2, start), at))
+    if is_told and any(start <= one.first < at for one in mentions):
+        return False  # "the 5th of May is my birthday"
+    others = (*tokens[start:at], *tokens[end:stop])
+    spare = sum(token.kind == WORD and token.text not in known for token in others)
+    begins = scene.sentence(at)[0] == at and step > 2
+    if spare <= (4 if begins else 2) or scene.word_count() <= 5:
+        return True
+    numbered = len(mentions) == 1 and mentions[0].first < at
+    apart = numbered and mentions[0].after <= start
+    chosen = at > 0 and scene.lexicon.before(tokens, at - 1)[0] in {"choice_before", "fillers"}
+    own = at > 0 and scene.begins("own_voice", at - 1)
+    return (apart and spare <= 4) or (numbered and (chosen or bool(own)) and end == stop)
 
 
 def _kind(scene: Scene) -> Reading | None:
@@ -146,7 +188,7 @@ def _row(scene: Scene) -> Reading | None:
         if at < 0:
             continue
         start, end = scene.sentence(at)
-        chosen = scene.has("choice_before", start, end) or scene.has("choice_after", at, end)
-        if chosen or scene.word_count() <= 4:
+        chosen = scene.has("choice_before", start, at) or scene.has("choice_after", at, end)
+        if (chosen and end - start <= _KIND_REACH) or scene.word_count() <= 4:
             return _look(scene, at, at + 1, (), "a row or a column, not one page")
     return None

@@ -17,7 +17,7 @@ def worded(tokens: list[Token], lexicon: Lexicon) -> list[Token]:
     Offsets stay those of the text; where the language does neither, the tokens are unchanged.
     """
     parted = _parted(lexicon.codes)
-    dotted = lexicon.group("dotted")
+    dotted, counted = lexicon.group("dotted"), lexicon.group("other_after")
     if not parted and not dotted.firsts:
         return tokens
     texts = {token.text for token in tokens}
@@ -27,7 +27,11 @@ def worded(tokens: list[Token], lexicon: Lexicon) -> list[Token]:
     at = 0
     while at < len(tokens):
         token = tokens[at]
-        if token.kind == DIGITS and _has_ordinal_stop(tokens, at) and dotted.after(tokens, at + 2):
+        if (
+            token.kind == DIGITS
+            and _has_ordinal_stop(tokens, at)
+            and (dotted.after(tokens, at + 2) or (dotted.firsts and counted.after(tokens, at + 2)))
+        ):
             found.append(Token("ordinal", token.text, token.start, tokens[at + 1].end, token.glued))
             at += 2
             continue

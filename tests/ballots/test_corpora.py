@@ -30,9 +30,12 @@ def question_of(head: dict[str, Any]) -> Question:
 
 def lines() -> Iterator[tuple[str, Question, dict[str, Any]]]:
     for file in FILES:
-        head, *rest = (json.loads(line) for line in file.read_text("utf-8").splitlines())
-        question = question_of(head)
-        for line in rest:
+        question = None
+        for line in map(json.loads, file.read_text("utf-8").splitlines()):
+            if "text" not in line:
+                question = question_of(line)
+                continue
+            assert question is not None, "a heading stands above the comments"
             yield f"{file.stem}-{line['id']}", question, line
 
 

@@ -87,7 +87,7 @@ LOOKS = {
     "a bare word of two languages": ("elf", {11}),
     "a doubt at the end": ("24 oder doch 25", {24, 25}),
     "a condition before it": ("wenn die 12 noch frei ist, dann die", {12}),
-    "a product": ("7 mal 6", set()),
+    "a product": ("7 mal 6", {42}),
     "somewhere in the middle": ("irgendeine aus der Mitte", {32}),
     "any corner": ("Hauptsache eine Ecke!", {1, 9, 55, 63}),
     "in the forties": ("irgendwas in den Vierzigern", set()),

@@ -84,7 +84,7 @@ LOOKS = {
     "a bare word of two languages": ("elf", {11}),
     "a doubt at the end": ("24, of toch 25", {24, 25}),
     "a condition before it": ("als 12 nog vrij is dan die", {12}),
-    "a product": ("6 keer 7", set()),
+    "a product": ("6 keer 7", {42}),
     "somewhere in the middle": ("iets uit het midden", {32}),
     "somebody has perhaps said it": ("Heeft iemand al 42 gezegd?", {42}),
 }

@@ -244,6 +244,31 @@ LANGUAGE = Language(
     ),
     row=_german("reihe | zeile"),
     column=_german("spalte"),
+    times=_german("mal"),
+    plus=_german("plus"),
+    minus=_german("minus"),
+    divided_by=_german("geteilt durch | durch"),
+    part_of=_german("von | vom | der | des"),
+    whole_chart=_german(
+        """
+        der vorlage | des musters | des plans | von allem | der karte | der übersicht |
+        vom muster | vom plan | des rasters
+        """
+    ),
+    replacing=_german(
+        """
+        ändere | ändern | geändert | tausche | tauschen | tausch | wechsle | wechsel |
+        ersetze | mach | mache
+        """
+    ),
+    replaced_by=_german("zu | gegen | auf | in | durch | mit"),
+    concluding=_german("also | darum | deshalb"),
+    asked_later=_german(
+        """
+        ist die weg | ist die schon weg | ist die noch frei | ist sie noch frei |
+        schon vergeben | ist das schon weg | noch zu haben
+        """
+    ),
     told_from_last=_german(
         "vorletzte | vorletzten | zweitletzte | drittletzte | letzte minus | vorvorletzte"
     ),

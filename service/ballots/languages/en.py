@@ -20,6 +20,10 @@ LANGUAGE = Language(
     ordinals=en_numbers.ordinals(),
     ordinal_endings=frozenset({"st", "nd", "rd", "th"}),
     homophones={"to": 2, "too": 2, "for": 4, "won": 1, "ate": 8, "fore": 4, "tree": 3},
+    sounded_after=phrases(
+        "the | u | ur | me | my | your | this | that | it | see | watch | do | be | know | go | all | "
+        "ever | us | you | get | have | make | sharing | showing | hear | say | much | stitch | sew | a"
+    ),
     page=phrases(
         "page | p | pp | pages | pg | pge | pag | pgs | page number | page no | page num | page nr"
     ),
@@ -33,10 +37,21 @@ LANGUAGE = Language(
         actually | also | number | instead | choice | is | would be | for | today | now | again
         """
     ),
-    choice_before=phrases(en_choices.CHOICE_BEFORE),
+    choice_before=(
+        phrases(en_choices.CHOICE_BEFORE)
+        + en_choices.PUT_DOWN
+        + en_choices.CHOICE_IS
+        + en_choices.LIKE_TO_SEE
+        + en_choices.HIDDEN_ON
+        + en_choices.ASKED_FOR
+    ),
     choice_after=phrases(en_choices.CHOICE_AFTER),
+    voting=phrases(
+        "vote | votes | voting | voted | my vote | pick | picking | picked | choose | choosing | "
+        "my choice | spoil me | treat me | please do | i choose"
+    ),
     other_before=phrases(en_counts.OTHER_BEFORE),
-    other_after=phrases(en_counts.OTHER_AFTER),
+    other_after=phrases(en_counts.OTHER_AFTER) + en_counts.TIME_AFTER,
     weak_before=phrases(en_counts.WEAK_BEFORE),
     weak_after=phrases(en_counts.WEAK_AFTER),
     neutral_before=phrases(en_counts.NEUTRAL_BEFORE),
@@ -51,11 +66,12 @@ LANGUAGE = Language(
         number's always been | number has to be | number of mine is
         """
     ),
-    not_before=phrases(en_choices.NOT_BEFORE),
+    not_before=phrases(en_choices.NOT_BEFORE) + en_choices.NEVER_CHOOSE,
     not_after=phrases(
         """
         is out | is off the table | no thanks | no thank you | would be awful | would be a mistake |
-        is unlucky | is bad luck | scares me | is cursed
+        is unlucky | is bad luck | scares me | is cursed | is done | is already done | is finished |
+        is already finished | is stitched | is already stitched | are done | was done
         """
     ),
     correction=phrases(en_choices.CORRECTION),
@@ -103,22 +119,23 @@ LANGUAGE = Language(
         "in that order | in this order | in order | order of preference | in order of preference"
     ),
     first_choice=phrases(
-        "first choice | 1st choice | first pick | 1st pick | main vote | as my main vote | as main | "
+        "plan a | first choice | 1st choice | first pick | 1st pick | main vote | as my main vote | as main | "
         "first choice is | as my first choice | as first choice | is my first choice | top choice"
     ),
     second_choice=phrases(
-        "second choice | 2nd choice | second pick | 2nd pick | as a backup | as backup | as my backup | "
-        "as my second | as second choice | as a second | second choice is | is my second choice | "
+        "second choice | 2nd choice | second pick | 2nd pick | as a backup | as backup | as my backup | as reserve | as a spare | as spare | my spare | as the reserve | in reserve | as a fallback | as fallback | "
+        "as my second | as second choice | as a second | my second would be | second would be | my second is | second choice is | is my second choice | "
         "is my backup | as plan b | plan b | backup | reserve | as a reserve | runner up"
     ),
     own_voice=phrases(
-        "i | i'm | i'll | i'd | i've | im | ill | id | so | but | we | we'll | we'd | me"
+        "i | i'm | i'll | i'd | i've | im | ill | id | so | but | we | we'll | we'd | me | my vote | "
+        "my pick | my choice | my guess | my number | my page"
     ),
     if_words=phrases("if | unless"),
     being=phrases("is | was | falls"),
     stopgap=phrases("otherwise | or else | failing that | if not | alternatively | else"),
     either=phrases("or | or maybe | or perhaps | or else | either | and or"),
-    also=phrases("and | & | plus | and also | and maybe | and then | as well as | also"),
+    also=phrases("and | n | & | plus | and also | and maybe | and then | as well as | also"),
     second=phrases(
         """
         second choice | 2nd choice | second | backup | back up | as a backup | as backup | then |
@@ -129,7 +146,7 @@ LANGUAGE = Language(
         """
     ),
     condition=phrases(en_choices.CONDITION),
-    reported_before=phrases(en_choices.REPORTED_BEFORE),
+    reported_before=phrases(en_choices.REPORTED_BEFORE) + en_choices.WHO_SAID,
     family_before=phrases(en_choices.FAMILY_BEFORE),
     reported_after=phrases(
         """
@@ -137,7 +154,7 @@ LANGUAGE = Language(
         will be popular | is popular | is ahead | has won | won | is in the lead | says my | said my |
         says the | said the | says he | says she | he says | she says | was winning | might win |
         seems popular | seems to be winning | is going to be popular | club | gang | crew | squad |
-        is taken | has been taken | was taken | is gone | but | everyone | is everyone's
+        is taken | has been taken | was taken | is gone | but everyone | but everybody | but i think | but that | but if | everyone | is everyone's
         """
     ),
     asking=phrases(
@@ -161,7 +178,7 @@ LANGUAGE = Language(
         around | about | roughly | approximately | near | nearish | close to | somewhere near |
         somewhere around | somewhere about | approx | circa | almost | nearly | ish | towards |
         something like | in the region of | just after | just before | just past | not far from |
-        somewhere after | somewhere before | somewhere over | somewhere above | somewhere under | higher than | lower than
+        somewhere after | somewhere before | somewhere over | somewhere above | somewhere under | higher than | lower than | less than | fewer than | more than | bigger than | smaller than
         """
     ),
     roughly_after=phrases(
@@ -173,12 +190,9 @@ LANGUAGE = Language(
     sum_before=phrases(
         "half of | half | double | twice | a quarter of | quarter of | a third of | third of | "
         "three times | two times | the square of | square root of | the root of | multiple of | "
-        "multiples of | factor of | minus | divisible by"
+        "multiples of | factor of | divisible by"
     ),
-    sum_after=phrases(
-        "squared | cubed | doubled | halved | times two | times three | times 2 | times 3 | "
-        "divided by | plus one | plus two | plus | minus one | minus two | minus"
-    ),
+    sum_after=phrases("squared | cubed | doubled | halved | divided by | plus | minus"),
     through=phrases("to | through | thru | till | until"),
     question_before=phrases(
         "out of | of | to | goes to | up to | all | only | just | are | for all"
@@ -207,10 +221,10 @@ LANGUAGE = Language(
     doubtful=phrases("six | due | elf | once"),
     withdrawn=phrases(en_choices.WITHDRAWN),
     abstaining=phrases(en_choices.ABSTAINING),
-    pointing=phrases(en_choices.POINTING),
+    pointing=phrases(en_choices.POINTING) + en_choices.WHAT_OTHERS_SAID + en_choices.AGREED,
     agreeing=phrases(
         """
-        agree | agree with | agreed | i agree | same as | ditto | me too | same | exactly | so this | this one | all of this |
+        you and me both | me and you both | agree | agree with | agreed | i agree | same as | ditto | me too | same | exactly | so this | this one | all of this |
         omg yes | yes | yep | yes this | second this | seconded | i second | was about to say |
         about to say | just what i | my thought | great minds | with you | also me | +1 | here too |
         what i was | came here to | same here | i'd go along with | go along with | snap
@@ -229,6 +243,42 @@ LANGUAGE = Language(
     ),
     row=phrases("row"),
     column=phrases("column | col"),
+    times=phrases("times | multiplied by | x"),
+    plus=phrases("plus | and then add | added to | more than"),
+    minus=phrases("minus | take away"),
+    less_than=phrases("less than | fewer than"),
+    divided_by=phrases("divided by"),
+    part_of=phrases("of"),
+    whole_chart=phrases(
+        """
+        of the chart | of the whole chart | of the grid | of the map | of the pattern |
+        of the design | of the piece | of the whole thing | of it | of it all |
+        on the chart | on the grid | on the map | of all | of the page map |
+        of this chart | of your chart
+        """
+    ),
+    replacing=phrases(
+        """
+        change | changed | changing | swap | swapped | swapping | switch | switched |
+        switching | trade | make | move | moved | moving | replace | alter
+        """
+    ),
+    replaced_by=phrases("to | for | into | with | a | by"),
+    concluding=phrases(
+        """
+        so | so it's | so that's | so i'm going | therefore | final answer | so yes |
+        so yeah
+        """
+    ),
+    asked_later=phrases(
+        """
+        is that gone | is that taken | is it gone | is it taken | is that still free |
+        is it still free | has that gone | has it gone | has that been taken |
+        has anyone said it | has anyone said that | has anyone had it |
+        has anyone had that | is that one gone | is that one taken | been taken yet | anyone know | anybody know | does anyone know | any idea |
+        or is that taken | or is it taken
+        """
+    ),
     told_from_last=phrases(
         "last page but | last but | second to last | next to last | second last | penultimate | "
         "last but one | third to last | from the end | before the last | one before last | "

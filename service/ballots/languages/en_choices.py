@@ -2,8 +2,70 @@
 
 from __future__ import annotations
 
+from service.ballots.language import each_of
+
+#: Said in many ways that differ in one word only.
+PUT_DOWN = each_of(
+    "put | stick | pop | mark | count | sign | book | pencil | shove | jot",
+    "me | us | my name | my vote | it |",
+    "down | in | up |",
+    "for | as | on | against",
+)
+CHOICE_IS = each_of(
+    "my | our |",
+    "second | second choice | backup | reserve | first choice | favourite | favorite | page | pages | pick | picks | choice | choices | vote | votes | number | numbers | suggestion | "
+    "answer | selection",
+    "is | are | would be | would have to be | will be | has to be | have to be | must be | stays | "
+    "remains",
+)
+LIKE_TO_SEE = each_of(
+    "i'd | id | i would | we'd | we would | would | i'd really | i would really | would really | "
+    "i'd rather | i would rather | would rather | rather",
+    "like | love | prefer | choose | pick | have | see | go for | go with | like to see | love to see | "
+    "like to go with | love to have | like to have | like you to do | love you to do | "
+    "like to vote for | like to pick | like to choose | say",
+)
+HIDDEN_ON = each_of(
+    "see | find out | know | discover | wonder | reveal | uncover | show us | learn",
+    "what's | whats | what is | what lies | what hides | whatever's", "hiding | hidden |",
+    "on | in | under | behind | beneath",
+)  # fmt: skip
+NEVER_CHOOSE = each_of(
+    "not | don't | dont | do not | never | wouldn't | won't | can't | please don't | pls don't | "
+    "don't you dare | dont you dare | do not you dare | never ever | don't ever | i'd never | "
+    "i would never | try not to | rather not | please do not | you shouldn't | nobody should",
+    "pick | choose | vote | vote for | start on | start with | start at | go with | go for | do | "
+    "want | take | say | like | use",
+)
+ASKED_FOR = each_of(
+    "can | could | may | might | would",
+    "i | we | you",
+    "please | pls | possibly | just |",
+    "have | do | get | see | start on | start with | start | begin with | begin on | go for | go with | "
+    "pick | choose | stitch | sew | try | consider",
+)
+AGREED = each_of(
+    "agree with | agreeing with | am agree with | siding with | side with | voting with | i'm with | "
+    "going along with",
+    "her | him | them | the lady | the gentleman | the person | the one | the comment | what | everyone | "
+    "my friend | the last",
+)
+WHO_SAID = each_of(
+    "who | whoever | that",
+    "said | says | picked | picks | chose | wants | wanted | wrote | voted | voted for | went for | "
+    "went with | suggested | put",
+)
+WHAT_OTHERS_SAID = each_of(
+    "what | whatever | whichever | whichever one | whichever page | the one",
+    "* | * *",
+    "said | says | put | picked | picks | chose | chooses | wants | wanted | wrote | voted | "
+    "voted for | votes for | went for | went with | goes for | suggested | likes",
+)
+
 CHOICE_BEFORE = """
-preferably | ideally | get stuck into | stuck in to | stuck into | crack on with | get going on | dive into | jump into |
+preferably | ideally | stitch | please stitch | sew | made up with | happy with | delighted with |
+chuffed with | pleased with | let us be having | let us have | let us do | a bit of | sneak in with |
+sneaking in with | vote go to | vote go for | get stuck into | stuck in to | stuck into | crack on with | get going on | dive into | jump into |
 straight into | set off from | set off on |
 vote | votes | voting | voted | vote for | votes for | voting for | voted for | vote is |
 vote's | vote on | vote goes to | vote goes for | vote would be | vote to | vote has to be |
@@ -35,7 +97,7 @@ settle on | settled on | settling on | opt for | opting for | favour | prefer | 
 i'd prefer | rooting for | my heart says | heart says | gut says | gut feeling |
 gut feeling is | brain says | agree on | agreed on | decided on | decide on | landed on |
 plump for | plumping for | stick a pin in | pin in | name next to | name on | name down for |
-name against | hoping for | hope for | hope it's | fingers crossed for | crossed for |
+name against | hoping for | cheer me up with | cheer us up with | treat us to | surprise us with | all on | all three on | both on | everything on | hope for | hope it's | fingers crossed for | crossed for |
 cheering for | backing | i'm with | team | mine is | mine's | ours is | answer is | answer |
 final answer | in favour of | throw in | throwing in | chuck in | calling | i call |
 shout for | i reckon | reckon | i think | i fancy | fancy | feeling | i'm feeling | i feel |
@@ -46,7 +108,9 @@ switch to | switching to | change to | change it to | changing to | change mine 
 change my vote to | change my mind to | swap to | swapping to | swap me to | swap it to |
 move me to | moving to | amend to | update to | it to | mine to | vote from me is |
 vote this time is | vote remains | changed to | change it for | getting | pick me |
-choosing page
+choosing page | would you consider | could you consider | consider | how do you feel about |
+any chance of | chance of | tempt you with | may i request | can i suggest | could i suggest |
+can i request | could i request | i'd suggest | spoil me with | spoil us with | treat me to
 """
 
 CHOICE_AFTER = """
@@ -63,11 +127,12 @@ is calling me | speaks to me | ta | ta very much | thank you please | then thank
 first please | to start | to start with | to begin | to begin with | kindly | thanks please |
 por favor | i choose you | i say | i reckon | i think | for the first page |
 as the first page | for a start | for starters | then please | definitely | deserves | needs |
-is a good | is a nice | is the best | is best | it shall be
+is a good | is a nice | is the best | is best | it shall be | would you | will you | if you would |
+if you will | if you please | if you don't mind | if possible | if i may | makes sense | is fine
 """
 
 NOT_BEFORE = """
-not | never | neither | nor | anything but | any but | any page but | any number but |
+not | never | neither | nor | anything but | any but | away from | keep away from | keep well away from | scratch | drop | than | never | no to the | any page but | any number but |
 anything except | any except | any page except | anywhere but | everything but | all but |
 except | except for | apart from | instead of | rather than | other than | but not | and not |
 don't do | dont do | do not do | don't pick | dont pick | do not pick | don't choose |
@@ -89,7 +154,7 @@ haha no | lol no | ha no | hmm no | um no | er no | nope | nah | no no | edit | 
 corrected | changed my mind | change my mind | changing my mind | change that to | change to |
 change it to | on second thought | on second thoughts | second thoughts | sorry meant |
 sorry i meant | oops | whoops | typo | ignore that | forget that | no actually | or rather |
-changed it to | switch to | switching to | swap to | my bad | correct to | should read |
+changed it to | switch to | switching to | swap to | and wanted | but wanted | and meant | but meant | my bad | correct to | should read |
 should say | meant to be | meant to say | meant to type | can i change | i've changed |
 ive changed | changed to | amended | wait actually | actually wait | actually no | no sorry |
 sorry no | make that | autocorrect | fat fingers | fat thumbs | fat finger | fat thumb |
@@ -122,7 +187,7 @@ nearly said | almost said | nearly voted | almost went with | nearly went with |
 thought about | considered | would have said | would've said | was tempted by | last time |
 last round | i see | bet | i bet | predict | prediction | bots | comments | chat | lots of |
 loads of | so many | too many | will win | the rest of you | i wanted | i was thinking |
-almost picked | lot of | bunch of | plenty of | popular | most people | winning is |
+almost picked | lot of | bunch of | plenty of | popular | most people | whoever | whoever's | i'm with * | im with * | other comment | every comment | winning is |
 in the lead is
 """
 
@@ -147,6 +212,7 @@ dont count me | discount my | please don't count | please dont count | please ig
 no vote from me after all | scrap that no vote | strike my | i take back my | i take it back |
 i take that back | my vote doesn't count | i change my vote to none | unvote | void my |
 i'd like to withdraw | withdraw it | withdraw that | please withdraw | withdraw mine |
+forget i voted | forget i said anything | forget what i said | forget my vote | forget me |
 cancel it | cancel mine | scrap mine | take it off | take mine off | ignore mine | remove it |
 want to withdraw | pull my vote
 """
@@ -160,11 +226,10 @@ don't have a vote | still deciding | will decide | need to think | no pick from 
 """
 
 POINTING = """
-whatever * wants | whatever * says | whatever * picks | whatever * picked | what * wants | do that one | that one please | so do that |
+do that one | use that | same one as | same page as | same number as | same three as | same two as | same ones as | same as last week | same as last week for me | that one please | so do that |
 that number please | pick that one |
-so that one | that one please | so that page | that's my number | so that then |
-day i was born | same | same as the * | what * said | what * says | what * * said |
-what * wrote | with * on this | same here | same as above | same as | same again | ditto |
+so that one | number on my | number of my | that one please | so that page | that's my number | so that then | so that ! | so that . | so that !! |
+day i was born | same | same as the * | with * on this | same here | same as above | same as | same again | ditto |
 as above | me too | what she said | what he said | what they said | what she says | seconded |
 i second that | second that | same page | same number | same one | same vote | my age |
 my birthday | my house number | my birth month | my lucky number | +1 | the above | see above |
@@ -176,7 +241,8 @@ the one above
 KINDS = """
 left hand side | right hand side | hand side somewhere |
 somewhere on the left | somewhere on the right | on the left somewhere | on the right somewhere |
-even page | even number | in the teens | in the twenties | in the thirties | in the forties |
+ending in | ends in | ending with | ends with | that starts with | beginning with a | right - hand side |
+left - hand side | left - hand edge | right - hand edge | halfway down | halfway up | even page | even number | in the teens | in the twenties | in the thirties | in the forties |
 in the fifties | in the sixties | in the seventies | in the eighties | in the nineties |
 even numbers | odd numbers | prime numbers | primes | even pages | odd pages |
 one of the corners | anywhere in the * | somewhere in the * | anything in the * |

@@ -2,8 +2,15 @@
 
 from __future__ import annotations
 
+from service.ballots.language import each_of
+
+TIME_AFTER = each_of(
+    "the", "next | following | same | other",
+    "day | week | month | year | morning | evening | night | summer | winter | time",
+)  # fmt: skip
+
 OTHER_BEFORE = """
-force | you'll be | i'll be | she'll be | he'll be | be nearly | was | were | there are | there were | there's |
+she'd be | he'd be | they'd be | i'd be | force | you'll be | i'll be | she'll be | he'll be | be nearly | was | were | there are | there were | there's |
 there is | finished | completed | reading | oven's at | at | copy's | worst | gale | living at | live at |
 i'm | im | i am | he's | she's | she is | he is | they're | we're | you're | who's | aged |
 age | ages | turned | turning | turn | turns | just turned | is now | nearly | almost | since | since i was | when i was | until | till | til | size | a size | day | week |
@@ -26,21 +33,24 @@ measure | minute | min | second | hour | mile | km | kilometre | junction | exit
 pier | berth | boat | ferry | train | flight | road | street | avenue | lane | house | block |
 floor | ward | bed | oven | gas mark | mark | heat | serves | feeds | makes | preheat to |
 needle | hook | hoop | ct | aida | evenweave | linen | fabric | pattern | kit | chart | wip |
-project | piece | square | block no | bobbin | card | symbol | stitch | strand | pack of |
+project | piece | square | block no | bobbin | card | symbol | strand | pack of |
 box of | set of | bag of | pair of | dozens of | group of | couple of | team of | total of |
 out of | one of | as of | instead of the | march | april | may | june | july | august |
 september | october | november | december | january | february | jan | feb | mar | apr | jun |
 jul | aug | sept | sep | oct | nov | dec | summer of | winter of | back in | way back in |
 the whole | whole | entire | these past | number one | rank | ranked | position | place |
-came | finished in | at least | at most | less than | fewer than | maximum |
-minimum | max | limit | around age | population | pop | chapters | pages | squared | times |
+came | finished in | at least | at most |  maximum |
+minimum | max | limit | around age | population | pop | chapters | the last | the next | the first | tickets |
+ticket | mine says | it says | label says | packet says | kit says | pattern says | tag says | box says |
+clock says | scales say | forecast says | clue says | it's now | its now | it is now | it's only |
+it's nearly | it's almost | it's already | it's gone | squared | times |
 divided by | equals | highest | lowest | best | worst | studio | club | district | sector |
 sub | model | type | type no | class | phase | league | division | game | match | lap |
 heat no | hole | set | inning | quarter | jersey | shirt | squad | player
 """
 
 OTHER_AFTER = """
-page a | page per | page each | page every | page at a | pages a |
+sts | st | dc | tr | each | a pop | a head | page a | page per | page each | page every | page at a | pages a |
 bus | tram | train | car | lumen | lumens | watts | volts | frame | bobbin | lamp | colour chart | kph | knots | club sandwich | a day |
 a week | a month | a year | a night | an hour | a page | a go | a piece | apiece | each way | o'clock ferry | pages long |
 year | years | yr | yrs | yo | y/o | yo's | year old | years old | yearold | day | days |
@@ -55,7 +65,7 @@ foot | kg | g | kilos | grams | lb | lbs | oz | ml | litre | litres | mph | kph 
 degrees | pound | pounds | buck | bucks | quid | euro | euros | dollar | dollars | pence |
 grand | view | views | likes | sub | subs | subscriber | subscribers | comment | comments |
 votes | star | stars | points | percent | per cent | birthday | anniversary | to go |
-in a row | down and | video | videos | episode | episodes | parts | project | projects |
+in a row | down and | still to do | still to go | to do | left to do | more to go | done so far | video | videos | episode | episodes | parts | project | projects |
 pieces | charts | kit | kits | needle | needles | hoop | hoops | row | rows | column |
 columns | square | squares | blocks | metre | metres | meter | meters | yard | yards | mile |
 miles | cup | cups | tea | teas | coffee | coffees | biscuit | biscuits | tbsp | tsp |
@@ -98,7 +108,7 @@ anything | something | whatever | however | therefore | hence | thus | either | 
 """
 
 NEUTRAL_AFTER = """
-done | finished | stitched | filled | started | completed | got |
+got |
 here | hasn't | isn't | doesn't | won't | wouldn't | shouldn't | innit' | unless | otherwise | whatever | forever | ta |
 because | cause | cos | coz | cuz | bc | 'cause | since | as | for | and | but | or | if | so | it | it's |
 its | please | x | xx | xxx | xxxx | lol | haha | hehe | ha | omg | yay | woo | woohoo | wohoo | hurray |
@@ -111,18 +121,18 @@ hello | hey | we | we're | you | your | they | he | she | there | here | today |
 tho | though | although | while | before | after | go | going | let's | lets | would | could | should |
 will | might | may | can | do | does | has | have | had | are | am | were | be | any | anyone | every |
 everyone | fingers | crossed | good luck | fyi | imo | imho | tbh | btw | only | still | first | next |
-instead | hun | dear | darling | babe | mate | ladies | girls | folks | guys | friends | sorry | excited |
+instead | hun | dear | y'all | yall | darling | lovey | petal | pet | duck | luv | hon | honey | sweetie | chuck | babe | mate | ladies | girls | folks | guys | friends | sorry | excited |
 exciting | obvs | innit | eh | huh | right' | etc | to see | been | such | one | wins | ftw | thx | pls |
-happy | greetings | regards | hugs | kisses | said | says | number | page | in | of | than | never | ever |
+happy | greetings | regards | hugs | kisses | said | says | number | page | in | of | than | never | ever | come | comes | coming | appear | emerge | grow | take | rather | instead of | rather than | in place of |
 """
 
 #: These say something else only where nothing says that n is chosen.
 WEAK_BEFORE = """
 his | her | their | our |
-on | in | with | of | have | got | had | by | my | own | having | been | than | some | plus |
+on | in | with | of | have | got | had | by | my | own | having | been | some | plus |
 every | half | is now | am | only | near | like | has | had
 """
 
 WEAK_AFTER = """
-over | to | left | down | more | out of | part | point | page | vote | second | to go | over 1 | all
+done | finished | stitched | filled | started | completed | over | to | left | down | more | out of | part | point | page | vote | second | to go | over 1 | all
 """

@@ -41,6 +41,13 @@ def numbers() -> dict[str, int]:
     exact = {word: value for word, value in small.items() if value and word not in _SLIPS}
     hundreds = {"onehundred": 100, "ahundred": 100, "hundred": 100}
     hundreds |= {_UNITS[times] + "hundred": 100 * times for times in range(2, 10)}
+    hundreds |= {
+        word[: -len("hundred")] + slip: value
+        for word, value in hundreds.items()
+        for slip in ("hundered", "hunderd", "hundrad", "hundrid", "hunded")
+    }
+    thousands = {word + "thousand": value * 1000 for word, value in exact.items()}
+    found |= thousands | {"thousand": 1000, "athousand": 1000}
     for word, hundred in hundreds.items():
         found[word] = hundred
         for rest, value in exact.items():

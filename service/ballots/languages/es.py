@@ -223,6 +223,36 @@ LANGUAGE = Language(
     ),
     row=phrases("fila | hilera | renglón"),
     column=phrases("columna"),
+    times=phrases("por | veces | multiplicado por"),
+    plus=phrases("más"),
+    minus=phrases("menos"),
+    divided_by=phrases("dividido por | dividido entre | entre"),
+    sum_before=phrases(
+        """
+        la mitad de | mitad de | el doble de | doble de | un tercio de | un cuarto de |
+        la raíz de
+        """
+    ),
+    part_of=phrases("de | del"),
+    whole_chart=phrases(
+        """
+        del patrón | del gráfico | del esquema | del mapa | de la carta | de todo |
+        del diseño | de la cuadrícula
+        """
+    ),
+    replacing=phrases(
+        """
+        cambia | cambiar | cambio | cambie | cambiad | pasa | reemplaza | sustituye
+        """
+    ),
+    replaced_by=phrases("por | a | al"),
+    concluding=phrases("así que | entonces | por tanto"),
+    asked_later=phrases(
+        """
+        está cogido | está cogida | está libre | ya está cogido | ya lo han dicho |
+        sigue libre
+        """
+    ),
     told_from_last=phrases(
         """
         penúltima | antepenúltima | la penúltima | segunda por el final |

@@ -223,6 +223,37 @@ LANGUAGE = Language(
     ),
     row=phrases("rangée | ligne | rang"),
     column=phrases("colonne"),
+    times=phrases("fois | multiplié par"),
+    plus=phrases("plus"),
+    minus=phrases("moins"),
+    divided_by=phrases("divisé par"),
+    sum_before=phrases(
+        """
+        la moitié de | moitié de | le double de | double de | le tiers de | le quart de |
+        la racine de
+        """
+    ),
+    part_of=phrases("de | du | des | d'"),
+    whole_chart=phrases(
+        """
+        de la grille | du diagramme | de la carte | du modèle | du motif | de l'ouvrage |
+        de tout | de la broderie
+        """
+    ),
+    replacing=phrases(
+        """
+        changer | change | changé | changez | échanger | échange | passe | passer |
+        remplacer | remplace | remplacez
+        """
+    ),
+    replaced_by=phrases("à | en | par | contre | pour"),
+    concluding=phrases("donc | alors"),
+    asked_later=phrases(
+        """
+        est pris | c'est pris | est déjà pris | c'est déjà pris | est-ce pris |
+        est encore libre | c'est encore libre
+        """
+    ),
     told_from_last=phrases(
         """
         avant-dernière | avant dernière | avant-dernier | avant dernier | pénultième |

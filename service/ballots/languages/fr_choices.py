@@ -7,7 +7,7 @@ voulais écrire | voulais noter | ce qu'il y a sur | ce que cache | ce qui se ca
 qu'il y a derrière | avoir | fidèle à | fidèle au | toujours fidèle à | vote | votes | voté |
 voter | votons | votez | je vote | vote pour | voté pour | voter pour | votons pour | vote sur |
 vote va à | vote va pour | vote va sur | vote ira à | vote ira pour | vote ira sur | vote est |
-vote c'est | vote sera | vote serait | vote se porte sur | vote pour moi | à voté | a voté |
+vote c'est | vote sera | vote serait | vote se porte sur | vote pour moi | pr moi | à voté | a voté |
 choix | choix est | choix c'est | choix sera | choix serait | choix se porte sur |
 choix se portera sur | choix s'est porté sur | choix va à | choix va pour | choix va sur |
 choisis | choisi | choisir | choisirais | choisirai | choisissez | choisissons | je choisis |

@@ -232,6 +232,31 @@ LANGUAGE = Language(
     ),
     row=phrases("riga | fila"),
     column=phrases("colonna"),
+    times=phrases("per | volte | moltiplicato per"),
+    plus=phrases("più"),
+    minus=phrases("meno"),
+    divided_by=phrases("diviso"),
+    sum_before=phrases(
+        """
+        la metà di | metà di | il doppio di | doppio di | un terzo di | un quarto di |
+        radice di
+        """
+    ),
+    part_of=phrases("di | del | della | dello | dell'"),
+    whole_chart=phrases(
+        """
+        dello schema | del disegno | della mappa | della griglia | di tutto | del ricamo |
+        del lavoro
+        """
+    ),
+    replacing=phrases("cambia | cambio | cambiare | scambia | scambio | sostituisci | passo"),
+    replaced_by=phrases("con | in | a | al | per"),
+    concluding=phrases("quindi | allora | dunque"),
+    asked_later=phrases(
+        """
+        è preso | è presa | è già preso | è libero | è ancora libero | è ancora libera
+        """
+    ),
     told_from_last=phrases(
         "penultima | la penultima | terzultima | penultimo | seconda dalla fine | prima dell'ultima"
     ),

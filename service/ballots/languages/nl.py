@@ -190,6 +190,21 @@ LANGUAGE = Language(
     ),
     row=phrases("rij"),
     column=phrases("kolom"),
+    times=phrases("keer | maal"),
+    plus=phrases("plus"),
+    minus=phrases("min"),
+    divided_by=phrases("gedeeld door"),
+    part_of=phrases("van"),
+    whole_chart=phrases(
+        """
+        van het patroon | van de kaart | van het geheel | van alles | van het werk |
+        van het raster | van de plattegrond
+        """
+    ),
+    replacing=phrases("verander | wijzig | wissel | ruil | vervang | maak | zet"),
+    replaced_by=phrases("in | naar | voor | door | tegen | om"),
+    concluding=phrases("dus | daarom"),
+    asked_later=phrases("is die weg | is die al weg | is die nog vrij | al bezet | nog vrij"),
     told_from_last=phrases(
         "voorlaatste | een na laatste | op een na laatste | tweede van achteren | op twee na laatste"
     ),

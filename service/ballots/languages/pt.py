@@ -243,6 +243,27 @@ LANGUAGE = Language(
     ),
     row=phrases("fila | fileira | linha"),
     column=phrases("coluna"),
+    times=phrases("vezes | multiplicado por"),
+    plus=phrases("mais"),
+    minus=phrases("menos"),
+    divided_by=phrases("dividido por"),
+    sum_before=phrases(
+        """
+        a metade de | metade de | o dobro de | dobro de | um terço de | um quarto de |
+        raiz de
+        """
+    ),
+    part_of=phrases("de | do | da | dos | das"),
+    whole_chart=phrases(
+        """
+        do gráfico | do esquema | do mapa | da grade | do padrão | de tudo | do desenho |
+        do bordado
+        """
+    ),
+    replacing=phrases("troca | trocar | troco | muda | mudar | mudo | substitui | passa"),
+    replaced_by=phrases("por | para | pelo | pela"),
+    concluding=phrases("então | portanto | por isso"),
+    asked_later=phrases("está livre | ainda está livre | já foi | já saiu | já escolheram"),
     told_from_last=phrases(
         """
         penúltima | antepenúltima | a penúltima | penúltimo | segunda a contar do fim |

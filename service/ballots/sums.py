@@ -1,0 +1,42 @@
+"""Sums in words: "7 times 8", "ten less than fifty". The host may work them out; none counts."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from itertools import pairwise
+
+from service.ballots.elsewhere import MEASURED
+from service.ballots.mentions import Mention, Standing
+from service.ballots.scene import Scene
+
+SUM = "a sum, not a page"
+#: So many words beside it make the numbers part of other talk ("I went 3 times 2 years ago").
+_FEW = 4
+_RECKONING: tuple[tuple[str, Callable[[int, int], int]], ...] = (
+    ("times", lambda left, right: left * right),
+    ("plus", lambda left, right: left + right),
+    ("minus", lambda left, right: left - right),
+    ("divided_by", lambda left, right: left // right if right and not left % right else 0),
+    ("less_than", lambda left, right: right - left),
+)
+
+
+def join_sums(scene: Scene, mentions: list[Mention]) -> None:
+    """Two numbers that make up a sum are one mention of what it comes to."""
+    for left, right in pairwise(mentions):
+        counted = right.rule == MEASURED  # "3 times 2 summers ago"
+        if counted or left.value is None or right.value is None:
+            continue
+        if not _is_said_as_a_sum(scene, left, right):
+            continue
+        for group, reckon in _RECKONING:
+            if left.after + scene.begins(group, left.after) == right.first > left.after:
+                left.standing, left.rule = Standing.PLACED, SUM
+                left.maybe = (reckon(left.value, right.value),)
+                right.standing, right.rule = Standing.OTHER, "part of a sum"
+
+
+def _is_said_as_a_sum(scene: Scene, left: Mention, right: Mention) -> bool:
+    words = scene.word_count() - (right.after - left.first)
+    own_clause = scene.clause(left.first, right.after) == (left.first, right.after)
+    return words <= _FEW or own_clause or left.standing == Standing.CUED
