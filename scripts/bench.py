@@ -2,10 +2,14 @@ r"""Measures how fast Loopstart is, against something plain that is measured in 
 
     python3 scripts/bench.py reading [FILE ...] [--rounds N] [--sample N]
 
-`reading` reads the comments of corpora (JSON Lines as for score.py; those of votes in tests/corpus
-if none is named), each with its own question, and tells microseconds per comment. Seconds differ
-from computer to computer, so it also tells how many times as long reading takes as the least that
-any reader must do: `re.findall(r"\d+", text)` over the same texts.
+`reading` reads a mix of the corpora (JSON Lines as for score.py; all of tests/corpus if none is
+named) as a round's thread holds it, votes and guesses alike, each comment once. A comment of a
+corpus of votes is read with the question above it, one of guesses with a question of an English
+round. It tells microseconds per comment, for all of them, for the corpora of votes alone, and for
+chat alone, which is every comment with nothing numeric or placing in it. Seconds differ from
+computer to computer, so it also tells how many times as long reading takes as the least that any
+reader must do: `re.findall(r"\d+", text)` over the same texts in the same run. No reading is kept:
+every figure is that of a comment seen for the first time by a process that has its words loaded.
 
 A new measure is a function and a line in MEASURES. It measures the inside, so it calls it directly.
 """
@@ -29,6 +33,7 @@ from terminal import Options, finish
 
 from service.ballots.reader import read_vote
 from service.ballots.reading import Question
+from service.chart.grid import Chart
 from service.errors import BadInput
 
 CORPUS = Path(__file__).resolve().parent.parent / "tests" / "corpus"
@@ -38,6 +43,9 @@ ROUNDS = 9
 TIMES_A_ROUND = 2
 #: The floor takes so little time that it is run this often for one time.
 FLOOR_RUNS = 10
+
+#: What a guess is read with, which belongs to a game and not to a round.
+IN_A_THREAD = Question(Chart(9, 7))
 
 Comment = tuple[str, Question]
 
@@ -60,18 +68,18 @@ class Pace:
 
 
 def comments_of(paths: Iterable[Path]) -> list[Comment]:
-    """The comments of corpora of votes, each with the question that stands above it.
+    """The comments of corpora, each once and with the question that stands above it.
 
     Raises:
-        BadInput: a file is no corpus of votes.
+        BadInput: a file is no corpus of votes or guesses.
     """
-    found: list[Comment] = []
+    found: dict[Comment, None] = {}
     for path in paths:
         question: Question | None = None
         for place, told in lines_of(path):
             try:
                 if "text" not in told:
-                    question = question_of(told)
+                    question = IN_A_THREAD if "answer" in told else question_of(told)
                     continue
             except (KeyError, TypeError) as trouble:
                 raise BadInput(f"{place}: {trouble} is missing or unusable", "add it") from None
@@ -81,10 +89,12 @@ def comments_of(paths: Iterable[Path]) -> list[Comment]:
                     f"{place}: no heading stands above it, or the text is no text",
                     "begin with the round, and write one comment on each line",
                 )
-            found.append((text, question))
+            found[text, question] = None
     if not found:
-        raise BadInput("there is no comment to read", "name a corpus of votes, JSON Lines")
-    return found
+        raise BadInput(
+            "there is no comment to read", "name a corpus of votes or guesses, JSON Lines"
+        )
+    return list(found)
 
 
 def sample(comments: list[Comment], most: int) -> list[Comment]:
@@ -145,7 +155,7 @@ def progress(words: str) -> None:
 def add_reading(options: argparse.ArgumentParser) -> None:
     """The options of `reading`."""
     options.add_argument(
-        "files", nargs="*", type=Path, metavar="FILE", help="corpora (tests/corpus/votes*.jsonl)"
+        "files", nargs="*", type=Path, metavar="FILE", help="corpora (all of tests/corpus)"
     )
     options.add_argument(
         "--rounds", type=at_least_one, default=ROUNDS, metavar="N", help=f"rounds ({ROUNDS})"
@@ -163,18 +173,21 @@ def at_least_one(text: str) -> int:
 
 
 def reading(given: argparse.Namespace) -> None:
-    """Prints the pace of reading, of all comments and of those that say nothing of a page."""
-    comments = comments_of(given.files or sorted(CORPUS.glob("votes*.jsonl")))
+    """Prints the pace of reading: of all comments, of the votes' corpora, and of chat."""
+    comments = comments_of(given.files or sorted(CORPUS.glob("*.jsonl")))
     if given.sample:
         comments = sample(comments, given.sample)
-    # This also loads the words of the languages, which happens once in a process.
-    silent = [comment for comment in comments if says_nothing(comment)]
+    parts = {
+        "reading": comments,
+        "corpora of votes": [comment for comment in comments if comment[1] is not IN_A_THREAD],
+        # This also loads the words of the languages, which happens once in a process.
+        "chat": [comment for comment in comments if says_nothing(comment)],
+    }
     progress(f"Reading {len(comments)} comments, {given.rounds} rounds.")
-    pace = measure("all", comments, given.rounds)
-    print(f"reading, {len(comments)} comments: {pace.told()}")
-    if silent:
-        pace = measure("nothing numeric or placing", silent, given.rounds)
-        print(f"nothing numeric or placing, {len(silent)} comments: {pace.told()}")
+    for name, part in parts.items():
+        if part:
+            pace = measure(name, part, given.rounds)
+            print(f"{name}, {len(part)} comments: {pace.told()}")
 
 
 @dataclass(frozen=True)

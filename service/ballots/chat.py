@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
+from collections import defaultdict
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import cache
@@ -29,6 +30,8 @@ _DECIDING = ("withdrawn", "abstaining", "pointing", "kinds", "row", "column", "t
 _PLACING = ("first", "last", "corner", "middle", "top", "bottom")
 #: Words of much chat: a phrase is watched for by another word of it where it has one.
 _USUAL = ("everyday", "fillers", "neutral_before", "neutral_after", "own_voice", "saying")
+#: All languages at once, for comments with words of a language that is not switched on.
+ALL = tuple(LANGUAGES)
 #: In so short a comment a number word of any language may be meant.
 _SHORT = 4
 
@@ -37,30 +40,41 @@ _SHORT = 4
 class Watch:
     """What keeps a comment from being only chat, in a round with these languages."""
 
-    #: Words of which one is enough, and everyday words that tell something only together.
+    #: Words of which one is enough.
     words: frozenset[str]
-    together: tuple[frozenset[str], ...]
+    #: Everyday words that tell something only together, by the longest of them.
+    together: dict[str, list[frozenset[str]]]
     #: Number words of any language, for short comments.
     numerals: frozenset[str]
     #: Beside these a roman numeral names a page.
     pages: frozenset[str]
+    #: Words of much chat that are looked at more closely: the longest above, roman numerals.
+    closely: frozenset[str]
 
 
 def is_chat(text: str, plain: str, switched_on: tuple[str, ...]) -> bool:
     """Whether nothing in this comment (`plain` is its plain text) could decide anything."""
+    if not plain.isascii() and _OTHER_LETTER.search(plain):
+        return False
     if STRETCHED.search(plain):
         return False  # "seventeeen" is a number
     pieces = _PIECES.findall(plain)
     watch = watch_of(switched_on)
     if not watch.words.isdisjoint(pieces):
-        return False
-    if not plain.isascii() and _OTHER_LETTER.search(plain):
-        return False
+        watch = watch_of(ALL)
+        if not watch.words.isdisjoint(pieces):
+            return False
     if len(pieces) <= _SHORT and not watch.numerals.isdisjoint(pieces):
         return False
-    if any(words.issubset(pieces) for words in watch.together):
-        return False
-    return ROMANS.isdisjoint(pieces) or not _may_count_in_roman(text, pieces, watch)
+    return watch.closely.isdisjoint(pieces) or not _may_decide(text, pieces, watch)
+
+
+def _may_decide(text: str, pieces: list[str], watch: Watch) -> bool:
+    """Whether words of much chat tell something here."""
+    said = frozenset(pieces)
+    if any(words <= said for piece in said for words in watch.together.get(piece, ())):
+        return True
+    return not ROMANS.isdisjoint(said) and _may_count_in_roman(text, pieces, watch)
 
 
 def _may_count_in_roman(text: str, pieces: list[str], watch: Watch) -> bool:
@@ -73,32 +87,39 @@ def _may_count_in_roman(text: str, pieces: list[str], watch: Watch) -> bool:
 
 @cache
 def watch_of(switched_on: tuple[str, ...]) -> Watch:
-    """The words to watch for, gathered once for each choice of languages."""
+    """The words to watch for, gathered once for each choice of languages.
+
+    A comment that is plainly in another language is read by that one's words: where only some
+    are switched on, its words are watched for, and where all are, its number words and phrases.
+    """
     codes = [code for code in LANGUAGES if code in switched_on or code == ENGLISH]
     home = [LANGUAGES[code] for code in codes]
-    known = tellings()
     words = set("0123456789>~<")
-    words.update(word for word, told in known.items() if _is_foreign(told))
+    if len(home) < len(LANGUAGES):
+        words.update(word for word, told in tellings().items() if _is_foreign(told))
     for language in home:
         words |= language.numbers.keys() | language.ordinals.keys()
         words.update("".join(phrase) for phrase in language.parted)
     usual = {phrase[0] for phrase in _phrases(home, _USUAL) if len(phrase) == 1}
-    together = set[frozenset[str]]()
+    together: dict[str, list[frozenset[str]]] = defaultdict(list)
     for phrase in _phrases(home, _DECIDING + _PLACING):
         said = frozenset(phrase) - {"*"}
-        rare = [word for word in said if word not in usual and len(word) > 1] or (
-            said if len(said) == 1 else []
-        )
-        if rare:
-            words.add(max(rare, key=lambda word: (len(word), word)))
+        rare = [word for word in said if word not in usual and len(word) > 1]
+        if rare or len(said) == 1:
+            words.add(max(rare or said, key=_by_length))
         else:
-            together.add(said)
+            together[max(said, key=_by_length)].append(said)
     return Watch(
         frozenset(words),
-        tuple(one for one in together if words.isdisjoint(one)),
-        frozenset(word for word, told in known.items() if told.numeral_of),
+        dict(together),
+        frozenset(word for word, told in tellings().items() if told.numeral_of),
         frozenset(word for phrase in _phrases(home, ("page",)) for word in phrase),
+        ROMANS | together.keys(),
     )
+
+
+def _by_length(word: str) -> tuple[int, str]:
+    return len(word), word
 
 
 def _phrases(languages: Iterable[Language], groups: Iterable[str]) -> Iterator[Phrase]:

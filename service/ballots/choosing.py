@@ -13,7 +13,7 @@ from service.ballots.numbered import read_numbering
 from service.ballots.scanning import SOFT
 from service.ballots.scene import Scene
 from service.ballots.sums import join_sums
-from service.ballots.voices import read_voices
+from service.ballots.voices import VOICES, read_voices
 
 #: Rules by which a number word is no number: they make no talk of numbers.
 _JUST_WORDS = frozenset({SMALL_TALK, THE_WORD, "an ordinal without a page word"})
@@ -27,16 +27,21 @@ _SMALL = 12
 
 def weigh(scene: Scene, mentions: list[Mention]) -> None:
     """Change the mentions' standings by what stands between and around them."""
-    read_numbering(scene, mentions)
-    join_ranges(scene, mentions)
-    join_sums(scene, mentions)
+    several = len(mentions) > 1  # what sets numbers against one another needs two
+    if several:
+        read_numbering(scene, mentions)
+        join_ranges(scene, mentions)
+        join_sums(scene, mentions)
     back_to_the_question(scene, mentions)
-    read_voices(scene, mentions)
-    link_lists(scene, mentions)
+    if scene.present & VOICES or scene.quoted:
+        read_voices(scene, mentions)
+    if several:
+        link_lists(scene, mentions)
     _raise_called(scene, mentions)
-    _doubt_repeats(scene, mentions)
-    correct(scene, mentions)
-    _set_aside_talk(scene, mentions)
+    if several:
+        _doubt_repeats(scene, mentions)
+        correct(scene, mentions)
+        _set_aside_talk(scene, mentions)
 
 
 def _raise_called(scene: Scene, mentions: list[Mention]) -> None:

@@ -14,6 +14,10 @@ from service.ballots.shapes import SEVERAL
 
 def decide(scene: Scene, mentions: list[Mention]) -> Reading:
     """The reading that the standings of all mentions give."""
+    return (_decide_one if len(mentions) == 1 else _decide_several)(scene, mentions)
+
+
+def _decide_several(scene: Scene, mentions: list[Mention]) -> Reading:
     live = [one for one in mentions if _may_mean_a_page(scene, one)]
     if not live:
         return none_of(scene, mentions, "no-page", "no page of the chart is named")
@@ -37,6 +41,21 @@ def decide(scene: Scene, mentions: list[Mention]) -> Reading:
     if off:
         return _look_at(scene, on, "a choice that is not on the chart beside one that is")
     return _choose(scene, live, on)
+
+
+def _decide_one(scene: Scene, mentions: list[Mention]) -> Reading:
+    """The same for the one mention of most comments, which nothing competes with."""
+    one = mentions[0]
+    if not _may_mean_a_page(scene, one):
+        return none_of(scene, mentions, "no-page", "no page of the chart is named")
+    if one.standing < Standing.BARE:
+        named = _all_named(scene, mentions)
+        if named:
+            return counts(scene, named, one.maybe)
+        return _look_at(scene, mentions, one.rule)
+    if _is_off(scene, one):
+        return none_of(scene, mentions, "off-chart", "the chart has no such page")
+    return _choose(scene, mentions, mentions)
 
 
 def _all_named(scene: Scene, live: list[Mention]) -> list[Mention]:

@@ -3,83 +3,36 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, fields
 from functools import cache
 
 from service.ballots.language import Language, Phrase
 from service.ballots.languages import LANGUAGES
+from service.ballots.matching import AFTER, ANY, BEFORE, Found, Phrases, Tree, longest, tree_of
 from service.ballots.numerals import ROMANS
-from service.ballots.scanning import WORD, Token
-
-
-def _matches(phrase: Phrase, tokens: Sequence[Token], start: int) -> bool:
-    """Whether the phrase stands at `start`; `*` in it is any one word."""
-    for step, word in enumerate(phrase):
-        token = tokens[start + step]
-        if token.text != word and not (word == "*" and token.kind == WORD):
-            return False
-    return True
-
-
-class Phrases:
-    """A set of phrases that can be matched forwards or backwards from a place in the tokens."""
-
-    __slots__ = ("_by_first", "_by_last", "firsts")
-
-    def __init__(self, phrases: Iterable[Phrase]) -> None:
-        by_first: dict[str, list[Phrase]] = defaultdict(list)
-        by_last: dict[str, list[Phrase]] = defaultdict(list)
-        for phrase in sorted(set(phrases), key=len, reverse=True):
-            by_first[phrase[0]].append(phrase)
-            by_last[phrase[-1]].append(phrase)
-        self._by_first = dict(by_first)
-        self._by_last = dict(by_last)
-        self.firsts = frozenset(by_first)
-
-    def after(self, tokens: Sequence[Token], at: int) -> int:
-        """How many tokens from `at` on the longest matching phrase has; 0 for none."""
-        if at >= len(tokens):
-            return 0
-        for phrase in self._by_first.get(tokens[at].text, ()):
-            end = at + len(phrase)
-            if end <= len(tokens) and _matches(phrase, tokens, at):
-                return len(phrase)
-        return 0
-
-    def before(self, tokens: Sequence[Token], at: int) -> int:
-        """How many tokens up to and with `at` the longest matching phrase has; 0 for none."""
-        if at < 0:
-            return 0
-        for phrase in self._by_last.get(tokens[at].text, ()):
-            start = at - len(phrase) + 1
-            if start >= 0 and _matches(phrase, tokens, start):
-                return len(phrase)
-        return 0
-
+from service.ballots.scanning import Token
 
 _WORD_GROUPS = tuple(field.name for field in fields(Language) if field.type == "tuple[Phrase, ...]")
 
 #: One bit a group, so that a comment is searched only for groups that it can hold.
 GROUP_BITS = {name: 1 << place for place, name in enumerate(_WORD_GROUPS)}
 
+
+def bits_of(*groups: str) -> int:
+    """The bits of these groups, for asking a comment for any of them at once."""
+    return sum(GROUP_BITS[group] for group in groups)
+
+
 #: The word is an ordinal, or is written as a roman numeral is.
 ORDINAL = 1 << len(GROUP_BITS)
 ROMAN = ORDINAL << 1
 
-#: What stands right before a number; of two phrases of one length the group named first decides.
-BEFORE = (
-    "not_before", "above", "below", "later", "earlier", "relative_before", "between",
-    "tally_before", "sum_before", "roughly_before", "lucky_before", "choice_before", "other_before", "page", "number",
-    "fillers", "weak_before", "reported_before", "family_before", "neutral_before",
-)  # fmt: skip
-#: What stands right after one.
-AFTER = (
-    "other_after", "sum_after", "relative_after", "roughly_after", "not_after", "reported_after", "choice_after",
-    "weak_after", "neutral_after",
-)  # fmt: skip
-
-Beside = dict[str, tuple[tuple[Phrase, str], ...]]
+#: The groups, as bits of GROUP_BITS, in which this word is a phrase, begins a longer one, and is
+#: the second word of one.
+Sign = tuple[int, int, int]
+#: What `before` and `after` tell where no phrase stands.
+_NOTHING: Found = ("", 0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,6 +42,8 @@ class Lexicon:
     codes: tuple[str, ...]
     numbers: dict[str, int]
     ordinals: dict[str, int]
+    #: The words of both.
+    counting: frozenset[str]
     ordinal_endings: frozenset[str]
     homophones: dict[str, int]
     #: Words that people glue to a number: "pg42", "42please".
@@ -96,10 +51,10 @@ class Lexicon:
     glue_after: frozenset[str]
     #: Single words that say nothing of a number in their clause.
     plain_words: frozenset[str]
-    #: The groups in which a phrase begins with this word, as bits of GROUP_BITS.
-    signs: dict[str, int]
-    _before: Beside
-    _after: Beside
+    #: What a word is a sign of.
+    signs: dict[str, Sign]
+    _before: Tree
+    _after: Tree
     _groups: dict[str, Phrases]
 
     def group(self, name: str) -> Phrases:
@@ -108,19 +63,11 @@ class Lexicon:
 
     def before(self, tokens: Sequence[Token], at: int) -> tuple[str, int]:
         """The group and token count of the longest phrase that ends at `at`; "" and 0 for none."""
-        for phrase, group in self._before.get(tokens[at].text, ()):
-            start = at - len(phrase) + 1
-            if start >= 0 and _matches(phrase, tokens, start):
-                return group, len(phrase)
-        return "", 0
+        return longest(self._before, tokens, at, -1) or _NOTHING
 
     def after(self, tokens: Sequence[Token], at: int) -> tuple[str, int]:
         """The group and token count of the longest phrase that begins at `at`."""
-        for phrase, group in self._after.get(tokens[at].text, ()):
-            end = at + len(phrase)
-            if end <= len(tokens) and _matches(phrase, tokens, at):
-                return group, len(phrase)
-        return "", 0
+        return longest(self._after, tokens, at, 1) or _NOTHING
 
 
 def _said_in(languages: Sequence[Language]) -> Iterator[tuple[Language, set[Phrase]]]:
@@ -134,21 +81,17 @@ def _said_in(languages: Sequence[Language]) -> Iterator[tuple[Language, set[Phra
         yield language, own if place else set()
 
 
-def _beside(languages: Sequence[Language], groups: Sequence[str], place: int) -> Beside:
-    """Phrases of several groups by the word nearest the number, longest and weightiest first."""
-    found: dict[str, dict[Phrase, str]] = defaultdict(dict)
+def _beside(languages: Sequence[Language], groups: Sequence[str], step: int) -> Tree:
+    """Phrases of several groups by the word nearest the number, the weightiest group first."""
+    found: dict[Phrase, str] = {}
     # What a phrase means in the comment's own language holds over what it means in another.
     for language, silent in _said_in(languages):
         for group in groups:
             for phrase in getattr(language, group):
                 if phrase not in silent:
-                    found[phrase[place]].setdefault(phrase, group)
-    return {
-        word: tuple(
-            sorted(entries.items(), key=lambda item: (-len(item[0]), groups.index(item[1])))
-        )
-        for word, entries in found.items()
-    }
+                    found.setdefault(phrase, group)
+    weightiest = sorted(found.items(), key=lambda item: groups.index(item[1]))
+    return tree_of((phrase[::step], group) for phrase, group in weightiest)
 
 
 def _singles(languages: Sequence[Language], *groups: str) -> frozenset[str]:
@@ -166,17 +109,25 @@ def _phrases_of(languages: Sequence[Language], group: str) -> Iterator[Phrase]:
         yield from (phrase for phrase in getattr(language, group) if phrase not in silent)
 
 
-def _signs(languages: Sequence[Language]) -> dict[str, int]:
-    found: dict[str, int] = defaultdict(int)
+def _signs(languages: Sequence[Language]) -> dict[str, Sign]:
+    alone, first, second = (defaultdict[str, int](int) for _ in range(3))
     for name, bit in GROUP_BITS.items():
         for phrase in _phrases_of(languages, name):
-            found[phrase[0]] |= bit
+            if len(phrase) == 1:
+                alone[phrase[0]] |= bit
+            elif phrase[1] == ANY:
+                # Whatever follows; the scene looks at the words themselves.
+                alone[phrase[0]] |= bit
+            else:
+                first[phrase[0]] |= bit
+                second[phrase[1]] |= bit
     for language in languages:
         for word in language.ordinals:
-            found[word] |= ORDINAL
+            alone[word] |= ORDINAL
     for word in ROMANS:
-        found[word] |= ROMAN
-    return dict(found)
+        alone[word] |= ROMAN
+    words = alone.keys() | first.keys() | second.keys()
+    return {word: (alone.get(word, 0), first.get(word, 0), second.get(word, 0)) for word in words}
 
 
 def _counting_words(languages: Sequence[Language]) -> tuple[dict[str, int], dict[str, int]]:
@@ -204,6 +155,7 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
         codes=codes,
         numbers=numbers,
         ordinals=ordinals,
+        counting=frozenset(numbers.keys() | ordinals.keys()),
         ordinal_endings=frozenset(end for one in languages for end in one.ordinal_endings),
         homophones={
             word: n
@@ -225,6 +177,6 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
         ),
         signs=_signs(languages),
         _before=_beside(languages, BEFORE, -1),
-        _after=_beside(languages, AFTER, 0),
+        _after=_beside(languages, AFTER, 1),
         _groups={name: Phrases(_phrases_of(languages, name)) for name in _WORD_GROUPS},
     )

@@ -87,20 +87,22 @@ _GLUED_COUNTS = frozenset(
 def find_mentions(tokens: Sequence[Token], lexicon: Lexicon) -> list[Mention]:
     """Every number among the tokens, in order."""
     mentions: list[Mention] = []
-    at = 0
-    while at < len(tokens):
+    counting = lexicon.counting
+    reached = 0
+    for at, token in enumerate(tokens):
+        kind = token.kind
+        if at < reached or (token.text not in counting if kind == WORD else kind in _NO_NUMBER):
+            continue
         mention = _mention_at(tokens, at, lexicon)
         if mention is not None:
             mentions.append(mention)
-        at = at + 1 if mention is None else mention.after
-    return _join_spoken_digits(mentions)
+            reached = mention.after
+    return _join_spoken_digits(mentions) if len(mentions) > 1 else mentions
 
 
 def _mention_at(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention | None:
     """The number that begins at this token, if one does."""
     token = tokens[at]
-    if token.kind in _NO_NUMBER:
-        return None
     if token.kind == WORD:
         return _spelled(tokens, at, lexicon)
     if token.kind == DIGITS:
@@ -112,8 +114,7 @@ def _mention_at(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention |
         if not numeric:
             return None
         return Mention(at, at + 1, None, token.kind, Standing.OTHER, _SHAPES_OF_OTHER[token.kind])
-    readers = {"ordinal": _ordinal, "mixed": _mixed, "tag": _tag}
-    return readers.get(token.kind, _shaped)(token, at, lexicon)
+    return _READERS.get(token.kind, _shaped)(token, at, lexicon)
 
 
 def _join_spoken_digits(mentions: list[Mention]) -> list[Mention]:
@@ -170,9 +171,6 @@ def _ordinal(token: Token, at: int, lexicon: Lexicon) -> Mention | None:
 
 def _spelled(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention | None:
     """The longest run of words from `at` that is one number, joined by spaces or hyphens."""
-    first = tokens[at].text
-    if first not in lexicon.numbers and first not in lexicon.ordinals:
-        return None
     joined = ""
     best: tuple[int, int, bool] | None = None
     end = at
@@ -260,3 +258,6 @@ def _shaped(token: Token, at: int, _lexicon: Lexicon) -> Mention:
         return Mention(at, at + 1, None, "broken", Standing.PLACED,
                        "digits parted by spaces", maybe)  # fmt: skip
     return Mention(at, at + 1, None, token.kind, Standing.PLACED, maybe=values)
+
+
+_READERS = {"ordinal": _ordinal, "mixed": _mixed, "tag": _tag}

@@ -10,10 +10,11 @@ from __future__ import annotations
 import html
 import re
 import unicodedata
-from dataclasses import dataclass
+from typing import NamedTuple
 
 _ENTITY = re.compile(r"&(?:#\d{1,7}|#[xX][0-9a-fA-F]{1,6}|[A-Za-z]{2,31});")
 #: "Number" as Romance languages shorten it: "nº", "N°", "n.º", which is no word "no".
+_NUMERO_MARKS = frozenset("º°")
 _NUMERO = re.compile(r"(?<!\w)[nN]\.?[º°]\.?")
 
 #: Letters that Unicode does not decompose, quotation marks and dashes of many scripts.
@@ -94,19 +95,22 @@ class _Translation(dict[int, str]):
 _TRANSLATION = _Translation()
 
 
-@dataclass(frozen=True, slots=True)
-class Plain:
+class Plain(NamedTuple):
     """Plain `text`; `starts[i]` and `ends[i]` bound what its character i stands for.
 
-    None where plain and original run alike, as in most English comments.
+    None where plain and original run alike, as in most English comments, or where that is told
+    from the original, `uneven`, once a span is asked for.
     """
 
     text: str
     starts: tuple[int, ...] | None = None
     ends: tuple[int, ...] | None = None
+    uneven: str | None = None
 
     def original(self, start: int, end: int) -> tuple[int, int]:
         """The span of the original text that the plain span [start:end] was made of."""
+        if self.uneven is not None:
+            return _level_one_by_one(self.uneven).original(start, end)
         if self.starts is None or self.ends is None:
             return start, end
         if start >= end:
@@ -118,12 +122,21 @@ def plain_of(text: str) -> Plain:
     """The comment's text, levelled."""
     if text.isascii() and "&" not in text and "\r" not in text and "`" not in text:
         return Plain(text.lower())
-    strange = {character for character in text if character > "\x7f"}
-    alike = strange.isdisjoint(_COMPOSING) and all(len(_LEVELS[each]) == 1 for each in strange)
-    if alike and "&" not in text and not _NUMERO.search(text):
+    if _EVEN.issuperset(text):
         # Accents and emoji keep their places: plain and original run alike.
         return Plain(text.translate(_TRANSLATION))
-    return _level_one_by_one(text)
+    strange = set(text) - _EVEN
+    if not strange.isdisjoint(_TOGETHER) or _NUMERO.search(text):
+        return _level_one_by_one(text)
+    even = {each for each in strange if len(_LEVELS[each]) == 1}
+    _EVEN.update(even - _NUMERO_MARKS)
+    return Plain(text.translate(_TRANSLATION), uneven=text if even < strange else None)
+
+
+#: Characters that are one plain character each, whatever stands beside them; met ones are added.
+_EVEN = set(map(chr, range(128))) - {"&"}
+#: Those that may be read together with what stands beside them.
+_TOGETHER = _COMPOSING.union(_OVERLAYS, "&")
 
 
 def _level_one_by_one(text: str) -> Plain:

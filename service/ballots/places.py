@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.ballots.beside import read_after, read_before
-from service.ballots.lexicon import GROUP_BITS, ORDINAL, ROMAN
+from service.ballots.lexicon import ORDINAL, ROMAN, bits_of
 from service.ballots.mentions import Mention, Standing
 from service.ballots.relations import on_chart
 from service.ballots.roman import roman_at
@@ -12,37 +12,32 @@ from service.ballots.scene import Scene
 from service.ballots.surroundings import in_a_saying, is_alone
 from service.chart.grid import CORNERS, Cell, Chart, Corner, centre_pages, corner_page
 
-_PLACE_BITS = (ORDINAL | ROMAN) + sum(
-    GROUP_BITS[group]
-    for group in (
-        "first", "last", "corner", "top", "bottom", "left", "right", "middle", "told_from_last",
-    )
-)  # fmt: skip
+_SIDES = ("top", "bottom", "left", "right")
+#: What each way of telling a place begins with: only that way is tried where it stands.
+_CORNERS = bits_of("corner", *_SIDES)
+_ENDS = bits_of("first", "last")
+_MIDDLE = bits_of("middle")
+_FROM_LAST = bits_of("told_from_last")
+_COUNTED = bits_of("first", "last", *_SIDES) | ORDINAL
+_LINES = bits_of("row", "column")
+_PLACE_BITS = _CORNERS | _ENDS | _MIDDLE | _FROM_LAST | ORDINAL | ROMAN
 #: In a comment of more words than this a place in passing is no choice.
 _TALK = 12
 #: In one of so few words a place is hardly in passing.
 _BRIEF = 5
-_SIDES = ("top", "bottom", "left", "right")
 
 
 def find_places(scene: Scene) -> list[Mention]:
     """Every place the comment names, in order, judged."""
-    numbered = any(token.kind == "ordinal" for token in scene.tokens)
+    numbered = "ordinal" in scene.kinds
     if not numbered and not scene.present & _PLACE_BITS:
         return []
     found: list[Mention] = []
     at = 0
     while at < len(scene.tokens):
         mention = None
-        if scene.signs[at] & _PLACE_BITS or scene.tokens[at].kind == "ordinal":
-            mention = (
-                _told_from_last(scene, at)
-                or _row_or_column(scene, at)
-                or _corner(scene, at)
-                or _end(scene, at)
-                or _middle(scene, at)
-                or roman_at(scene, at)
-            )
+        if scene.signs[at] & _PLACE_BITS or (numbered and scene.kinds[at] == "ordinal"):
+            mention = _place_at(scene, at)
         if mention is None:
             at += 1
         else:
@@ -51,6 +46,24 @@ def find_places(scene: Scene) -> list[Mention]:
     if any(one.value is not None and one.standing > Standing.OTHER for one in found):
         return [one for one in found if one.value is not None or len(one.maybe) != 4]
     return found
+
+
+def _place_at(scene: Scene, at: int) -> Mention | None:
+    """The place that begins at this token, if one does."""
+    sign = scene.signs[at]
+    mention = _told_from_last(scene, at) if sign & _FROM_LAST else None
+    if mention is None and scene.present & _LINES:
+        counted = sign & _COUNTED or scene.kinds[at] == "ordinal"
+        mention = _row_or_column(scene, at) if counted else None
+    if mention is None and sign & _CORNERS:
+        mention = _corner(scene, at)
+    if mention is None and sign & _ENDS:
+        mention = _end(scene, at)
+    if mention is None and sign & _MIDDLE:
+        mention = _middle(scene, at)
+    if mention is None and sign & ROMAN:
+        mention = roman_at(scene, at)
+    return mention
 
 
 def _place(scene: Scene, mention: Mention, *, named: bool) -> Mention:

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from service.ballots.languages import LANGUAGES
-from service.ballots.lexicon import AFTER
+from service.ballots.matching import AFTER
 from service.ballots.reading import Evidence, Question, Reading
 
 #: Any of these may change what a number means.
@@ -91,7 +91,7 @@ def harmless() -> Harmless:
     for phrase in telling:
         if len(phrase) > 1 and set(phrase) <= words | {"*"}:
             loose = set(phrase) - _KEPT - {"*"} or set(phrase) - {"*"}
-            words.discard(max(loose, key=len))
+            words.discard(max(loose, key=lambda word: (len(word), word)))
     # What follows a number tells something only right behind it.
     words -= _singles(*(g for g in english.phrase_groups() if g not in _PLAIN_GROUPS | set(AFTER)))
     own = _singles("everyday")

@@ -30,6 +30,7 @@ from service.ballots.wording import worded
 #: What a comment without a vote says.
 NO_PAGE = Reading("none", (), "no-page", "no page of the chart is named")
 
+_DIGIT = re.compile("[0-9]")
 _QUOTED_LINE = re.compile(r"^[ \t]*>.*$", re.MULTILINE)
 _STRUCK = re.compile(r"~~.+?~~|<(?:del|s|strike)>.*?</(?:del|s|strike)>", re.DOTALL)
 
@@ -39,11 +40,12 @@ def read_vote(text: str, question: Question) -> Reading:
 
     Never raises, whatever the text.
     """
-    quick = read_quickly(text, question)
-    if quick is not None:
-        return quick
     plain = plain_of(text)
-    if is_chat(text, plain.text, question.languages):
+    if _DIGIT.search(plain.text):
+        quick = read_quickly(text, question)
+        if quick is not None:
+            return quick
+    elif is_chat(text, plain.text, question.languages):
         return NO_PAGE
     return read_thoroughly(text, question, plain)
 
@@ -52,7 +54,9 @@ def read_thoroughly(text: str, question: Question, plain: Plain | None = None) -
     """The same the long way, which every comment can go."""
     plain = plain or plain_of(text)
     own = _without_others(plain.text)
-    tokens = segment(scan(own))
+    tokens = scan(own)
+    if not own.isascii():
+        tokens = segment(tokens)
     scene = _scene(text, plain, tokens, question)
     mentions = find_mentions(scene.tokens, scene.lexicon)
     for mention in mentions:
@@ -78,13 +82,14 @@ def _scene(text: str, plain: Plain, tokens: list[Token], question: Question) -> 
     if STRETCHED.search(plain.text):
         tokens = unstretched(tokens, lexicon)
     tokens = worded(tokens, lexicon)
-    return Scene(text, plain, tokens, lexicon, question, _quoted(tokens))
+    scene = Scene(text, plain, tokens, lexicon, question)
+    if QUOTE in scene.kinds:
+        scene.quoted = _quoted(tokens)
+    return scene
 
 
 def _quoted(tokens: list[Token]) -> frozenset[int]:
     """The tokens between a pair of quotation marks of one kind."""
-    if not any(token.kind == QUOTE for token in tokens):
-        return frozenset()
     inside: set[int] = set()
     opened: int | None = None
     for at, token in enumerate(tokens):

@@ -24,4 +24,7 @@ def told_from(chart: Chart, page: int, relation: str) -> tuple[int, ...]:
 
 def on_chart(chart: Chart, pages: tuple[int, ...]) -> tuple[int, ...]:
     """Those of the pages that the chart has, each once, in the order given."""
-    return tuple(dict.fromkeys(page for page in pages if 1 <= page <= chart.page_count))
+    if not pages:
+        return pages
+    last = chart.page_count
+    return tuple(dict.fromkeys([page for page in pages if 1 <= page <= last]))

@@ -68,6 +68,10 @@ _KINDS = {kind: kind for kind in _TOKEN.groupindex} | {
 }
 
 
+#: Marks right behind a word, before a space or the end.
+_MARKS_BEHIND = {",": SOFT, ".": END, "!": END, "?": END}
+
+
 class Token(NamedTuple):
     """A piece of plain text [start:end]; `glued`: no space stands before it."""
 
@@ -78,14 +82,45 @@ class Token(NamedTuple):
     glued: bool
 
 
+#: The quick way to make a token: one is made of every word of every comment.
+_made = tuple.__new__
+
+
 def scan(plain: str) -> list[Token]:
-    """The plain text's tokens, in order; spaces fall away."""
+    """The plain text's tokens, in order; spaces fall away.
+
+    A word between spaces, with a mark behind it or none, can be nothing else: the pattern is
+    asked only where anything else stands.
+    """
     tokens: list[Token] = []
-    last = -1
-    made = Token._make  # one token a word: the quick way to make one
-    for found in _TOKEN.finditer(plain):
-        start, end = found.span()
-        kind = _KINDS[found.lastgroup or OTHER]
-        tokens.append(made((kind, plain[start:end], start, end, start == last)))
-        last = end
+    at = reached = 0
+    for piece in plain.split(" "):
+        end = at + len(piece)
+        if at >= reached and piece.isascii():
+            if piece.isalpha():
+                tokens.append(_made(Token, (WORD, piece, at, end, False)))
+                reached = end
+            elif piece[-1:] in _MARKS_BEHIND and piece[:-1].isalpha():
+                tokens.append(_made(Token, (WORD, piece[:-1], at, end - 1, False)))
+                kind = _MARKS_BEHIND[piece[-1]]
+                tokens.append(_made(Token, (kind, piece[-1], end - 1, end, True)))
+                reached = end
+        if reached < end:
+            reached = _scan_piece(plain, max(at, reached), end, tokens)
+        at = end + 1
     return tokens
+
+
+def _scan_piece(plain: str, at: int, end: int, tokens: list[Token]) -> int:
+    """Add the tokens that begin in [at:end]; where the last of them ends."""
+    last = tokens[-1].end if tokens else -1
+    while at < end:
+        found = _TOKEN.match(plain, at)
+        if found is None:  # a space of another kind
+            at += 1
+            continue
+        start, at = found.span()
+        kind = _KINDS[found.lastgroup or OTHER]
+        tokens.append(_made(Token, (kind, plain[start:at], start, at, start == last)))
+        last = at
+    return at

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from functools import reduce
-from operator import or_
 
 from service.ballots.lexicon import GROUP_BITS, Lexicon
 from service.ballots.normal import Plain
 from service.ballots.reading import Question
 from service.ballots.scanning import END, SOFT, WORD, Token
+
+_NO_SIGN = (0, 0, 0)
+#: Marks between clauses.
+_PARTING = frozenset({END, "other", "emoticon"})
 
 
 @dataclass(slots=True)
@@ -23,14 +25,26 @@ class Scene:
     question: Question
     #: Tokens that stand in quotation marks, by index.
     quoted: frozenset[int] = field(default_factory=frozenset)
-    #: For each token, and for all of them, the groups in which a phrase begins with it, as bits.
+    #: What each token is, apart from the tokens: much is asked of all of them.
+    kinds: list[str] = field(init=False)
+    #: For each token, and for all of them, the groups in which a phrase may begin with it, as bits.
     signs: list[int] = field(init=False)
     present: int = field(init=False, default=0)
 
     def __post_init__(self) -> None:
-        known = self.lexicon.signs
-        self.signs = [known.get(token.text, 0) for token in self.tokens]
-        self.present = reduce(or_, self.signs, 0)
+        self.kinds = [token.kind for token in self.tokens]
+        self.signs = signs = []
+        sign_of = self.lexicon.signs.get
+        present = following = 0
+        # From the end, since the word that follows tells whether a longer phrase may begin here.
+        for token in reversed(self.tokens):
+            alone, first, second = sign_of(token.text, _NO_SIGN)
+            sign = alone | first & following
+            following = second
+            present |= sign
+            signs.append(sign)
+        signs.reverse()
+        self.present = present
 
     def begins(self, group: str, at: int) -> int:
         """How many tokens from `at` on a phrase of the group has; 0 for none."""
@@ -52,12 +66,14 @@ class Scene:
 
     def sentence(self, at: int) -> tuple[int, int]:
         """The tokens [start:end] of the sentence around token `at`; `end` is its closing mark."""
-        tokens = self.tokens
+        kinds = self.kinds
+        if END not in kinds:
+            return 0, max(len(kinds), at)
         start = at
-        while start > 0 and tokens[start - 1].kind != END:
+        while start > 0 and kinds[start - 1] != END:
             start -= 1
         end = at
-        while end < len(tokens) and not (tokens[end].kind == END and end > at):
+        while end < len(kinds) and not (kinds[end] == END and end > at):
             end += 1
         return start, end
 
@@ -73,12 +89,15 @@ class Scene:
         return start, end
 
     def _joins(self, at: int) -> bool:
-        token = self.tokens[at]
-        if token.kind == SOFT:
+        kind = self.kinds[at]
+        if kind == WORD:
+            return True
+        if kind == SOFT:
+            token = self.tokens[at]
             return token.text in {"#", ":", "=", "&", "/", "*"} or (
                 token.text == "-" and token.glued
             )
-        return token.kind not in {END, "other", "emoticon"}
+        return kind not in _PARTING
 
     def is_question(self, at: int) -> bool:
         """Whether the sentence around token `at` ends in a question mark."""
@@ -91,4 +110,4 @@ class Scene:
 
     def word_count(self) -> int:
         """How many words the comment has."""
-        return sum(token.kind == WORD for token in self.tokens)
+        return self.kinds.count(WORD)

@@ -49,6 +49,23 @@ class Telling:
     doubtful: bool = False
     #: The languages in which it joins two choices: "12 of 13" is Dutch before it is English.
     joins: frozenset[str] = frozenset()
+    #: The language that it tells more than any other; those that it tells as much as any.
+    mostly: str = ""
+    allows: frozenset[str] = frozenset()
+
+
+def _telling(
+    points: dict[str, int],
+    numeral_of: Sequence[str],
+    *,
+    doubtful: bool = False,
+    joins: frozenset[str] = frozenset(),
+) -> Telling:
+    most = max(points.values(), default=0)
+    foremost = [code for code in points if points[code] == most] or numeral_of
+    allows = frozenset(code for code in foremost if not numeral_of or code in numeral_of)
+    mostly = foremost[0] if points and len(foremost) == 1 else ""
+    return Telling(tuple(points.items()), tuple(numeral_of), doubtful, joins, mostly, allows)
 
 
 def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> tuple[str, ...]:
@@ -58,10 +75,7 @@ def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> tuple[st
     added where a number word of it stands in a comment of another language.
     """
     known = tellings()
-    points: dict[str, int] = {}
-    numerals: list[str] = []
-    doubtful: list[str] = []
-    joining: frozenset[str] = frozenset()
+    heard: list[Telling] = []
     words = 0
     for token in tokens:
         if token.kind == WORD:
@@ -72,13 +86,31 @@ def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> tuple[st
         else:
             continue
         if telling is not None:
-            for code, worth in telling.points:
-                points[code] = points.get(code, 0) + worth
-            (doubtful if telling.doubtful else numerals).extend(telling.numeral_of)
-            joining |= telling.joins
+            heard.append(telling)
+    plainly = _plainly_one(heard, words, switched_on)
+    if plainly:
+        return (ENGLISH,) if plainly == ENGLISH else (plainly, ENGLISH)
+    return _weighed(tokens, heard, words, switched_on)
+
+
+def _weighed(
+    tokens: Sequence[Token], heard: list[Telling], words: int, switched_on: tuple[str, ...]
+) -> tuple[str, ...]:
+    """The same where the words do not all tell one language."""
+    points: dict[str, int] = {}
+    numerals: list[str] = []
+    doubtful: list[str] = []
+    joining: frozenset[str] = frozenset()
+    for telling in heard:
+        for code, worth in telling.points:
+            points[code] = points.get(code, 0) + worth
+        (doubtful if telling.doubtful else numerals).extend(telling.numeral_of)
+        joining |= telling.joins
     if words <= _FEW:
         numerals += doubtful
-    covering = _covering(tokens, known, switched_on) if numerals and 1 < words <= _SHORT else ()
+    covering = (
+        _covering(tokens, tellings(), switched_on) if numerals and 1 < words <= _SHORT else ()
+    )
     if not points and not covering:
         return _with_english(switched_on)
     own = covering or _own_languages(points, switched_on, joining)
@@ -86,6 +118,18 @@ def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> tuple[st
     if numerals and not any(code in numerals for code in own):
         read += tuple(code for code in switched_on if code in numerals and code not in read)
     return read
+
+
+def _plainly_one(heard: list[Telling], words: int, switched_on: tuple[str, ...]) -> str:
+    """The language that a word tells most and none speaks against, as in most comments; "" if none.
+
+    A word speaks against a language where it tells another more or is a number of others alone.
+    """
+    code = next((telling.mostly for telling in heard if telling.mostly), "")
+    # Of so few words of another language one may be a number of a third.
+    if code != ENGLISH and (code not in switched_on or words <= _SHORT):
+        return ""
+    return code if all(code in telling.allows for telling in heard) else ""
 
 
 def _covering(
@@ -160,7 +204,7 @@ def tellings() -> dict[str, Telling]:
         if points or numeral_of:
             unsure = word in doubtful or len(telling) < len(numeral_of)
             joins = frozenset(joining.get(word, ())) & points.keys()
-            found[word] = Telling(tuple(points.items()), tuple(numeral_of), unsure, joins)
+            found[word] = _telling(points, numeral_of, doubtful=unsure, joins=joins)
     return found | _endings()
 
 
@@ -176,7 +220,7 @@ def _plain_numerals(
         kind = (" ".join(codes), min(len(word), 5), word >= _BEYOND_LATIN)
         if kind not in alike:
             points = _points(word, [], [], codes, in_english=False)
-            alike[kind] = Telling(tuple(points.items()), tuple(codes))
+            alike[kind] = _telling(points, codes)
         found[word] = alike[kind]
     return found
 
@@ -196,7 +240,7 @@ def _endings() -> dict[str, Telling]:
     for code, language in LANGUAGES.items():
         for ending in language.ordinal_endings:
             by_ending[_ENDING + ending][code] = _COMMON
-    return {ending: Telling(tuple(points.items()), ()) for ending, points in by_ending.items()}
+    return {ending: _telling(points, ()) for ending, points in by_ending.items()}
 
 
 def _points(

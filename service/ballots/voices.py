@@ -2,11 +2,18 @@
 
 from __future__ import annotations
 
+from service.ballots.lexicon import bits_of
 from service.ballots.mentions import Mention, Standing
 from service.ballots.scanning import DIGITS, END, SOFT, WORD
 from service.ballots.scene import Scene
 
 _AGE_REACH = 8
+#: Words of which one must stand, or quotation marks, where a number is not the writer's own.
+_ASKING = bits_of("asking")
+_REPORTING = bits_of("reported_before", "family_before")
+_AGES = bits_of("ages")
+_CONDITIONS = bits_of("depends", "condition", "if_words")
+VOICES = bits_of("asked_later") | _ASKING | _REPORTING | _AGES | _CONDITIONS
 
 
 def read_voices(scene: Scene, mentions: list[Mention]) -> None:
@@ -52,6 +59,8 @@ def _lower(mention: Mention, standing: Standing, rule: str) -> None:
 
 def _read_condition(scene: Scene, mention: Mention, end: int) -> None:
     """As in "If nobody has it", "unless": what follows a page makes it hang on something else."""
+    if not scene.present & _CONDITIONS:
+        return
     if scene.has("depends", mention.after, end):
         mention.conditional = mention.depends = True
     elif (at := scene.find("condition", mention.after, end)) >= 0:
@@ -112,7 +121,7 @@ _SPEAKERS_SELF = frozenset("i we i'm i've i'd ich je yo io eu ik".split())
 
 def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
     """Whether its sentence asks about it ("is 42 taken?") rather than proposes it."""
-    if mention.lucky:
+    if mention.lucky or not scene.present & _ASKING:
         return False
     tokens = scene.tokens
     head = start
@@ -151,6 +160,8 @@ def _asks_on(scene: Scene, mention: Mention, start: int) -> bool:
 
 def _is_reported(scene: Scene, mention: Mention, start: int) -> bool:
     """Whether a subject other than the writer stands close before it, or an earlier round."""
+    if not scene.present & _REPORTING:
+        return False
     near = max(start, mention.first - 6)
     for at in range(mention.first - 1, near - 1, -1):
         if scene.begins("own_voice", at) and not _begins_report(scene, at):
@@ -186,6 +197,8 @@ def _is_spoken_to(scene: Scene, group: str, at: int, end: int) -> bool:
 
 def _is_an_age(scene: Scene, mention: Mention) -> bool:
     """A bare number with "my age" or "the year I was born" beside it."""
+    if not scene.present & _AGES:
+        return False
     told = mention.standing >= Standing.CUED and mention.shape != "ordinal"
     if told or mention.shape == "place":
         return False

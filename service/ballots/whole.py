@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 
 from service.ballots.deciding import none_of
+from service.ballots.lexicon import bits_of
 from service.ballots.mentions import Mention, Standing, find_mentions
-from service.ballots.normal import plain_of
 from service.ballots.reading import Evidence, Reading
 from service.ballots.relations import on_chart
 from service.ballots.scanning import WORD, scan
@@ -17,6 +17,7 @@ from service.ballots.segmenting import segment
 _KIND_REACH = 10
 #: So many other words may stand beside words that point at a page; a longer phrase always does.
 _SPARE, _SPARE_AT_START, _LONG = 2, 5, 5
+_FIRST = bits_of("first")
 _QUOTED_LINE = re.compile(r"^[ \t]*>(.*)$", re.MULTILINE)
 
 
@@ -92,7 +93,9 @@ def _look(scene: Scene, first: int, after: int, pages: tuple[int, ...], why: str
 
 def _agreeing(scene: Scene) -> Reading | None:
     """A quoted vote with nothing but agreement under it."""
-    quoted = [found.group(1) for found in _QUOTED_LINE.finditer(plain_of(scene.text).text)]
+    if ">" not in scene.plain.text:
+        return None
+    quoted = [found.group(1) for found in _QUOTED_LINE.finditer(scene.plain.text)]
     if not quoted or not scene.tokens:
         return None
     at = scene.find("agreeing")
@@ -108,6 +111,8 @@ def _agreeing(scene: Scene) -> Reading | None:
 
 def _boasting(scene: Scene) -> Reading | None:
     """As in "First!": perhaps a boast of being the first to comment."""
+    if not scene.present & _FIRST:
+        return None
     at = next(
         (
             place

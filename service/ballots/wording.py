@@ -20,6 +20,9 @@ def worded(tokens: list[Token], lexicon: Lexicon) -> list[Token]:
     dotted, counted = lexicon.group("dotted"), lexicon.group("other_after")
     if not parted and not dotted.firsts:
         return tokens
+    texts = {token.text for token in tokens}
+    if parted.keys().isdisjoint(texts) and (not dotted.firsts or "." not in texts):
+        return tokens
     found: list[Token] = []
     at = 0
     while at < len(tokens):

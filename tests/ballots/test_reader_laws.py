@@ -9,6 +9,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from service.ballots import judging
+from service.ballots.case import Case, Rule
+from service.ballots.judging import ALL_RULES, ALL_RULES_OF_ORDINALS
+from service.ballots.language import Language
+from service.ballots.languages import LANGUAGES as LANGUAGE_DATA
 from service.ballots.quick import harmless, read_quickly
 from service.ballots.reader import read_thoroughly, read_vote
 from service.ballots.reading import Question, Reading
@@ -133,3 +138,30 @@ def test_the_plainest_comments_are_read_quickly(text: str) -> None:
 @pytest.mark.parametrize("text", ["not 42", "42 or 43", "42 skeins", "is 42 taken?", "my age, 42"])
 def test_a_comment_that_says_more_goes_the_long_way(text: str) -> None:
     assert read_quickly(text, QUESTION) is None
+
+
+#: Words of every group of English and German, so that every rule is met.
+PHRASES = sorted(
+    {
+        " ".join(phrase).replace("*", "fog")
+        for code in ("en", "de")
+        for group in Language.phrase_groups()
+        for phrase in getattr(LANGUAGE_DATA[code], group)
+    }
+)
+NUMBERS = st.sampled_from(
+    ["42", "7", "1", "63", "64", "1980", "forty two", "one", "twelve", "2nd", "twelfth", "zwanzig"]
+)
+RULED = st.lists(st.one_of(st.sampled_from(PHRASES), NUMBERS, PIECES), max_size=9).map(" ".join)
+
+
+@given(text=RULED)
+@settings(max_examples=400, deadline=None)
+def test_a_rule_that_is_not_asked_would_have_said_nothing(text: str) -> None:
+    def every_rule(case: Case) -> tuple[Rule, ...]:
+        return ALL_RULES_OF_ORDINALS if "ordinal" in case.mention.shape else ALL_RULES
+
+    quickly = read_thoroughly(text, QUESTION)
+    with pytest.MonkeyPatch.context() as patched:
+        patched.setattr(judging, "rules_of", every_rule)
+        assert read_thoroughly(text, QUESTION) == quickly

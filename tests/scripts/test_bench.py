@@ -28,17 +28,18 @@ def write_corpus(folder: Path, *lines: object) -> Path:
 def test_reading_tells_its_pace_and_its_ratio_to_the_floor() -> None:
     told = run_script("bench.py", "reading", *SMALL)
     assert told.returncode == 0, told.stderr
-    every, silent = told.stdout.splitlines()
+    every, votes, chat = told.stdout.splitlines()
     assert every.startswith("reading, 40 comments: ")
-    assert silent.startswith("nothing numeric or placing, ")
-    assert FIGURES.fullmatch(every.partition(": ")[2])
-    assert FIGURES.fullmatch(silent.partition(": ")[2])
+    assert votes.startswith("corpora of votes, ")
+    assert chat.startswith("chat, ")
+    for line in (every, votes, chat):
+        assert FIGURES.fullmatch(line.partition(": ")[2])
 
 
 def test_each_round_is_told_while_it_runs() -> None:
     told = run_script("bench.py", "reading", *SMALL)
-    assert "all, round 1 of 2" in told.stderr
-    assert "all, round 2 of 2" in told.stderr
+    assert "reading, round 1 of 2" in told.stderr
+    assert "chat, round 2 of 2" in told.stderr
     assert "round" not in told.stdout
 
 
@@ -63,6 +64,14 @@ def test_each_comment_is_read_with_the_question_above_it(tmp_path: Path) -> None
         (text, one.chart.page_count, one.languages) for text, one in bench.comments_of([corpus])
     ]
     assert asked == [("1", 63, ("en",)), ("2", 63, ("en",)), ("3", 200, ("nl",))]
+
+
+def test_guesses_are_read_as_a_thread_holds_them_and_each_comment_once(tmp_path: Path) -> None:
+    game = {"game": "one", "answer": {"title": "The Lost Lighthouse"}}
+    votes = write_corpus(tmp_path, HEADING, {"text": "1"}, {"text": "1"}, game, {"text": "lights"})
+    comments = bench.comments_of([votes])
+    assert [text for text, _ in comments] == ["1", "lights"]
+    assert [question is bench.IN_A_THREAD for _, question in comments] == [False, True]
 
 
 @pytest.mark.parametrize(
@@ -104,7 +113,7 @@ def test_a_measure_that_cannot_be_is_one_sentence(words: tuple[str, ...], said: 
         pytest.param([HEADING], "no comment", id="a heading alone"),
         pytest.param([{"text": "12"}], "no heading stands above", id="no heading"),
         pytest.param([HEADING, {"text": 12}], "line 2", id="a text that is none"),
-        pytest.param([{"game": "one"}], "'chart' is missing", id="guesses"),
+        pytest.param([{"game": "one"}], "'chart' is missing", id="neither votes nor guesses"),
     ],
 )
 def test_a_file_that_is_no_corpus_of_votes_is_one_sentence(
