@@ -5,12 +5,12 @@ from __future__ import annotations
 from service.ballots.beside import read_after, read_before
 from service.ballots.lexicon import ORDINAL, ROMAN, bits_of
 from service.ballots.mentions import Mention, Standing
-from service.ballots.relations import on_chart
+from service.ballots.relations import on_chart, page_at
 from service.ballots.roman import roman_at
 from service.ballots.scanning import WORD
 from service.ballots.scene import Scene
 from service.ballots.surroundings import in_a_saying, is_alone
-from service.chart.grid import CORNERS, Cell, Chart, Corner, centre_pages, corner_page
+from service.chart.grid import CORNERS, Corner, centre_pages, corner_page
 
 _SIDES = ("top", "bottom", "left", "right")
 #: What each way of telling a place begins with: only that way is tried where it stands.
@@ -276,7 +276,7 @@ def _row_or_column(scene: Scene, at: int) -> Mention | None:
     second, after = _second_coordinate(scene, end)
     chart = scene.question.chart
     row, column = (first, second) if is_row else (second, first)
-    pages = _page_at(chart, row, column) if second else ()
+    pages = page_at(chart, row, column) if second else ()
     mention = Mention(at, after or end, None, "place", maybe=pages)
     return _place(scene, mention, named=bool(second))
 
@@ -290,12 +290,3 @@ def _second_coordinate(scene: Scene, at: int) -> tuple[int, int]:
                 end += 1
             return value, end
     return 0, 0
-
-
-def _page_at(chart: Chart, row: int, column: int) -> tuple[int, ...]:
-    row = chart.rows if row == -1 else row
-    column = chart.columns if column == -1 else column
-    if not (1 <= row <= chart.rows and 1 <= column <= chart.columns):
-        return ()
-    page = chart.page_at(Cell(column, row))
-    return () if page is None else (page,)

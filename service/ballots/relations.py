@@ -28,3 +28,13 @@ def on_chart(chart: Chart, pages: tuple[int, ...]) -> tuple[int, ...]:
         return pages
     last = chart.page_count
     return tuple(dict.fromkeys([page for page in pages if 1 <= page <= last]))
+
+
+def page_at(chart: Chart, row: int, column: int) -> tuple[int, ...]:
+    """The page in this row and column, -1 the last; none where the chart has none there."""
+    row = chart.rows if row == -1 else row
+    column = chart.columns if column == -1 else column
+    if not (1 <= row <= chart.rows and 1 <= column <= chart.columns):
+        return ()
+    page = chart.page_at(Cell(column, row))
+    return () if page is None else (page,)
