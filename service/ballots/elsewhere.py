@@ -18,7 +18,9 @@ from service.ballots.surroundings import (
 
 BELONGS = "belongs to the words before it"
 MEASURED = "counts or measures something else"
-OF_OTHERS = frozenset({"how many others voted", "how others voted", "the end of a range"})
+OF_OTHERS = frozenset(
+    {"how many others voted", "how others voted", "the end of a range", "part of a sum"}
+)
 SOMEBODYS_AGE = "somebody's age, or how many they are"
 _TOLD_FROM = frozenset({"above", "below", "later", "earlier", "relative_before"})
 
@@ -81,6 +83,8 @@ def tallied(case: Case) -> Verdict:
             return None
         first = case.mention.first - 1
     counted = scene.tokens[first - 1].text if first > 0 else ""
+    if first > 1 and scene.lexicon.before(scene.tokens, first - 2)[0] == "not_before":
+        return None  # "instead of 12 I take 14"
     several = counted.isdigit() and counted != "1"
     if several or (counted in scene.lexicon.numbers and scene.lexicon.numbers[counted] > 1):
         case.mention.reported = True

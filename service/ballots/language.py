@@ -34,7 +34,8 @@ def each_of(*blocks: str) -> tuple[Phrase, ...]:
 class Language:
     """One language's words.
 
-    `n` stands for the number that a phrase stands beside, `*` in a phrase for any one word.
+    `n` stands for the number that a phrase stands beside. In a phrase, but not first in it, `*`
+    stands for any one word and `#` for any other number in digits.
 
     Fields ending in `_before` hold phrases that end right before n, `_after` those that begin
     right after it. What a field decides is said with it.

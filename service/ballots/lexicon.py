@@ -10,14 +10,17 @@ from functools import cache
 from service.ballots.language import Language, Phrase
 from service.ballots.languages import LANGUAGES
 from service.ballots.numerals import ROMANS
-from service.ballots.scanning import WORD, Token
+from service.ballots.scanning import DIGITS, WORD, Token
+
+#: What a mark in a phrase stands for: any one word, any one number in digits.
+_WILD = {"*": WORD, "#": DIGITS}
 
 
 def _matches(phrase: Phrase, tokens: Sequence[Token], start: int) -> bool:
-    """Whether the phrase stands at `start`; `*` in it is any one word."""
+    """Whether the phrase stands at `start`; `*` in it is any one word, `#` any one number."""
     for step, word in enumerate(phrase):
         token = tokens[start + step]
-        if token.text != word and not (word == "*" and token.kind == WORD):
+        if token.text != word and _WILD.get(word) != token.kind:
             return False
     return True
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import es_choices, es_counts, es_numbers
-from service.ballots.languages.spelling import one_after_another
+from service.ballots.languages import es_choices, es_composed, es_counts, es_numbers
+from service.ballots.languages.spelling import extended, one_after_another
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="es",
     everyday=phrases(
         """
@@ -260,3 +260,5 @@ LANGUAGE = Language(
         """
     ),
 )
+
+LANGUAGE = extended(_PLAIN, es_composed.GROUPS)

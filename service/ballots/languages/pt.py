@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import pt_choices, pt_counts, pt_numbers
-from service.ballots.languages.spelling import one_after_another
+from service.ballots.languages import pt_choices, pt_composed, pt_counts, pt_numbers
+from service.ballots.languages.spelling import extended, one_after_another
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="pt",
     everyday=phrases(
         """
@@ -271,3 +271,5 @@ LANGUAGE = Language(
         """
     ),
 )
+
+LANGUAGE = extended(_PLAIN, pt_composed.GROUPS)
