@@ -78,7 +78,7 @@ def tallied(case: Case) -> Verdict:
     counted_for = word_at(scene, beyond - 1) == "for" and beyond < len(scene.tokens)
     if counted_for and scene.tokens[beyond].kind == DIGITS and not case.cued:
         return Standing.OTHER, "how many others voted"
-    if case.before.group not in {"tally_before", "choice_before"}:
+    if case.before.group != "tally_before":
         if word_at(scene, case.mention.first - 1) != "for":
             return None
         first = case.mention.first - 1

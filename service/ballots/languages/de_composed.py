@@ -244,5 +244,5 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "last": phrases("allerletzte | allerletzten | letztmögliche"),
     "times": phrases("mal | x | multipliziert mit"),
     "minus": phrases("minus | weniger"),
-    "plus": phrases("plus | und noch"),
+    "plus": phrases("plus"),
 }

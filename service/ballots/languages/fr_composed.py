@@ -209,6 +209,6 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "last": phrases("ultime | toute dernière | la der | der"),
     "sum_before": phrases("la moitié | moitié | double | le triple de | triple de"),
     "times": phrases("x | foi | multiplié par"),
-    "plus": phrases("ajouté à | et encore"),
+    "plus": phrases("ajouté à"),
     "minus": phrases("ôté de"),
 }

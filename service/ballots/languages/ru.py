@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import ru_counts, ru_numbers
+from service.ballots.languages import ru_composed, ru_counts, ru_numbers
+from service.ballots.languages.spelling import extended
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="ru",
     everyday=phrases(
         """
@@ -272,3 +273,5 @@ LANGUAGE = Language(
         "предпоследняя | предпоследнюю | предпоследней | вторая с конца | вторую с конца"
     ),
 )
+
+LANGUAGE = extended(_PLAIN, ru_composed.GROUPS)

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import uk_counts, uk_numbers
+from service.ballots.languages import uk_composed, uk_counts, uk_numbers
+from service.ballots.languages.spelling import extended
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="uk",
     everyday=phrases(
         """
@@ -221,3 +222,5 @@ LANGUAGE = Language(
     column=phrases("стовпець | стовпчик | стовпчика | колонка | колонку"),
     told_from_last=phrases("передостання | передостанню | друга з кінця | другу з кінця"),
 )
+
+LANGUAGE = extended(_PLAIN, uk_composed.GROUPS)
