@@ -28,7 +28,7 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("أراهن | اراهن | صوتت | تصويتي | أصر", "على | ل", "صفحة | الصفحة | رقم |")
     + each_of("الخيار | خياري | اختياري", "الأول | الثاني | الثالث | الاول", ": | هو |")
     + phrases(
-        "ana ma3 | ana m3 | sawti ma3 | sawty | a5tar | ekhtart | biddi | 3ayza | abgha | الثاني | الثالث | احتياط | ولكن أنا | وأنا | بس أنا"
+        "بالنسبة لي | بالنسبة الي | من جهتي | ana ma3 | ana m3 | sawti ma3 | sawty | a5tar | ekhtart | biddi | 3ayza | abgha | الثاني | الثالث | احتياط | ولكن أنا | وأنا | بس أنا"
     ),
     "choice_after": phrases(
         "law sama7ti | law sama7t | law samahti | min fadlik | min fadlek | mn fadlek | plz | please | أحلى | أجمل"

@@ -62,6 +62,7 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "tak |",
     )
     + phrases("náhradní | druhá | třetí | potom | jinak"),
+    "neutral_before": phrases("# za | # na"),
     "neutral_after": phrases("ne # | a ne # | za # | na # | místo # | tak #"),
     "not_before": each_of(
         "a ne | ale ne | místo | jen ne | hlavně ne | kromě", "strany | stranu | čísla |"
@@ -69,9 +70,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "reported_after": each_of("je | byla", _ALREADY + " |", _GONE) + each_of(_ALREADY, _GONE),
     "asked_later": each_of("je | není | nebo je", _ALREADY + " |", _GONE)
     + each_of(_ALREADY, _GONE),
-    "reported_before": each_of(
-        "paní | kamarádka | osoba | ta", "co | která", "řekla | říká | vybrala"
-    )
+    "reported_before": phrases("řekli mi | doporučili mi | chtěla jsem nejdřív")
+    + each_of("paní | kamarádka | osoba | ta", "co | která", "řekla | říká | vybrala")
     + each_of("souhlasím", "s |", "tou | stranou |"),
     "pointing": each_of(
         "totéž | to samé | stejně | stejná | stejné číslo | stejnou",
@@ -100,7 +100,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "tak nějak | tak okolo | okolo | někde kolem | zhruba | přibližně | tak kolem"
     ),
-    "other_before": each_of("na", "kanavě | aidě | plátně | látce | lnu")
+    "other_before": phrases("vidíme se | sejdeme se | odjíždím | na shledanou")
+    + each_of("na", "kanavě | aidě | plátně | látce | lnu")
     + each_of("vyhráli | prohráli | vyhráli jsme | prohráli jsme", "# : | # |")
     + phrases(
         "ušla jsem | ušel jsem | ušla jsem dnes | autobus | tramvaj | pokoj | díl | narozená"

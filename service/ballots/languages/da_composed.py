@@ -19,7 +19,7 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "alder | halvdelen | optaget | taget | ledig | kroner | samme | som | sæt | skriv | byt | ændrer | hellere | undskyld | fortrød | gik | vandt | broderer | alt"
     ),
     "neutral_before": phrases("# mod | # til | # med"),
-    "choice_before": phrases("men jeg | men jeg vil | selv")
+    "choice_before": phrases("det må blive | må blive | men jeg | men jeg vil | selv")
     + each_of(
         "skriv | sæt | noter | tæl | stil",
         "mig | os | min stemme | mit navn",
@@ -64,7 +64,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("er | var | blev", _ALREADY + " |", _GONE)
     + each_of(_ALREADY, _GONE),
     "asked_later": each_of("er den | er det | eller er den | er", _ALREADY + " |", _GONE),
-    "reported_before": each_of(
+    "reported_before": phrases(
+        "de sagde til mig | nogen sagde til mig | ville have haft | blev anbefalet"
+    )
+    + each_of(
         "damen | kvinden | personen | den | hende | nogen | dem",
         "der | som",
         "sagde | siger | har sagt | valgte",
@@ -95,7 +98,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "sådan cirka | sådan ca | et sted omkring | omkring side | i nærheten af | deromkring"
     ),
-    "other_before": each_of("vandt | tabte | spillede", "med |")
+    "other_before": phrases("vi ses den | ses den | mødes den | rejser den")
+    + each_of("vandt | tabte | spillede", "med |")
     + each_of("på", "aida | hør | stof | lærred")
     + phrases("gik | løb | cyklede | værelse | stue | bus | linje | født den | afsnit"),
     "other_after": phrases("kilometer | skridt | kroner | kr | kr. | minutters | ct"),

@@ -63,7 +63,7 @@ _PLAIN = Language(
         einer | meine | gute | alte | liebe | doch | mal | bitte | bitte bitte | gerne | gern | einfach |
         ganz klar | ganz | klar | natürlich | unbedingt | definitiv | eindeutig | wohl | vielleicht |
         also | dann | mal wieder | wieder | heute | diesmal | dieses mal | auch | jetzt | nun | ja |
-        eher | lieber | äh | ähm | hm | hmm | auf jeden fall | aber | nämlich | schöne | tolle | ruhig |
+        eher | lieber | äh | ähm | hm | hmm | auf jeden fall | nämlich | schöne | tolle | ruhig |
         erstmal | erst mal | zuerst | als erstes | als nächstes | als nächste | sehr | es mit | es | ist |
         wäre | zahl | glückszahl
         """

@@ -126,7 +126,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         _ALREADY + " | noch",
         _GONE + "|" + _FREE,
     ),
-    "reported_before": each_of(
+    "reported_before": phrases(
+        "mir wurde | wurde mir | mir empfohlen | hat mir gesagt | sagten mir | man sagt"
+    )
+    + each_of(
         "stimme | schließe mich | schliesse mich | pflichte | gebe",
         "der | dem | den | voll der | auch der",
     )
@@ -139,6 +142,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "meinung wie die dame mit der | was ist mit allen | schon jemand die | hat jemand die"
     ),
     "pointing": each_of(
+        "die seite | die nummer | die zahl | die",
+        "mit | von | zu",
+        "meiner hausnummer | meinem alter | meinem geburtstag | meinem geburtsjahr | meinem haus | meinem hochzeitstag",
+    )
+    + each_of(
         "wie | genau wie | so wie | gleiche wie | dasselbe wie | dieselbe wie | wie bei",
         _OTHERS,
         _ABOVE,
@@ -211,7 +219,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + phrases(
         "in der nähe der | in der nähe von | um die | so rund um | so gegen | ca | circa | etwa"
     ),
-    "other_before": each_of(
+    "other_before": phrases(
+        "wir sehen uns am | sehen uns am | treffen uns am | bis zum | sehen uns den"
+    )
+    + each_of(
         "er | fach | fädig | auf",
         "aida | leinen | stoff",
         "oder | und |",

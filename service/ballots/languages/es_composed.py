@@ -103,7 +103,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "neutral_after": each_of("por | a | con | en", "la | el |", "#")
     + phrases("digo # | digo la # | digo el #"),
     "not_before": each_of("y no | que no | pero no | mejor que | antes que", _THE),
-    "reported_before": each_of(
+    "reported_before": phrases(
+        "me dijeron | me han dicho | me dijo | me recomendaron | me aconsejaron | oí que"
+    )
+    + each_of(
         "está | esta | sigue | queda",
         "libre la | cogida la | ocupada la | tomada la | hecha la | "
         "disponible la | pillada la | elegida la",
@@ -132,6 +135,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "ya | o ya", "la han cogido | la han dicho | salió | fue | la hicieron | la eligieron"
     ),
     "pointing": each_of(
+        "la página | la | el número | la del",
+        "con el número de | de | con | del | con la",
+        "mi casa | mi edad | mi cumpleaños | mi portal | mi cumple | mi año | mi calle",
+    )
+    + each_of(
         "lo mismo | la misma | el mismo | igual | lo mismito | la misma página | el mismo número",
         "que",
         _OTHERS,
@@ -167,7 +175,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         elige tú misma | elígela tú | elegid vosotros | no sé cuál elegir | no me decido | todas son bonitas
         """
     ),
-    "kinds": each_of(
+    "kinds": phrases("la última de todas | el último de todos")
+    + each_of(
         "de los | de las | una de las | alguna de las | entre las | en los | por los | algo de los",
         "veinte | treinta | cuarenta | cincuenta | sesenta | veintes | treintas | cuarentas",
         "y tantos | y pico |",
@@ -195,9 +204,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "a la altura | por la zona | entorno | en torno",
         "por la | por el | por | de la | del | de | a la | en la | sobre la | la |",
     ),
-    "other_before": each_of(
-        "en | sobre | con | tela", "aida | lino | panamá | etamina | tela", "de |"
+    "other_before": phrases(
+        "nos vemos el | nos vemos el día | quedamos el | es el día | hasta el día | viajo el | el próximo"
     )
+    + each_of("en | sobre | con | tela", "aida | lino | panamá | etamina | tela", "de |")
     + each_of(
         "ganamos | perdimos | ganaron | perdieron | empatamos | empataron | ganó | quedamos",
         "# a | # - |",

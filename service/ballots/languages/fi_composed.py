@@ -61,9 +61,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "not_before": phrases("en | eikä | ei | en sivua | muttei"),
     "reported_after": each_of("on | oli", _ALREADY + " |", _GONE) + each_of(_ALREADY, _GONE),
     "asked_later": each_of("onko se | onko | onkohan se", _ALREADY + " |", _GONE),
-    "reported_before": each_of(
-        "rouva | henkilö | se | joku | nainen", "joka", "sanoi | sanoo | valitsi"
-    ),
+    "reported_before": phrases("minulle sanottiin | mulle sanottiin | suositeltiin")
+    + each_of("rouva | henkilö | se | joku | nainen", "joka", "sanoi | sanoo | valitsi"),
     "pointing": each_of("sama | sama sivu | sama numero | samaa", "kuin", _OTHERS, _ABOVE + " |")
     + each_of("mitä | kuten | niin kuin | se minkä", "* | mun * | * *", _SAID)
     + phrases("ikäni | mun ikä | syntymäpäiväni | syntymävuoteni | hääpäivämme"),
@@ -81,7 +80,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "replaced_by": phrases("numeroon | sivuun | sivulla | : n tilalle | ja laita | tilalle"),
     "roughly_before": phrases("jossain | suunnilleen | siinä | jotain | likimain"),
     "roughly_after": phrases("paikkeilla | tienoilla | tienoissa | korvilla | nurkilla"),
-    "other_before": phrases(
+    "other_before": phrases("nähdään | tavataan")
+    + phrases(
         "voitettiin | hävittiin | voitti | kävelin | juoksin | pyöräilin | huone | bussi | linja | jakso | syntynyt | aida"
     ),
     "other_after": phrases("kilometriä | askelta | euroa | ct | minuuttia | langalla"),

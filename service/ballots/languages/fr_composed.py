@@ -86,7 +86,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "de préférence | si tu veux bien | si vous voulez bien"
     ),
     "not_before": each_of("et non | et pas | et non pas | non pas | mais pas | plutôt que", _THE),
-    "reported_before": each_of(
+    "reported_before": phrases(
+        "on m'a dit | m'a dit | m'ont dit | on me dit | on m'a conseillé | m'a conseillé | j'ai entendu"
+    )
+    + each_of(
         "quelqu'un a | personne n'a | on a | qui a | a | as | avez | n'a | ont | l'ont | a-t-elle",
         "déjà | encore | pas encore | jamais | deja",
         "pris | choisi | fait | brodé | demandé | réservé | eu | donné | mis | proposé",
@@ -116,6 +119,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         f"{_CHOSEN} | {_STITCHED} | {_FREE}",
     ),
     "pointing": each_of(
+        "la page | celle | le numéro",
+        "avec | de | du | qui porte",
+        "mon numéro de maison | ma maison | mon numéro | mon âge | mon anniversaire | mon adresse",
+    )
+    + each_of(
         "même | la même | le même | pareil | pareille | idem | comme", "que |", _OTHERS, _ABOVE
     )
     + each_of(
@@ -178,7 +186,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "de | de la | du",
     )
     + phrases("dans les eaux de | vers la | vers le | plus ou moins la | à peu près la"),
-    "other_before": each_of(
+    "other_before": phrases(
+        "on se voit le | on se retrouve le | on se voit | rendez-vous le | rdv le | à bientôt le | vivement le | on part le | je pars le | salon le"
+    )
+    + each_of(
         "année de naissance | date de naissance | année | anniversaire | anniv | anniversaire tombe",
         "c'est | est | c'est le | est le | en | le",
     )

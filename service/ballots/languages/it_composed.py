@@ -90,7 +90,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "neutral_after": each_of("con | in | per", "la | il |", "#") + phrases("alla # | al # | col #"),
     "not_before": each_of("e non | ma non | piuttosto che | anziché | meglio della", _THE)
     + each_of("non | mai", "la | il | per la"),
-    "reported_before": each_of(
+    "reported_before": phrases(
+        "mi hanno detto | mi ha detto | mi dicono | mi hanno consigliato | ho sentito"
+    )
+    + each_of(
         "è | sarebbe | risulta",
         "già | ancora |",
         "libera | presa | occupata | disponibile | scelta | fatta",
@@ -120,6 +123,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "è | o è | era | sarà | c'è", "già | ancora | stata | già stata |", _TAKEN
     ),
     "pointing": each_of(
+        "la pagina | quella | il numero",
+        "del | della | con il | con la | col | di",
+        "mio civico | mia età | mio compleanno | mia casa | numero di casa mia | mio anno",
+    )
+    + each_of(
         "la stessa | lo stesso | stessa pagina | stesso numero | uguale | idem | come",
         "di | della | del | dell | a | alla |",
         _OTHERS,
@@ -181,7 +189,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "sulla | alla | al | della | del | la | il | a |",
     )
     + phrases("verso la | verso il | sulla trentina"),
-    "other_before": each_of("su | tela | con | in", "aida | lino | tela | emiane", "da | di |")
+    "other_before": phrases(
+        "ci vediamo il | ci troviamo il | appuntamento il | parto il | il prossimo"
+    )
+    + each_of("su | tela | con | in", "aida | lino | tela | emiane", "da | di |")
     + each_of("vinto | perso | pareggiato | vinciamo | vince | perde", "# a | # - |")
     + each_of("camminato | corso | percorso | pedalato | fatto", "ben | circa | quasi | per")
     + each_of("nata | nato", "il | il giorno | nel")

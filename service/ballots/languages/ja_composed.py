@@ -29,6 +29,7 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "correction": phrases(
         "を # に 変更 | から # に 変更 | を # に | 間違えました | 打ち間違い | 訂正"
     ),
+    "reported_before": phrases("誰も | 誰 も | 誰かが"),
     "reported_after": each_of(_COUNTED, "は | って | が |", "もう | まだ | 既に", _GONE + "|")
     + each_of(_COUNTED, "の 人 に | の方 に | に", "賛成 | 同意 | 同感")
     + each_of(_COUNTED, "って まだ | って もう | まだ"),

@@ -33,7 +33,7 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "하신 분 | 하신 분이랑 | 하신 분과 | 하신분이랑 | 고르신 분 | 했나요 | 나갔나요 | 남았나요 | 남았어요",
     ),
     "asked_later": each_of("벌써 | 아직 | 이미", "나갔나요 | 남았어요 | 남았나요 | 있나요"),
-    "reported_before": phrases("누가 | 누구 | 어떤 분이"),
+    "reported_before": phrases("아무도 | 누가 | 누구 | 어떤 분이"),
     "pointing": each_of(
         "위와 | 윗분과 | 윗분이랑 | 위에 분이랑 | 위랑 | 앞분과",
         "동일 | 같은 거요 | 같아요 | 같은 번호 | 같이 | 똑같이",
@@ -49,7 +49,7 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "kinds": phrases("십번대 | 이십번대 | 삼십번대"),
     "other_before": phrases("# 대 | 어제 # 대"),
     "other_after": phrases(
-        "대 # | 대1 | 번 버스 | 호선 | 킬로 | 화네요 | 화 | 잔 | 살이고 | 살 | 가닥 | 카운트 | 원"
+        "번 이나 * | 시간 이나 | 잔 이나 | 대 # | 대1 | 번 버스 | 호선 | 킬로 | 화네요 | 화 | 잔 | 살이고 | 살 | 가닥 | 카운트 | 원"
     ),
     "times": phrases("곱하기 | x"),
     "plus": phrases("더하기"),

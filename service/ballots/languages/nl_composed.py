@@ -85,7 +85,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "not_before": each_of("en niet | maar niet | en nooit | in plaats van | ipv", "de | nummer |"),
     "reported_after": each_of("is | was | wordt | zou", _ALREADY, _GONE) + each_of(_ALREADY, _GONE),
     "asked_later": each_of("is | of is | was", "die | dat | deze | ie |", _ALREADY, _GONE),
-    "reported_before": each_of(
+    "reported_before": phrases(
+        "zeiden tegen mij | zei tegen mij | tegen me gezegd | hebben gezegd | mij aangeraden | hoorde"
+    )
+    + each_of(
         "mevrouw | dame | vrouw | iemand | degene | mensen | die",
         "die",
         "zei | zegt | koos | stemde op | stemt op | wil | noemde |",
@@ -94,6 +97,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "eens | akkoord | mee eens | het eens | aansluiten | aan", "met | bij", "de | nummer |"
     ),
     "pointing": each_of(
+        "de pagina | die | het nummer",
+        "met | van",
+        "mijn huisnummer | mijn leeftijd | mijn verjaardag | mijn huis | mijn geboortejaar",
+    )
+    + each_of(
         "hetzelfde | dezelfde | zelfde | zelfde nummer | zelfde pagina",
         "als | van",
         _OTHERS,
@@ -146,7 +154,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "zo | ergens | ongeveer | zo'n beetje |",
         "rond de | in de buurt van | bij de | rondom | tegen de | vlakbij",
     ),
-    "other_before": each_of("op | met", "aida | linnen | evenweave", "met |")
+    "other_before": phrases("zie je de | zien we elkaar de | tot de | zie jullie de | vertrek de")
+    + each_of("op | met", "aida | linnen | evenweave", "met |")
     + each_of("gewonnen | verloren | gespeeld", "met", "# - |")
     + each_of("gewandeld | gelopen | gefietst | gereden", "heb | wel |")
     + phrases("kamer | zaal | bed | bus | tram | lijn | geboren op | geboren op de | jarig op de"),

@@ -19,7 +19,7 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "alderen | halvparten | opptatt | tatt | ledig | ganger | dama | kroner | samme | som | min | sett | skriv | bytt | endrer | heller | enn | beklager | ombestemte | gikk | vant | broderer | alt | mitt"
     ),
     "neutral_before": phrases("# mot | # til | # med"),
-    "choice_before": phrases("men jeg | men jeg vil | selv")
+    "choice_before": phrases("det får bli | får bli | men jeg | men jeg vil | selv")
     + each_of(
         "skriv | sett | noter | tell",
         "meg | oss | stemmen min | navnet mitt",
@@ -63,7 +63,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("er | var | ble", _ALREADY + " |", _GONE)
     + each_of(_ALREADY, _GONE),
     "asked_later": each_of("er den | er det | eller er den | er", _ALREADY + " |", _GONE),
-    "reported_before": each_of(
+    "reported_before": phrases("de sa til meg | noen sa til meg | ville hatt | ble anbefalt")
+    + each_of(
         "dama | damen | personen | den | hun | noen | de", "som", "sa | sier | har sagt | valgte"
     )
     + each_of("enig | jeg er enig", "i | med", "den | side |"),
@@ -92,7 +93,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "sånn cirka | sånn ca | rundt omkring | et sted rundt | i nærheten av | rundt side"
     ),
-    "other_before": each_of("vant | tapte | spilte", "med |")
+    "other_before": phrases("vi ses den | ses den | treffes den | reiser den")
+    + each_of("vant | tapte | spilte", "med |")
     + each_of("på", "aida | lin | stoff | lerret")
     + phrases("gikk | løp | syklet | rom | buss | trikk | linje | født den | episode"),
     "other_after": phrases("kilometer | skritt | kroner | kr | kr. | minutters | ct"),

@@ -75,9 +75,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of(_ALREADY, _GONE),
     "asked_later": each_of("jest | czy jest | albo | a może", _ALREADY + " |", _GONE)
     + each_of(_ALREADY, _GONE),
-    "reported_before": each_of(
-        "pani | koleżanka | osoba | ta", "co | która", "powiedziała | mówi | wybrała"
-    )
+    "reported_before": phrases("powiedzieli mi | powiedziano mi | polecono mi | chciałam najpierw")
+    + each_of("pani | koleżanka | osoba | ta", "co | która", "powiedziała | mówi | wybrała")
     + each_of("zgadzam się | zgoda | popieram", "z | na |", "tą | stroną |"),
     "suggesting": phrases(
         "czy możesz | czy mogłabyś | czy można | możesz | mogłabyś | czy mogę | czy możemy"
@@ -118,7 +117,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "gdzieś koło | gdzieś około | w okolicach | mniej więcej | tak około | koło | okolice"
     ),
-    "other_before": each_of("na", "kanwie | aidzie | lnie | płótnie | materiale")
+    "other_before": phrases("widzimy się | do zobaczenia | spotykamy się | wyjeżdżam | jadę")
+    + each_of("na", "kanwie | aidzie | lnie | płótnie | materiale")
     + each_of("wygraliśmy | przegraliśmy | wygrali | remis", "# : | # |")
     + phrases(
         "przeszłam | przebiegłam | przejechałam | urodzona | urodziłam się | autobus | tramwaj | sala | pokój | odcinek"

@@ -23,7 +23,7 @@ _RANKS = "primeira | segunda | terceira | 1a | 2a | 3a"
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "everyday": phrases(
         """
-        concordo | substitui | substitua | segunda | terceira | fizeram | troco | troquem | moça | dona |
+        disseram | concordo | substitui | substitua | segunda | terceira | fizeram | troco | troquem | moça | dona |
         gurias | uai | bah | fofa | sff | casamento | fazia | deixaria | bordas | borda | pf | tua | escolheu
         """
     ),
@@ -90,9 +90,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "e não | mas não | em vez | ao invés | em lugar | no lugar", _THE + "| de"
     )
     + each_of("não | nunca", "a | o"),
-    "reported_before": each_of(
-        "concordo | de acordo | acordo", "com", "a | o | a que disse | quem disse |"
+    "reported_before": phrases("disseram - me a | disseram - me | me disse a")
+    + phrases(
+        "disseram-me | me disseram | disse-me | me disse | me falaram | aconselharam-me | ouvi dizer"
     )
+    + each_of("concordo | de acordo | acordo", "com", "a | o | a que disse | quem disse |")
     + each_of(
         "senhora | moça | amiga | pessoa | quem | menina | a",
         "que |",
@@ -112,6 +114,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "já | ainda | já está | está | ou já | tá | já foi | ainda está", _TAKEN
     ),
     "pointing": each_of(
+        "a página | a | o número",
+        "com o número da | da | do | com a | com o",
+        "minha casa | minha idade | meu aniversário | minha porta | meu ano",
+    )
+    + each_of(
         "o mesmo | a mesma | igual | mesma página | mesmo número | o mesmo número",
         "que | da | do | à |",
         _OTHERS,
@@ -142,7 +149,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         não sei qual escolher | não consigo escolher | não consigo decidir
         """
     ),
-    "kinds": each_of(
+    "kinds": phrases("a última de todas")
+    + each_of(
         "na casa dos | na casa das | na faixa dos | entre os | nos | uma dos",
         "vinte | trinta | quarenta | cinquenta | sessenta",
     )
@@ -165,9 +173,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "na | pela | pelo | da | do | de | a | pelos |",
     ),
     "between": phrases("entre a | entre o | entre as | algures entre"),
-    "other_before": each_of(
-        "em | no | na | tecido | com", "aida | etamine | linho | panamá | tecido", "de |"
+    "other_before": phrases(
+        "vemo-nos dia | nos vemos dia | encontramo-nos dia | até dia | vejo-vos dia | parto dia"
     )
+    + each_of("em | no | na | tecido | com", "aida | etamine | linho | panamá | tecido", "de |")
     + each_of(
         "ganhámos | ganhamos | perdemos | ganharam | perderam | empatámos | empatamos",
         "# a | # x | # - |",

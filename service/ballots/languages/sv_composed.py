@@ -20,7 +20,9 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "ålder | hälften | upptagen | tagen | ledig | tio | två | gånger | samma | kronor | sätt | skriv | byt | ändrar | hellre | än | förlåt | ångrade | gick | vann | broderar"
     ),
     "neutral_before": phrases("# mot | # till | # med"),
-    "choice_before": phrases("men jag | men jag vill | jag då | själv")
+    "choice_before": phrases(
+        "det får bli | får bli | men det får bli | men jag | men jag vill | jag då | själv"
+    )
     + each_of(
         "skriv | sätt | anteckna | räkna | boka | ställ",
         "upp | in |",
@@ -72,7 +74,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("är | var | blev", _ALREADY + " |", _GONE)
     + each_of(_ALREADY, _GONE),
     "asked_later": each_of("är den | är det | eller är den | är", _ALREADY + " |", _GONE),
-    "reported_before": each_of(
+    "reported_before": phrases(
+        "de sa till mig | någon sa till mig | ville ha | ville ta | blev rekommenderad"
+    )
+    + each_of(
         "damen | tjejen | personen | den | hon | någon | de", "som", "sa | säger | sade | valde"
     )
     + each_of("håller med | instämmer | överens", "om | i | med", "den | sidan |"),
@@ -100,7 +105,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "kring | någonstans kring | någonstans runt | i närheten | sådär | omkring sida | runt sida"
     ),
-    "other_before": each_of("vann | förlorade | spelade | ledde", "med |")
+    "other_before": phrases("vi ses den | ses den | träffas den | åker den")
+    + each_of("vann | förlorade | spelade | ledde", "med |")
     + each_of("på", "aida | linne | väv | tyg")
     + phrases("gick | sprang | cyklade | rum | buss | sal | född den | avsnitt"),
     "other_after": phrases("kilometer | steg | kronor | kronor per | minuters | timmars | ct"),

@@ -81,7 +81,7 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_after": phrases(
         "civarı | civarında | gibi | dolaylarında | küsur | ya yakın | e yakın"
     ),
-    "other_before": phrases("yendik | yenildik | kazandık | dün"),
+    "other_before": phrases("görüşürüz") + phrases("yendik | yenildik | kazandık | dün"),
     "other_after": each_of("numaralı", "otobüs | oda | tren | hat | ev | kapı")
     + phrases("kilometre | adım | lira | count etamin | etamin | yendik | kazandık"),
     "times": phrases("kere | çarpı | kez | x"),

@@ -102,7 +102,7 @@ _PLAIN = Language(
     own_voice=phrases("я | але"),
     if_words=phrases("якщо"),
     either=phrases("або | чи | або ж | чи може | а може"),
-    also=phrases("і | й | та | а також | плюс | і ще | ще"),
+    also=phrases("і | й | та | плюс | і ще | ще"),
     second=phrases(
         """
         якщо зайнята то | а якщо зайнята то | якщо зайнята | якщо зайнято | якщо вже зайнята |

@@ -20,7 +20,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "storinka | storinku | bud | laska | budlaska | dyakuyu | holos | holosuyu | duzhe | bazhayu | vybyrayu"
     ),
     "page": phrases("storinka | storinku | storinky"),
-    "choice_before": each_of(
+    "choice_before": phrases("для мене | як на мене | по мені")
+    + each_of(
         "запишіть | запиши | внесіть | поставте | порахуйте",
         "мене | нас | мій голос",
         "на | за | до | під",
@@ -59,7 +60,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "not_before": each_of("а не | але не | замість | тільки не | крім", "сторінки | сторінку |"),
     "reported_after": each_of(_ALREADY, _GONE) + each_of("вільна | зайнята", "ще | вже | чи"),
     "asked_later": each_of("вона | це | чи |", _ALREADY, _GONE),
-    "reported_before": each_of(
+    "reported_before": phrases("мені сказали | мені порадили | казали що | хотіла спочатку")
+    + each_of(
         "жінка | дівчина | пані | та | той | хто | ті",
         "яка | що | хто | який |",
         "сказала | каже | вибрала | сказав | кажуть",
@@ -92,7 +94,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "десь біля | десь в районі | в районі | приблизно | ближче до | близько"
     ),
-    "other_before": each_of("на", "канві | аїді | льоні | тканині | # канві")
+    "other_before": phrases("побачимось | зустрічаємось | до зустрічі | їду")
+    + each_of("на", "канві | аїді | льоні | тканині | # канві")
     + each_of("виграли | програли | зіграли", "# : | # |")
     + phrases(
         "пройшла | пробігла | проїхала | автобус | палата | кімната | серія | народилась | канва | аїда"

@@ -33,13 +33,17 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "second": phrases(
         "如果 被 选 了 | 被 选 了 就 | 被 选 的话 | 第三选择 | 第三志愿 | 候补 | 没 了 就"
     ),
-    "neutral_after": phrases("改成 # | 换成 # | 改为 # | 不是 # | 不 # | 改成 | 换成 | 改为"),
+    "neutral_after": phrases(
+        "吗 | 嗎 | 改成 # | 换成 # | 改为 # | 不是 # | 不 # | 改成 | 换成 | 改为"
+    ),
     "neutral_before": phrases("改成 | 换成 | 改为 | 换 成 | 改 成"),
     "not_before": phrases("而不是 | 并 不是 | 可 不要"),
     "reported_after": each_of("已经 | 是不是 | 是不是 已经 | 还 没 | 好像", _GONE)
     + phrases("还 在 吗 | 还在 吗 | 还有 吗 | 有 人 选 了 吗"),
     "asked_later": phrases("有人 选 了 吗 | 还 在 吗 | 已经 被 选 了 吗 | 还有 吗"),
-    "reported_before": phrases("同意 | 赞同 | 有人 说 | 说 的 | 那位 说"),
+    "reported_before": phrases(
+        "没人 | 没有人 | 沒人 | 要是 没人 | 同意 | 赞同 | 有人 说 | 说 的 | 那位 说"
+    ),
     "pointing": each_of(
         "跟 | 和 | 同 | 与",
         "楼上 | 上面 | 前面 | 楼上 那位 | 上面 那位 | 上一位",
