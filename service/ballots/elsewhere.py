@@ -24,12 +24,12 @@ COUNTS_FOLLOWING = "counts what follows"
 NAMES_ELSE = "counts or names something else"
 COUNTS_ELSE = "counts something else"
 MEASURED = "counts or measures something else"
-OF_OTHERS = frozenset({"how many others voted", "how others voted", "the end of a range"})
+OF_OTHERS = frozenset(
+    {"how many others voted", "how others voted", "the end of a range", "part of a sum"}
+)
 SOMEBODYS_AGE = "somebody's age, or how many they are"
 #: In a comment of more words "more than 40" talks of something.
 _FEW = 8
-#: Numbers up to this count the word behind them more often than not.
-_SMALL = 12
 #: End like the things that are counted, and are none.
 _NO_THINGS = frozenset("always thanks cheers perhaps sometimes besides unless maybes".split())
 _TOLD_FROM = frozenset({"above", "below", "later", "earlier", "relative_before"})
@@ -93,11 +93,13 @@ def tallied(case: Case) -> Verdict:
     counted_for = word_at(scene, beyond - 1) == "for" and beyond < len(scene.tokens)
     if counted_for and scene.tokens[beyond].kind == DIGITS and not case.cued:
         return Standing.OTHER, "how many others voted"
-    if case.before.group not in {"tally_before", "choice_before"}:
+    if case.before.group != "tally_before":
         if word_at(scene, case.mention.first - 1) != "for":
             return None
         first = case.mention.first - 1
     counted = scene.tokens[first - 1].text if first > 0 else ""
+    if first > 1 and scene.lexicon.before(scene.tokens, first - 2)[0] == "not_before":
+        return None  # "instead of 12 I take 14"
     several = counted.isdigit() and counted != "1"
     if several or (counted in scene.lexicon.numbers and scene.lexicon.numbers[counted] > 1):
         case.mention.reported = True
@@ -232,10 +234,7 @@ def weak_before(case: Case) -> Verdict:
     asked = not case.is_small_word and case.scene.begins("asking", start)
     if asked and case.scene.begins("asking", case.before.phrase):
         return Standing.UNSURE, "asked about"
-    counts = not case.after.clear and (
-        case.value <= _SMALL or counts_what_follows(case.scene, case.after)
-    )
-    if counts or case.after.group == "weak_after" or case.is_small_word:
+    if not case.after.clear or case.after.group == "weak_after" or case.is_small_word:
         return Standing.OTHER, NAMES_ELSE
     return Standing.UNSURE, "may belong to the words before it"
 
@@ -254,7 +253,12 @@ def weak_after(case: Case) -> Verdict:
 def counts_a_thing(case: Case) -> Verdict:
     """As in "three kisses": a small number in words before things, whatever else they may be."""
     word = word_at(case.scene, case.mention.after)
-    thing = len(word) > 4 and word.endswith("s") and not word.endswith("ss")
+    thing = (
+        case.scene.lexicon.plural_s
+        and len(word) > 4
+        and word.endswith("s")
+        and not word.endswith("ss")
+    )
     if case.is_small_word and not case.cued and thing and not case.after.group:
         return None if word in _NO_THINGS else (Standing.OTHER, COUNTS_FOLLOWING)
     return None

@@ -34,7 +34,8 @@ def each_of(*blocks: str) -> tuple[Phrase, ...]:
 class Language:
     """One language's words.
 
-    `n` stands for the number that a phrase stands beside, `*` in a phrase for any one word.
+    `n` stands for the number that a phrase stands beside. In a phrase, but not first in it, `*`
+    stands for any one word and `#` for any other number in digits.
 
     Fields ending in `_before` hold phrases that end right before n, `_after` those that begin
     right after it. What a field decides is said with it.
@@ -46,6 +47,8 @@ class Language:
     #: Number words, joined without spaces, hyphens or accents, by value; and ordinals.
     numbers: Mapping[str, int]
     ordinals: Mapping[str, int] = field(default_factory=dict)
+    #: Things are many with an -s, as in "red balloons".
+    plural_s: bool = False
     #: Endings that make digits an ordinal: "42nd".
     ordinal_endings: frozenset[str] = frozenset()
     #: Words that voice typing writes for a small number ("forty to"), with its value.
@@ -137,6 +140,8 @@ class Language:
     concluding: tuple[Phrase, ...] = ()
     #: a question about a page that was named before: "13, or is that gone?".
     asked_later: tuple[Phrase, ...] = ()
+    #: the same where people leave the question mark out: "what's on 32 anyone know".
+    asked_plainly: tuple[Phrase, ...] = ()
     #: n is near the page, not the page.
     roughly_before: tuple[Phrase, ...] = ()
     roughly_after: tuple[Phrase, ...] = ()

@@ -9,7 +9,7 @@ from functools import cache
 
 from service.ballots.language import Language, Phrase
 from service.ballots.languages import LANGUAGES
-from service.ballots.matching import AFTER, ANY, BEFORE, Found, Phrases, Tree, longest, tree_of
+from service.ballots.matching import AFTER, BEFORE, WILD, Found, Phrases, Tree, longest, tree_of
 from service.ballots.numerals import ROMANS
 from service.ballots.scanning import Token
 
@@ -45,6 +45,8 @@ class Lexicon:
     #: The words of both.
     counting: frozenset[str]
     ordinal_endings: frozenset[str]
+    #: Whether things are many with an -s in the comment's own language.
+    plural_s: bool
     homophones: dict[str, int]
     #: Words that people glue to a number: "pg42", "42please".
     glue_before: frozenset[str]
@@ -115,7 +117,7 @@ def _signs(languages: Sequence[Language]) -> dict[str, Sign]:
         for phrase in _phrases_of(languages, name):
             if len(phrase) == 1:
                 alone[phrase[0]] |= bit
-            elif phrase[1] == ANY:
+            elif phrase[1] in WILD:
                 # Whatever follows; the scene looks at the words themselves.
                 alone[phrase[0]] |= bit
             else:
@@ -156,6 +158,7 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
         numbers=numbers,
         ordinals=ordinals,
         counting=frozenset(numbers.keys() | ordinals.keys()),
+        plural_s=bool(languages) and languages[0].plural_s,
         ordinal_endings=frozenset(end for one in languages for end in one.ordinal_endings),
         homophones={
             word: n

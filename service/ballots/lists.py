@@ -124,7 +124,8 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
         if (how := is_link(scene, left, right))
     ]
     for left, right, how in reversed(pairs):
-        if right.standing == Standing.OTHER and right.value is not None and how != ",":
+        plain = right.value is not None and right.rule not in _JUST_WORDS
+        if right.standing == Standing.OTHER and plain and how != ",":
             _share_other(left, right)
     for left, right, how in pairs:
         if left.standing == Standing.OTHER and left.rule in _JUST_WORDS:

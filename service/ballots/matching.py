@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from typing import Any
 
-from service.ballots.scanning import WORD, Token
+from service.ballots.scanning import DIGITS, WORD, Token
 
 Phrase = tuple[str, ...]
 #: What is told of a phrase, and how many tokens it has.
@@ -30,8 +30,9 @@ AFTER = (
 )  # fmt: skip
 _RANKS = {group: rank for groups in (BEFORE, AFTER) for rank, group in enumerate(groups)}
 
-#: Stands in a phrase for any one word.
-ANY = "*"
+#: What a mark in a phrase stands for: any one word, any one number in digits.
+WILD = {"*": WORD, "#": DIGITS}
+_WILD_OF = {kind: mark for mark, kind in WILD.items()}
 #: What a tree holds for the phrase that ends here; no token is empty.
 _ENDS = ""
 
@@ -62,7 +63,7 @@ def longest(tree: Tree, tokens: Sequence[Token], at: int, step: int) -> Found | 
     found: Found | None = None
     end = len(tokens) if step > 0 else -1
     while isinstance(node, dict):
-        if ANY in node:
+        if not node.keys().isdisjoint(WILD):
             return _longest_of_several(node, tokens, at, step) or found
         found = node.get(_ENDS, found)
         at += step
@@ -83,7 +84,7 @@ def _longest_of_several(
     if not 0 <= at < len(tokens):
         return best
     token = tokens[at]
-    for word in (token.text, ANY) if token.kind == WORD else (token.text,):
+    for word in (token.text, _WILD_OF.get(token.kind)):
         if word in node:
             found = _longest_of_several(node[word], tokens, at, step)
             if found and (best is None or _order(found) < _order(best)):

@@ -61,6 +61,8 @@ _GLUED = re.compile(r"([a-z]*)(\d+)([a-z]*)$")
 _LOOKALIKE = str.maketrans({"o": "0", "l": "1", "i": "1", "s": "5"})
 _LOOKS_LIKE_DIGITS = re.compile(r"[oli]*\d+[oli\d]*$|\d*[oli]+\d+$")
 _SINGLE_DIGITS = re.compile(r"\d-\d-\d")
+#: Between the words of one number: "forty-two", "tridcat' dva".
+_JOINING = frozenset({"-", "'"})
 _VAGUE = frozenset({"dozen"})
 _NO_NUMBER = frozenset({"soft", "end", "quote", "other", "strike"})
 #: Shapes that can be no page, with what the host is told of them.
@@ -182,7 +184,7 @@ def _spelled(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention | No
                 best = (end + 1, lexicon.numbers[joined], False)
             elif joined in lexicon.ordinals:
                 best = (end + 1, lexicon.ordinals[joined], True)
-        elif token.text != "-" or not joined:
+        elif token.text not in _JOINING or not joined:
             break
         end += 1
     if best is None:

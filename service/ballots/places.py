@@ -145,7 +145,7 @@ def _directions(scene: Scene, at: int) -> tuple[list[str], int]:
 
 
 _BETWEEN_DIRECTIONS = frozenset(
-    "- hand and the on in at to a à al la y et e en de da do und most i an till w v na och og , /".split()
+    "- hand and the on in at to a à al la y et e en de da do und most i an till w v na och og den het , /".split()
 )
 
 

@@ -108,7 +108,8 @@ def counts_what_follows(scene: Scene, after: Beside) -> bool:
         known = group not in {"", "weak_after"} and word not in _DESCRIBING
         if known:
             return False
-        if len(word) > 3 and word.endswith("s") and not word.endswith("ss"):
+        many = scene.lexicon.plural_s and word.endswith("s")
+        if many and len(word) > 3 and not word.endswith("ss"):
             return True
     return False
 

@@ -13,7 +13,7 @@ _ASKING = bits_of("asking")
 _REPORTING = bits_of("reported_before", "family_before")
 _AGES = bits_of("ages")
 _CONDITIONS = bits_of("depends", "condition", "if_words")
-VOICES = bits_of("asked_later") | _ASKING | _REPORTING | _AGES | _CONDITIONS
+VOICES = bits_of("asked_later", "asked_plainly") | _ASKING | _REPORTING | _AGES | _CONDITIONS
 
 
 def read_voices(scene: Scene, mentions: list[Mention]) -> None:
@@ -46,11 +46,14 @@ def read_voices(scene: Scene, mentions: list[Mention]) -> None:
 
 def _is_asked_later(scene: Scene, mentions: list[Mention], at: int) -> bool:
     """As in "27, is that gone?": a question behind it asks about the last page named."""
-    asked = scene.find("asked_later", mentions[at].after)
+    behind = mentions[at].after
     following = mentions[at + 1].first if at + 1 < len(mentions) else len(scene.tokens)
-    if not 0 <= asked < following:
+    if scene.has("asked_plainly", behind, following):
+        return True
+    asked = scene.find("asked_later", behind, following)
+    if asked < 0 or not scene.is_question(asked):
         return False
-    return not scene.has("if_words", mentions[at].after, asked)  # "22 if 21 is taken"
+    return not scene.has("if_words", behind, asked)  # "22 if 21 is taken"
 
 
 def _lower(mention: Mention, standing: Standing, rule: str) -> None:

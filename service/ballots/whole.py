@@ -16,7 +16,11 @@ from service.ballots.segmenting import segment
 #: A kind of page named in a longer sentence is talked about, not chosen.
 _KIND_REACH = 10
 #: So many other words may stand beside words that point at a page; a longer phrase always does.
-_SPARE, _SPARE_AT_START, _LONG = 2, 5, 5
+_SPARE, _SPARE_AT_START, _LONG = 3, 5, 4
+#: A phrase of so few words may go on otherwise ("the same recipe").
+_BARE = 2
+#: The last words of "same as": what follows tells the same as what.
+_LIKE = frozenset("as que wie als come como som jako jak kuin than".split())
 _FIRST = bits_of("first")
 _QUOTED_LINE = re.compile(r"^[ \t]*>(.*)$", re.MULTILINE)
 
@@ -152,7 +156,8 @@ def _points(scene: Scene, at: int, step: int, mentions: list[Mention]) -> bool:
     tokens, end = scene.tokens, at + step
     known = scene.lexicon.plain_words
     if (
-        step == 1
+        step <= _BARE
+        and tokens[end - 1].text not in _LIKE
         and end < len(tokens)
         and tokens[end].kind == WORD
         and not (tokens[end].text in known or scene.lexicon.after(tokens, end)[0])
@@ -162,9 +167,9 @@ def _points(scene: Scene, at: int, step: int, mentions: list[Mention]) -> bool:
     is_told = any(scene.begins("being", place) for place in range(max(at - 2, start), at))
     if is_told and any(start <= one.first < at for one in mentions):
         return False  # "the 5th of May is my birthday"
+    begins = scene.sentence(at)[0] == at and step > 1 and tokens[end - 1].text in _LIKE
     others = (*tokens[start:at], *tokens[end:stop])
-    spare = sum(token.kind == WORD and token.text not in known for token in others)
-    begins = scene.sentence(at)[0] == at and step > 1
+    spare = sum(token.kind == WORD and not (begins and token.text in known) for token in others)
     if step > _LONG or spare <= (_SPARE_AT_START if begins else _SPARE) or scene.word_count() <= 5:
         return True
     numbered = len(mentions) == 1 and mentions[0].first < at

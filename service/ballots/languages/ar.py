@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import ar_counts, ar_numbers
+from service.ballots.languages import ar_composed, ar_counts, ar_numbers
+from service.ballots.languages.spelling import extended
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="ar",
     everyday=phrases(
         """
@@ -208,3 +209,5 @@ LANGUAGE = Language(
         "قبل الأخيرة | ما قبل الأخيرة | قبل الاخيرة | الصفحة قبل الأخيرة | قبل الأخير"
     ),
 )
+
+LANGUAGE = extended(_PLAIN, ar_composed.GROUPS)

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import cs_numbers
+from service.ballots.languages import cs_composed, cs_numbers
+from service.ballots.languages.spelling import extended
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="cs",
     everyday=phrases(
         """
@@ -244,3 +245,5 @@ LANGUAGE = Language(
     column=phrases("sloupec | sloupci"),
     told_from_last=phrases("předposlední | druhá od konce"),
 )
+
+LANGUAGE = extended(_PLAIN, cs_composed.GROUPS)

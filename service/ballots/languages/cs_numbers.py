@@ -26,6 +26,11 @@ def _below_hundred() -> dict[str, int]:
     found |= {"jednicka": 1, "dvojka": 2, "trojka": 3, "ctyrka": 4, "petka": 5, "sestka": 6,
               "sedmicka": 7, "osmicka": 8, "devitka": 9, "desitka": 10, "jedenactka": 11,
               "dvanactka": 12, "trinactka": 13}  # fmt: skip
+    round_ones = (
+        "dvacitka tricitka ctyricitka padesatka sedesatka sedmdesatka osmdesatka devadesatka"
+    )
+    found |= {word: 20 + 10 * place for place, word in enumerate(round_ones.split())}
+    found |= {word[:-1] + "y": value for word, value in found.items() if word.endswith("tka")}
     found |= {word[:-1] + "u": value for word, value in found.items() if word.endswith("ka")}
     for place, ten in enumerate(_TENS):
         value = 20 + 10 * place

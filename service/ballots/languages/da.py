@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, Phrase, phrases
-from service.ballots.languages import da_numbers
+from service.ballots.languages import da_composed, da_numbers
+from service.ballots.languages.spelling import extended
 
 _TYPED = str.maketrans({"ø": "oe", "å": "aa"})
 
@@ -13,7 +14,7 @@ def _danish(block: str) -> tuple[Phrase, ...]:
     return phrases(block + "\n" + block.translate(_TYPED))
 
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="da",
     everyday=_danish(
         """
@@ -281,3 +282,5 @@ LANGUAGE = Language(
     column=_danish("kolonnen | kolonne"),
     told_from_last=_danish("næstsidste | næst sidste | forrige sidste"),
 )
+
+LANGUAGE = extended(_PLAIN, da_composed.GROUPS)

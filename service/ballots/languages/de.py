@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, Phrase, phrases
-from service.ballots.languages import de_choices, de_counts, de_numbers
+from service.ballots.languages import de_choices, de_composed, de_counts, de_numbers
+from service.ballots.languages.spelling import extended
 
 _WRITTEN_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
 
@@ -18,7 +19,7 @@ def _german(block: str) -> tuple[Phrase, ...]:
     return phrases(block + "\n" + block.translate(_WRITTEN_OUT))
 
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="de",
     everyday=_german(
         """
@@ -62,7 +63,7 @@ LANGUAGE = Language(
         einer | meine | gute | alte | liebe | doch | mal | bitte | bitte bitte | gerne | gern | einfach |
         ganz klar | ganz | klar | natürlich | unbedingt | definitiv | eindeutig | wohl | vielleicht |
         also | dann | mal wieder | wieder | heute | diesmal | dieses mal | auch | jetzt | nun | ja |
-        eher | lieber | äh | ähm | hm | hmm | auf jeden fall | aber | nämlich | schöne | tolle | ruhig |
+        eher | lieber | äh | ähm | hm | hmm | auf jeden fall | nämlich | schöne | tolle | ruhig |
         erstmal | erst mal | zuerst | als erstes | als nächstes | als nächste | sehr | es mit | es | ist |
         wäre | zahl | glückszahl
         """
@@ -247,7 +248,7 @@ LANGUAGE = Language(
     times=_german("mal"),
     plus=_german("plus"),
     minus=_german("minus"),
-    divided_by=_german("geteilt durch | durch"),
+    divided_by=_german("geteilt durch"),
     part_of=_german("von | vom | der | des"),
     whole_chart=_german(
         """
@@ -273,3 +274,5 @@ LANGUAGE = Language(
         "vorletzte | vorletzten | zweitletzte | drittletzte | letzte minus | vorvorletzte"
     ),
 )
+
+LANGUAGE = extended(_PLAIN, de_composed.GROUPS)

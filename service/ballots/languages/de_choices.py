@@ -117,6 +117,7 @@ nächste wahl | oder wenn
 """
 
 CONDITION = """
+wenn sonst keiner | wenn sonst niemand | falls sonst keiner | wenn keiner die | wenn niemand die |
 wenn sie noch | noch frei | noch nicht weg | noch zu haben | noch nicht vergeben |
 noch nicht genommen | falls sie noch | wenn noch frei | falls noch frei | wenn die noch |
 falls die noch | sofern sie | sofern noch | sofern die | sofern keiner | wenn keiner |

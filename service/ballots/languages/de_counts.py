@@ -5,7 +5,7 @@ from __future__ import annotations
 OTHER_BEFORE = """
 wohne in | wohne in nummer | 1 über | 2 über | ein über | zwei über | faden über | fäden über |
 bin | bin jetzt | bin schon | bin erst | bin ja schon | ich bin | er ist | sie ist | wir sind |
-sind | ist jetzt | wurde | wurde gerade | werde | werde bald | werde heute | werde morgen |
+sind | ist jetzt | ich wurde | er wurde | sie wurde | mann wurde | tochter wurde | sohn wurde | wurde gestern | wurde heute | wurde gerade | werde | werde bald | werde heute | werde morgen |
 werde ich | bin über | wird bald | wird heute | wird morgen | wird im | feiere meinen | zum |
 zum meinem | bald | knapp | fast | beinahe | seit | seit über | seit fast | seit nunmehr |
 seit gut | seit etwa | seit ca | seit rund | schon seit | am | um | gegen | ab | bis | bis zum |

@@ -12,6 +12,7 @@ _SLIPS = (
     ("sechzehn", "sechszehn"), ("siebzehn", "siebenzehn"), ("sechzig", "sechszig"),
     ("siebzig", "siebenzig"), ("dreißig", "dreizig"), ("dreißig", "dreisig"), ("zwei", "zwo"),
     ("zwanzig", "zwanzich"), ("vierzehn", "viertzehn"), ("vierzig", "viertzig"),
+    ("fünf", "fümf"), ("fünfzig", "fuffzig"),
 )  # fmt: skip
 _ENDINGS = ("e", "er", "en", "es", "em")
 

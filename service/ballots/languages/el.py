@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import el_counts, el_numbers
+from service.ballots.languages import el_composed, el_counts, el_numbers
+from service.ballots.languages.spelling import extended
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="el",
     everyday=phrases(
         """
@@ -223,3 +224,5 @@ LANGUAGE = Language(
     column=phrases("στήλη | στήλης"),
     told_from_last=phrases("προτελευταία | προτελευταίο | παραπροτελευταία"),
 )
+
+LANGUAGE = extended(_PLAIN, el_composed.GROUPS)

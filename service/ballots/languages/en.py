@@ -7,6 +7,7 @@ from service.ballots.languages import en_choices, en_composed, en_counts, en_num
 
 LANGUAGE = Language(
     code="en",
+    plural_s=True,
     everyday=phrases(
         """
         the | a | an | and | or | i | i'm | im | i'd | i'll | i've | my | me | you | your | we |
@@ -278,12 +279,13 @@ LANGUAGE = Language(
         so yeah
         """
     ),
+    asked_plainly=phrases("anyone know | anybody know | does anyone know | any idea"),
     asked_later=phrases(
         """
         is that gone | is that taken | is it gone | is it taken | is that still free |
         is it still free | has that gone | has it gone | has that been taken |
         has anyone said it | has anyone said that | has anyone had it |
-        has anyone had that | is that one gone | is that one taken | been taken yet | anyone know | anybody know | does anyone know | any idea |
+        has anyone had that | is that one gone | is that one taken | been taken yet |
         or is that taken | or is it taken
         """
     ),

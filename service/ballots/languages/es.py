@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import es_choices, es_counts, es_numbers
-from service.ballots.languages.spelling import one_after_another
+from service.ballots.languages import es_choices, es_composed, es_counts, es_numbers
+from service.ballots.languages.spelling import extended, one_after_another
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="es",
+    plural_s=True,
     everyday=phrases(
         """
         yo | el | la | los | las | es | y | que | de | del | al | por | para | con | sin | mi |
@@ -260,3 +261,5 @@ LANGUAGE = Language(
         """
     ),
 )
+
+LANGUAGE = extended(_PLAIN, es_composed.GROUPS)

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import fi_numbers
+from service.ballots.languages import fi_composed, fi_numbers
+from service.ballots.languages.spelling import extended
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="fi",
     everyday=phrases(
         """
@@ -244,3 +245,5 @@ vasen reuna | oikea reuna | reuna | reunasivu | yläpuoli | alapuoli
         """
     ),
 )
+
+LANGUAGE = extended(_PLAIN, fi_composed.GROUPS)

@@ -7,7 +7,7 @@ from service.ballots.languages.spelling import joined
 _UNITS = "nolla yksi kaksi kolme neljä viisi kuusi seitsemän kahdeksan yhdeksän kymmenen".split()
 #: As it is spoken and typed: "kaks", "viis", "seittemän".
 _SPOKEN = (
-    (), ("yks", "yhen"), ("kaks", "kahen"), (), ("nelj",), ("viis",), ("kuus",),
+    (), ("yks", "yhen"), ("kaks", "kahen"), ("kol",), ("nelj", "nel"), ("viis",), ("kuus",),
     ("seittemän", "seitemän", "seitsen", "seittämän"), ("kaheksan", "kaheksa", "kahdeks"),
     ("yheksän", "yheksä"), ("kymppi", "kymmene"),
 )  # fmt: skip

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import fr_choices, fr_counts, fr_numbers
-from service.ballots.languages.spelling import one_after_another
+from service.ballots.languages import fr_choices, fr_composed, fr_counts, fr_numbers
+from service.ballots.languages.spelling import extended, one_after_another
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="fr",
+    plural_s=True,
     everyday=phrases(
         """
         je | j'ai | j'aime | j'adore | j'aimerais | j'espère | j'hésite | c'est | c'était | moi |
@@ -261,3 +262,5 @@ LANGUAGE = Language(
         """
     ),
 )
+
+LANGUAGE = extended(_PLAIN, fr_composed.GROUPS)

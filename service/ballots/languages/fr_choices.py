@@ -157,7 +157,7 @@ tenté par
 FAMILY_BEFORE = """
 mari | époux | homme | chéri | chérie | femme | épouse | copain | copine | conjoint | conjointe |
 compagnon | compagne | fils | fille | enfants | enfant | petite-fille | petit-fils | maman |
-mère | papa | père | soeur | frère | amie | ami | voisine | voisin | mamie | mémé | papi | papy |
+mère | papa | père | soeur | frère | amie | ami | voisine | voisin | mamie | papi | papy |
 grand-mère | grand-père | collègue | patron | patronne | chat | chatte | chien | tante | tata |
 oncle | tonton | cousine | cousin | nièce | neveu | belle-mère | belle-soeur | colocataire |
 bébé | loulou | puce | petite dernière | aînée | aîné | cadette | cadet | perroquet | il dit |

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import hi_counts, hi_numbers
+from service.ballots.languages import hi_composed, hi_counts, hi_numbers
+from service.ballots.languages.spelling import extended
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="hi",
     # The last words are English, and as much a part of Hindi typed in Latin letters.
     everyday=phrases(
@@ -89,7 +90,7 @@ LANGUAGE = Language(
         matlab | mera matlab | galti se | edit
         """
     ),
-    soft_correction=phrases("नहीं | बल्कि | अब | बेहतर | ठीक है | nahi | balki"),
+    soft_correction=phrases("बल्कि | अब | बेहतर | ठीक है | balki"),
     either=phrases("या | या फिर | अथवा | या शायद | ya | ya phir"),
     also=phrases("और | तथा | व | और फिर | aur | साथ में"),
     second=phrases(
@@ -202,3 +203,5 @@ LANGUAGE = Language(
         "आखिरी से पहला | आखिरी से पहले वाला | अंतिम से पहला | आखिरी से दूसरा | aakhri se pehla"
     ),
 )
+
+LANGUAGE = extended(_PLAIN, hi_composed.GROUPS)

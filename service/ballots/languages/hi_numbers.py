@@ -24,7 +24,7 @@ _SLIPS = (("ँ", "ं"), ("़", ""), ("नवे", "नबे"), ("ाली�
 #: In Latin letters; a dash where the word says something else in other languages.
 _LATIN = """
 - - - - - paanch/panch - saat aath -
-- gyarah/gyaarah barah/baarah terah chaudah pandrah solah satrah atharah/attharah unnis
+- gyarah/gyaarah/gyara barah/baarah/bara terah/tera chaudah/chauda/chodah pandrah/pandra/pandhrah solah/sola satrah/satra/sattrah atharah/attharah/athara unnis/unis
 - ikkis bais/baais teis chaubis pachis/pachchis chhabbis sattais atthais/athais untis/unatis
 - iktis/ikattis battis taintis/tentis chauntis/chautis paintis chhattis saintis adtis/artis untalis/unchalis
 chalis iktalis bayalis/byalis taintalis/tentalis chawalis/chauvalis paintalis chhiyalis saintalis adtalis/artalis unchas
@@ -35,6 +35,15 @@ assi ikyasi bayasi tirasi chaurasi pachasi chhiyasi sattasi atthasi navasi
 nabbe ikyanve banve tiranve chauranve pachanve/panchanve chhiyanve sattanve atthanve ninyanve
 """
 _LATIN_SLIPS = (
+    ("pach", "pacch"),
+    ("chis", "chees"),
+    ("kis", "kees"),
+    ("ais", "aees"),
+    ("ais", "ayis"),
+    ("ikk", "ik"),
+    ("tt", "thth"),
+    ("aint", "ent"),
+    ("bay", "by"),
     ("chh", "ch"),
     ("v", "w"),
     ("lis", "lees"),

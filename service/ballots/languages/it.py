@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import it_choices, it_counts, it_numbers
-from service.ballots.languages.spelling import one_after_another
+from service.ballots.languages import it_choices, it_composed, it_counts, it_numbers
+from service.ballots.languages.spelling import extended, one_after_another
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="it",
     everyday=phrases(
         """
@@ -261,3 +261,5 @@ LANGUAGE = Language(
         "penultima | la penultima | terzultima | penultimo | seconda dalla fine | prima dell'ultima"
     ),
 )
+
+LANGUAGE = extended(_PLAIN, it_composed.GROUPS)

@@ -7,7 +7,8 @@ from __future__ import annotations
 
 from service.ballots.cutting import as_cut
 from service.ballots.language import Language, Phrase, phrases
-from service.ballots.languages import ja_counts, ja_numbers
+from service.ballots.languages import ja_composed, ja_counts, ja_numbers
+from service.ballots.languages.spelling import extended
 
 
 def _counted(block: str) -> tuple[Phrase, ...]:
@@ -202,4 +203,4 @@ _WRITTEN = Language(
     doubtful=phrases("一番"),
 )
 
-LANGUAGE = as_cut(_WRITTEN)
+LANGUAGE = as_cut(extended(_WRITTEN, ja_composed.GROUPS))

@@ -6,7 +6,8 @@ Particles are parted from their words here as the segmenting cuts them; viewers 
 from __future__ import annotations
 
 from service.ballots.language import Language, Phrase, phrases
-from service.ballots.languages import ko_counts, ko_numbers
+from service.ballots.languages import ko_composed, ko_counts, ko_numbers
+from service.ballots.languages.spelling import extended
 
 
 def _counted(block: str) -> tuple[Phrase, ...]:
@@ -16,7 +17,7 @@ def _counted(block: str) -> tuple[Phrase, ...]:
     return tuple(counter + phrase for counter in counters for phrase in found)
 
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="ko",
     everyday=phrases(
         """
@@ -184,3 +185,5 @@ LANGUAGE = Language(
         "마지막 에서 두번째 | 마지막 에서 두 번째 | 끝 에서 두번째 | 끝 에서 두 번째 | 마지막 전"
     ),
 )
+
+LANGUAGE = extended(_PLAIN, ko_composed.GROUPS)

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import nl_choices, nl_counts, nl_numbers
+from service.ballots.languages import nl_choices, nl_composed, nl_counts, nl_numbers
+from service.ballots.languages.spelling import extended
 
 #: "6 keer 7" is a sum on both sides of the word.
 _TIMES = tuple(f"{word} {number}" for word in ("keer", "maal") for number in range(2, 21))
 _TIMES_BEFORE = tuple(f"{number} {word}" for word in ("keer", "maal") for number in range(2, 21))
 
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="nl",
+    plural_s=True,
     everyday=phrases(
         """
         lijkt | spannend | nogmaals | helemaal | waarom | worden | geef | zeg | denk | vorige | laatste |
@@ -218,3 +220,5 @@ LANGUAGE = Language(
         """
     ),
 )
+
+LANGUAGE = extended(_PLAIN, nl_composed.GROUPS)

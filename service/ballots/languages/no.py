@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, Phrase, phrases
-from service.ballots.languages import no_numbers
+from service.ballots.languages import no_composed, no_numbers
+from service.ballots.languages.spelling import extended
 
 _TYPED = str.maketrans({"ø": "oe", "å": "aa"})
 
@@ -13,7 +14,7 @@ def _norwegian(block: str) -> tuple[Phrase, ...]:
     return phrases(block + "\n" + block.translate(_TYPED))
 
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="no",
     everyday=_norwegian(
         """
@@ -291,3 +292,5 @@ LANGUAGE = Language(
     column=_norwegian("kolonnen | kolonne"),
     told_from_last=_norwegian("nest siste | forrige siste"),
 )
+
+LANGUAGE = extended(_PLAIN, no_composed.GROUPS)

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import pl_numbers
+from service.ballots.languages import pl_composed, pl_numbers
+from service.ballots.languages.spelling import extended
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="pl",
     everyday=phrases(
         """
@@ -276,3 +277,5 @@ LANGUAGE = Language(
     column=phrases("kolumna | kolumnie"),
     told_from_last=phrases("przedostatnia | przedostatnią | druga od końca"),
 )
+
+LANGUAGE = extended(_PLAIN, pl_composed.GROUPS)

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import pt_choices, pt_counts, pt_numbers
-from service.ballots.languages.spelling import one_after_another
+from service.ballots.languages import pt_choices, pt_composed, pt_counts, pt_numbers
+from service.ballots.languages.spelling import extended, one_after_another
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="pt",
+    plural_s=True,
     everyday=phrases(
         """
         eu | o | a | os | as | e | é | que | de | da | do | das | na | no | nas | em | por |
@@ -271,3 +272,5 @@ LANGUAGE = Language(
         """
     ),
 )
+
+LANGUAGE = extended(_PLAIN, pt_composed.GROUPS)

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import ru_counts, ru_numbers
+from service.ballots.languages import ru_composed, ru_counts, ru_numbers
+from service.ballots.languages.spelling import extended
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="ru",
     everyday=phrases(
         """
@@ -127,7 +128,7 @@ LANGUAGE = Language(
     own_voice=phrases("я | но"),
     if_words=phrases("если"),
     either=phrases("или | либо | или же | иль | а может | или может"),
-    also=phrases("и | а также | плюс | и еще | еще | а еще | да"),
+    also=phrases("и | плюс | и еще | еще | да"),
     second=phrases(
         """
         если занята то | а если занята то | если занята | если занято | если уже занята | если нет то |
@@ -272,3 +273,5 @@ LANGUAGE = Language(
         "предпоследняя | предпоследнюю | предпоследней | вторая с конца | вторую с конца"
     ),
 )
+
+LANGUAGE = extended(_PLAIN, ru_composed.GROUPS)

@@ -51,7 +51,10 @@ def _in_latin_letters() -> dict[str, int]:
     found |= _LATIN_TEENS | _LATIN_TENS
     for ten, tens in _LATIN_TENS.items():
         found |= {ten + unit: tens + value for unit, value in _LATIN_UNITS.items()}
-    return with_slips(found, (("dts", "dc"), ("dts", "ts"), ("dts", "c"), ("ya", "ia")))
+    return with_slips(
+        found,
+        (("dts", "dc"), ("dts", "ts"), ("dts", "c"), ("ya", "ia"), ("pya", "pja"), ("vya", "vja")),
+    )
 
 
 def _turned(words: str, endings: tuple[tuple[str, tuple[str, ...]], ...]) -> list[str]:

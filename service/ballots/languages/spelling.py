@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from dataclasses import replace
+from typing import Any
 
-from service.ballots.language import Phrase, phrases
+from service.ballots.language import Language, Phrase, phrases
 from service.ballots.normal import plain_of
 
 #: Few charts have more pages, and every slip doubles the words.
@@ -29,3 +31,12 @@ def with_slips(numbers: Mapping[str, int], slips: Iterable[tuple[str, str]]) -> 
 def one_after_another(first: str, then: str) -> tuple[Phrase, ...]:
     """Every phrase of one block with every phrase of another behind it."""
     return tuple((*one, *other) for one in phrases(first) for other in phrases(then))
+
+
+def extended(language: Language, groups: Mapping[str, tuple[Phrase, ...]]) -> Language:
+    """The language with more phrases in some of its groups."""
+    more: dict[str, Any] = {
+        name: tuple(dict.fromkeys(getattr(language, name) + added))
+        for name, added in groups.items()
+    }
+    return replace(language, **more)

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import sv_numbers
+from service.ballots.languages import sv_composed, sv_numbers
+from service.ballots.languages.spelling import extended
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="sv",
     everyday=phrases(
         """
@@ -264,3 +265,5 @@ LANGUAGE = Language(
     column=phrases("kolumnen | kolumn"),
     told_from_last=phrases("näst sista | näst sist | den näst sista"),
 )
+
+LANGUAGE = extended(_PLAIN, sv_composed.GROUPS)

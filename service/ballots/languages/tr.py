@@ -5,7 +5,8 @@ from __future__ import annotations
 from num2words import num2words
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages.spelling import joined, with_slips
+from service.ballots.languages import tr_composed
+from service.ballots.languages.spelling import extended, joined, with_slips
 
 #: "Dördüncü" and "otuz dokuzuncu" as they are typed without their dots, and common slips.
 _SLIPS = (("dort", "dord"), ("sekiz", "sekis"), ("yirmi", "yirim"), ("dokuz", "dokus"))
@@ -23,7 +24,7 @@ def _ordinals() -> dict[str, int]:
     }
 
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="tr",
     everyday=phrases(
         """
@@ -189,7 +190,7 @@ LANGUAGE = Language(
         "olur mu | olabilir mi | alabilir miyim | başlayabilir miyiz | lütfen | belki"
     ),
     roughly_before=phrases("yaklaşık | aşağı yukarı | civarı"),
-    roughly_after=phrases("civarı | civarında | gibi | falan | filan | küsur"),
+    roughly_after=phrases("li | lı | lu | lü | civarı | civarında | gibi | falan | filan | küsur"),
     saying=phrases("diyor | dedi | yazmış | sordu"),
     relative_after=phrases("""
         ün yanı | nin yanı | nin altı | nin üstü | in altındaki | nin altındaki | nin üstündeki |
@@ -225,3 +226,5 @@ sol taraf | sağ taraf | kenar | üst yarı | alt yarı
     column=phrases("sütun"),
     told_from_last=phrases("sondan bir önceki | sondan ikinci | sondan"),
 )
+
+LANGUAGE = extended(_PLAIN, tr_composed.GROUPS)

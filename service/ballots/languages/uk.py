@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import uk_counts, uk_numbers
+from service.ballots.languages import uk_composed, uk_counts, uk_numbers
+from service.ballots.languages.spelling import extended
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="uk",
     everyday=phrases(
         """
@@ -101,7 +102,7 @@ LANGUAGE = Language(
     own_voice=phrases("я | але"),
     if_words=phrases("якщо"),
     either=phrases("або | чи | або ж | чи може | а може"),
-    also=phrases("і | й | та | а також | плюс | і ще | ще"),
+    also=phrases("і | й | та | плюс | і ще | ще"),
     second=phrases(
         """
         якщо зайнята то | а якщо зайнята то | якщо зайнята | якщо зайнято | якщо вже зайнята |
@@ -221,3 +222,5 @@ LANGUAGE = Language(
     column=phrases("стовпець | стовпчик | стовпчика | колонка | колонку"),
     told_from_last=phrases("передостання | передостанню | друга з кінця | другу з кінця"),
 )
+
+LANGUAGE = extended(_PLAIN, uk_composed.GROUPS)

@@ -42,6 +42,27 @@ def _apostrophes(found: dict[str, int]) -> dict[str, int]:
     return marked
 
 
+_LATIN_UNITS = "odyn dva try chotyry pyat shist sim visim devyat".split()
+_LATIN_TEENS = (
+    "desyat odynadtsyat dvanadtsyat trynadtsyat chotyrnadtsyat pyatnadtsyat shistnadtsyat simnadtsyat "
+    "visimnadtsyat devyatnadtsyat"
+).split()
+_LATIN_TENS = (
+    "dvadtsyat trydtsyat sorok pyatdesyat shistdesyat simdesyat visimdesyat devyanosto".split()
+)
+
+
+def _in_latin_letters() -> dict[str, int]:
+    """From ten on, as Ukrainians type them; smaller ones are other languages' words."""
+    found = {word: value for value, word in enumerate(_LATIN_TEENS, 10)}
+    for value, ten in enumerate(_LATIN_TENS, 2):
+        found[ten] = 10 * value
+        found |= {ten + unit: 10 * value + n for n, unit in enumerate(_LATIN_UNITS, 1)}
+    return with_slips(
+        found, (("dtsyat", "dcyat"), ("dtsyat", "tsyat"), ("ya", "ia"), ("odyn", "odin"))
+    )
+
+
 def numbers() -> dict[str, int]:
     """Number words to 999, and "which page" from the fourth on, by their joined spelling."""
     found = {joined(num2words(value, lang="uk")): value for value in range(1000)}
@@ -56,7 +77,7 @@ def numbers() -> dict[str, int]:
     found = with_slips(found | {"ноль": 0}, _SLIPS)
     for value in range(4, 201):
         found |= dict.fromkeys(_turned(_which(value), _WHICH), value)
-    return found | _apostrophes(found)
+    return found | _apostrophes(found) | _in_latin_letters()
 
 
 def ordinals() -> dict[str, int]:

@@ -7,7 +7,8 @@ from __future__ import annotations
 
 from service.ballots.cutting import as_cut
 from service.ballots.language import Language, Phrase, phrases
-from service.ballots.languages import zh_counts, zh_numbers
+from service.ballots.languages import zh_composed, zh_counts, zh_numbers
+from service.ballots.languages.spelling import extended
 
 
 def _counted(block: str) -> tuple[Phrase, ...]:
@@ -28,6 +29,7 @@ _WRITTEN = Language(
         """
     ),
     numbers=zh_numbers.numbers(),
+    ordinals=zh_numbers.ordinals(),
     page=phrases(
         "页 | 頁 | 页码 | 頁碼 | 页数 | 那页 | 这页 | 那頁 | 這頁 | 那一页 | 这一页 | 那一頁 | 這一頁 | 一页 | 一頁 | 页面 | 页 码 是"
     ),
@@ -183,4 +185,4 @@ _WRITTEN = Language(
     told_from_last=phrases("倒数第二 | 倒数第二 页 | 倒数第二页 | 倒數第二頁"),
 )
 
-LANGUAGE = as_cut(_WRITTEN)
+LANGUAGE = as_cut(extended(_WRITTEN, zh_composed.GROUPS))

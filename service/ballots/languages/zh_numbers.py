@@ -4,6 +4,7 @@ from __future__ import annotations
 
 _DIGITS = "一二三四五六七八九"
 _NOUGHTS = "零〇"
+_PINYIN = "yi er san si wu liu qi ba jiu".split()
 
 
 def _below_hundred() -> dict[str, int]:
@@ -39,9 +40,27 @@ def han_numbers() -> dict[str, int]:
     return found
 
 
+def _in_latin_letters() -> dict[str, int]:
+    """Eleven to 199 in pinyin without its tones; smaller ones are other languages' words."""
+    units = {word: value for value, word in enumerate(_PINYIN, 1)}
+    found = {"shi" + word: 10 + value for word, value in units.items()}
+    for ten, tens in units.items():
+        found[ten + "shi"] = 10 * tens
+        found |= {ten + "shi" + word: 10 * tens + value for word, value in units.items()}
+    for hundred in ("yibai", "yibaiyi"):
+        found |= {hundred + word: 100 + value for word, value in found.items() if value < 100}
+    found |= {"yibailing" + word: 100 + value for word, value in units.items()}
+    return {word: value for word, value in found.items() if value > 10} | {"yibai": 100}
+
+
+def ordinals() -> dict[str, int]:
+    """Pinyin that may begin a spaced number ("er shi san"), but alone is another word."""
+    return {word: value for value, word in enumerate(_PINYIN, 1)} | {"shi": 10}
+
+
 def numbers() -> dict[str, int]:
-    """As Chinese writers count; 两 for two before a hundred."""
-    found = han_numbers()
+    """As Chinese writers count; 两 for two before a hundred; and in pinyin."""
+    found = han_numbers() | _in_latin_letters()
     return found | {
         "两" + word[1:]: value for word, value in found.items() if word.startswith("二百")
     }
