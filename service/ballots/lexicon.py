@@ -6,59 +6,74 @@ from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, fields
 from functools import cache
+from typing import Any
 
 from service.ballots.language import Language, Phrase
 from service.ballots.languages import LANGUAGES
 from service.ballots.numerals import ROMANS
 from service.ballots.scanning import DIGITS, WORD, Token
 
-#: What a mark in a phrase stands for: any one word, any one number in digits.
-_WILD = {"*": WORD, "#": DIGITS}
+#: The mark in a phrase that stands for any one word, and for any one number in digits.
+_WILD = {WORD: "*", DIGITS: "#"}
 
 
-def _matches(phrase: Phrase, tokens: Sequence[Token], start: int) -> bool:
-    """Whether the phrase stands at `start`; `*` in it is any one word, `#` any one number."""
-    for step, word in enumerate(phrase):
-        token = tokens[start + step]
-        if token.text != word and _WILD.get(word) != token.kind:
-            return False
-    return True
+#: Phrases by their words one after another, so that thousands of them cost no more than their
+#: longest. Under None stands which of its groups a phrase belongs to that ends there.
+_Tree = dict[str | None, Any]
+
+
+def _plant(tree: _Tree, words: Iterable[str], group: int) -> None:
+    """Add a phrase; of two groups that have it, the one named first decides."""
+    for word in words:
+        tree = tree.setdefault(word, {})
+    tree[None] = min(group, tree.get(None, group))
+
+
+def _longest(tree: _Tree, tokens: Sequence[Token], at: int, step: int) -> tuple[int, int]:
+    """The token count of the longest phrase from `at` on in steps, and its group; 0 for none."""
+    found, count = (0, tree.get(None, 0)), 0
+    while 0 <= at < len(tokens):
+        token = tokens[at]
+        near = tree.get(token.text)
+        far = tree.get(_WILD[token.kind]) if token.kind in _WILD else None
+        at, count = at + step, count + 1
+        if near is not None and far is not None:
+            ways = [_longest(way, tokens, at, step) for way in (near, far)]
+            lengths = [
+                (length + count, -group)
+                for way, (length, group) in zip((near, far), ways, strict=True)
+                if length or None in way
+            ]
+            best = max(lengths, default=(0, 0))
+            return (best[0], -best[1]) if best[0] else found
+        tree = near if near is not None else far  # type: ignore[assignment]
+        if tree is None:
+            break
+        if None in tree:
+            found = count, tree[None]
+    return found
 
 
 class Phrases:
     """A set of phrases that can be matched forwards or backwards from a place in the tokens."""
 
-    __slots__ = ("_by_first", "_by_last", "firsts")
+    __slots__ = ("_backwards", "_forwards", "firsts")
 
     def __init__(self, phrases: Iterable[Phrase]) -> None:
-        by_first: dict[str, list[Phrase]] = defaultdict(list)
-        by_last: dict[str, list[Phrase]] = defaultdict(list)
-        for phrase in sorted(set(phrases), key=len, reverse=True):
-            by_first[phrase[0]].append(phrase)
-            by_last[phrase[-1]].append(phrase)
-        self._by_first = dict(by_first)
-        self._by_last = dict(by_last)
-        self.firsts = frozenset(by_first)
+        self._forwards: _Tree = {}
+        self._backwards: _Tree = {}
+        for phrase in phrases:
+            _plant(self._forwards, phrase, 0)
+            _plant(self._backwards, reversed(phrase), 0)
+        self.firsts = frozenset(word for word in self._forwards if word is not None)
 
     def after(self, tokens: Sequence[Token], at: int) -> int:
         """How many tokens from `at` on the longest matching phrase has; 0 for none."""
-        if at >= len(tokens):
-            return 0
-        for phrase in self._by_first.get(tokens[at].text, ()):
-            end = at + len(phrase)
-            if end <= len(tokens) and _matches(phrase, tokens, at):
-                return len(phrase)
-        return 0
+        return _longest(self._forwards, tokens, at, 1)[0]
 
     def before(self, tokens: Sequence[Token], at: int) -> int:
         """How many tokens up to and with `at` the longest matching phrase has; 0 for none."""
-        if at < 0:
-            return 0
-        for phrase in self._by_last.get(tokens[at].text, ()):
-            start = at - len(phrase) + 1
-            if start >= 0 and _matches(phrase, tokens, start):
-                return len(phrase)
-        return 0
+        return _longest(self._backwards, tokens, at, -1)[0]
 
 
 _WORD_GROUPS = tuple(field.name for field in fields(Language) if field.type == "tuple[Phrase, ...]")
@@ -82,8 +97,6 @@ AFTER = (
     "weak_after", "neutral_after",
 )  # fmt: skip
 
-Beside = dict[str, tuple[tuple[Phrase, str], ...]]
-
 
 @dataclass(frozen=True, slots=True)
 class Lexicon:
@@ -101,8 +114,8 @@ class Lexicon:
     plain_words: frozenset[str]
     #: The groups in which a phrase begins with this word, as bits of GROUP_BITS.
     signs: dict[str, int]
-    _before: Beside
-    _after: Beside
+    _before: _Tree
+    _after: _Tree
     _groups: dict[str, Phrases]
 
     def group(self, name: str) -> Phrases:
@@ -111,19 +124,13 @@ class Lexicon:
 
     def before(self, tokens: Sequence[Token], at: int) -> tuple[str, int]:
         """The group and token count of the longest phrase that ends at `at`; "" and 0 for none."""
-        for phrase, group in self._before.get(tokens[at].text, ()):
-            start = at - len(phrase) + 1
-            if start >= 0 and _matches(phrase, tokens, start):
-                return group, len(phrase)
-        return "", 0
+        count, group = _longest(self._before, tokens, at, -1)
+        return (BEFORE[group], count) if count else ("", 0)
 
     def after(self, tokens: Sequence[Token], at: int) -> tuple[str, int]:
         """The group and token count of the longest phrase that begins at `at`."""
-        for phrase, group in self._after.get(tokens[at].text, ()):
-            end = at + len(phrase)
-            if end <= len(tokens) and _matches(phrase, tokens, at):
-                return group, len(phrase)
-        return "", 0
+        count, group = _longest(self._after, tokens, at, 1)
+        return (AFTER[group], count) if count else ("", 0)
 
 
 def _said_in(languages: Sequence[Language]) -> Iterator[tuple[Language, set[Phrase]]]:
@@ -137,21 +144,19 @@ def _said_in(languages: Sequence[Language]) -> Iterator[tuple[Language, set[Phra
         yield language, own if place else set()
 
 
-def _beside(languages: Sequence[Language], groups: Sequence[str], place: int) -> Beside:
-    """Phrases of several groups by the word nearest the number, longest and weightiest first."""
-    found: dict[str, dict[Phrase, str]] = defaultdict(dict)
+def _beside(languages: Sequence[Language], groups: Sequence[str], step: int) -> _Tree:
+    """Phrases of several groups by their words, from the one nearest the number on."""
+    found: dict[Phrase, int] = {}
     # What a phrase means in the comment's own language holds over what it means in another.
     for language, silent in _said_in(languages):
-        for group in groups:
+        for place, group in enumerate(groups):
             for phrase in getattr(language, group):
                 if phrase not in silent:
-                    found[phrase[place]].setdefault(phrase, group)
-    return {
-        word: tuple(
-            sorted(entries.items(), key=lambda item: (-len(item[0]), groups.index(item[1])))
-        )
-        for word, entries in found.items()
-    }
+                    found.setdefault(phrase, place)
+    tree: _Tree = {}
+    for phrase, place in found.items():
+        _plant(tree, phrase[::step], place)
+    return tree
 
 
 def _singles(languages: Sequence[Language], *groups: str) -> frozenset[str]:
@@ -228,6 +233,6 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
         ),
         signs=_signs(languages),
         _before=_beside(languages, BEFORE, -1),
-        _after=_beside(languages, AFTER, 0),
+        _after=_beside(languages, AFTER, 1),
         _groups={name: Phrases(_phrases_of(languages, name)) for name in _WORD_GROUPS},
     )
