@@ -118,7 +118,8 @@ def read_quickly(text: str, question: Question) -> Reading | None:
     if len(words) > _MOST_WORDS:
         return None
     digits = _only_number(words)
-    if not digits or not 1 <= int(digits[:6]) <= question.chart.page_count:
+    # 1 is left to the long way: it is a rank, or the word "one", more often than a page.
+    if not digits or not 2 <= int(digits[:6]) <= question.chart.page_count:
         return None
     page = int(digits)
     start = text.index(digits)

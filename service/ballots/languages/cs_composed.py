@@ -12,7 +12,8 @@ k dispozici | zadaná | řečená | vyšívaná
 """
 _ALREADY = "už | ještě | náhodou už | stále | pořád"
 _SAID = "řekla | řekl | říká | vybrala | vybral | píše | napsala | vzala | hlasuje | chce | navrhla"
-_OTHERS = "paní | ta paní | kamarádka | osoba | ten | ta | moje * | můj * | *"
+#: Whoever wrote it, in one word or two.
+_OTHERS = "* | * *"
 _ABOVE = "výše | nahoře | nade mnou | přede mnou | nad tím"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {

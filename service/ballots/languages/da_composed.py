@@ -11,7 +11,8 @@ taget | optaget | ledig | valgt | sagt | lavet | broderet | færdig | fri | væk
 """
 _ALREADY = "allerede | stadig | endnu | måske allerede | nu"
 _SAID = "sagde | siger | valgte | vælger | tog | tager | stemte på | skrev | vil have | synes"
-_OTHERS = "damen | kvinden | personen | den | hun | ham | min * | * | jer | dig"
+#: Whoever wrote it, in one word or two.
+_OTHERS = "* | * *"
 _ABOVE = "ovenfor | over mig | ovenover | herover | lige ovenfor | før mig | ovenfor mig"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {

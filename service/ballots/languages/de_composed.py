@@ -14,7 +14,8 @@ besetzt | da gewesen | raus | verplant | reserviert | gefallen | vergriffen
 _FREE = "frei | zu haben | da | übrig | verfügbar | offen | nicht weg | nicht vergeben | im rennen"
 _ALREADY = "schon | bereits | längst | schon mal | denn schon | eigentlich schon | etwa schon"
 _ME = "mich | uns | meine stimme | meinen namen | mein kreuz | mein kreuzchen"
-_OTHERS = "die | der | die * | der * | meine * | meiner * | * | frau * | die * *"
+#: Whoever wrote it, in one word or two.
+_OTHERS = "* | * *"
 _ABOVE = (
     "über mir | vor mir | oben | da oben | obendrüber | drüber | oberhalb | weiter oben | zuvor"
 )

@@ -15,9 +15,8 @@ _TOOK = """
 salió | fue | hicieron | hiciste | eligieron | pidieron | dijeron | votaron | bordaron | han dicho |
 han pedido | han elegido | han hecho | ha salido | ha sido | cogieron | tomaron | escogieron
 """
-_OTHERS = (
-    "la | el | la * | el * | mi * | * | la de | el de | doña * | señora * | la señora * | la * de"
-)
+#: Whoever wrote it, in one word or two.
+_OTHERS = "* | * *"
 _ABOVE = "de arriba | arriba | anterior | de antes | aquí arriba | de más arriba | de aquí arriba"
 _SAID = """
 dice | dijo | diga | ha dicho | eligió | elija | votó | vote | puso | pidió | escogió | quiere |

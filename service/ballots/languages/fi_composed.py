@@ -9,7 +9,8 @@ from service.ballots.language import Phrase, each_of, phrases
 _GONE = "otettu | varattu | vapaa | vapaana | mennyt | valittu | tehty | sanottu | jäljellä | pistelty | käytetty"
 _ALREADY = "jo | vielä | ehkä jo | enää"
 _SAID = "sanoi | sanoo | valitsi | valitsee | otti | ottaa | äänesti | kirjoitti | haluaa | ehdotti"
-_OTHERS = "rouva | edellinen | hän | tuo | mun * | * | te | sinä | naapuri"
+#: Whoever wrote it, in one word or two.
+_OTHERS = "* | * *"
 _ABOVE = "yllä | ylhäällä | ylempänä | edellä | ennen minua | yläpuolella"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {

@@ -10,7 +10,8 @@ _THE = "la | le | l | cette | celle | ma | mon | sa | pour la | sur la | à la |
 _CHOSEN = "pris | prise | choisi | choisie | demandé | demandée | réservé | réservée | voté | votée"
 _STITCHED = "fait | faite | brodé | brodée | sorti | sortie | passé | passée | dévoilé | dévoilée"
 _FREE = "dispo | disponible | libre | partie | parti | prenable | en jeu | à prendre | là"
-_OTHERS = "la * | le * | ma * | mon * | madame * | celle | celui | elle | lui | vous | toi | *"
+#: Whoever wrote it, in one word or two.
+_OTHERS = "* | * *"
 _ABOVE = """
 du dessus | au-dessus | au dessus | juste au-dessus | juste au dessus | plus haut | ci-dessus |
 avant moi | d'avant | précédente | précédent | qui précède

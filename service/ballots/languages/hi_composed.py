@@ -71,7 +71,7 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "kaha | chuna | bola | likha",
     )
     + phrases(
-        "ऊपर वाली दीदी | upar wali didi | meri umar | meri umr | mera janamdin | mera birthday | meri age | मेरी उम्र जितना"
+        "ऊपर वाली दीदी | upar wali didi | meri umar wala | meri umr wala | mera janamdin | mera birthday | meri age wala | मेरी उम्र जितना"
     ),
     "withdrawn": each_of(
         "मेरा | mera",

@@ -11,9 +11,8 @@ _TAKEN = """
 presa | occupata | scelta | fatta | libera | disponibile | ricamata | uscita | detta | votata |
 prenotata | chiesta | assegnata | finita | prendibile
 """
-_OTHERS = """
-la * | il * | la mia * | il mio * | * | quella | quello | lei | lui | signora * | la signora | la signora *
-"""
+#: Whoever wrote it, in one word or two.
+_OTHERS = "* | * *"
 _ABOVE = "sopra | qui sopra | di sopra | qua sopra | prima | prima di me | sopra di me | precedente"
 _SAID = """
 dice | ha detto | ha scelto | ha votato | ha preso | ha messo | vota | sceglie | vuole | propone |

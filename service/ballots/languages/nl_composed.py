@@ -13,7 +13,8 @@ vrij | beschikbaar | te krijgen | over | in de race | gereserveerd | geroepen | 
 _ALREADY = (
     "al | nog | reeds | toevallig al | toch al | misschien al | zeker al | nog steeds | vast al"
 )
-_OTHERS = "de * | mijn * | * | mevrouw * | die | die van | de vorige | degene | de mevrouw | die * "
+#: Whoever wrote it, in one word or two.
+_OTHERS = "* | * *"
 _ABOVE = "hierboven | boven mij | boven me | hier boven | erboven | voor mij | hiervoor | daarboven"
 _SAID = """
 zei | zegt | koos | kiest | nam | neemt | stemde | stemt | schreef | wil | wilde | gezegd heeft |

@@ -11,7 +11,8 @@ tatt | opptatt | ledig | valgt | sagt | laget | brodert | ferdig | fri | borte |
 """
 _ALREADY = "allerede | fortsatt | fremdeles | ennå | enda | kanskje allerede"
 _SAID = "sa | sier | valgte | velger | tok | tar | stemte på | skrev | vil ha | synes"
-_OTHERS = "dama | damen | personen | den | hun | han | min * | * | dere | deg | hun som er"
+#: Whoever wrote it, in one word or two.
+_OTHERS = "* | * *"
 _ABOVE = "over | over meg | ovenfor | rett over | før meg | her oppe | ovenfor meg"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {

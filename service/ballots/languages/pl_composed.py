@@ -12,7 +12,8 @@ dostępna | oddana | zaklepana | była | poszła | powiedziana
 """
 _ALREADY = "już | jeszcze | może już | nadal | wciąż"
 _SAID = "powiedziała | powiedział | mówi | wybrała | wybrał | pisze | napisała | wzięła | głosuje | chce | zaproponowała"
-_OTHERS = "pani | ta pani | koleżanka | osoba | ten | ta | moja * | mój * | *"
+#: Whoever wrote it, in one word or two.
+_OTHERS = "* | * *"
 _ABOVE = "wyżej | powyżej | nade mną | u góry | przede mną | ponad mną"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {

@@ -11,7 +11,8 @@ _TAKEN = """
 foi | escolhida | ocupada | tomada | feita | livre | disponível | bordada | votada | pega | saiu |
 foi escolhida | foi feita | foi bordada | foi dita | está livre | está ocupada | reservada | fizeram
 """
-_OTHERS = "a | o | a * | o * | da * | do * | * | dona * | a dona * | minha * | a minha * | a * aí | a * aqui"
+#: Whoever wrote it, in one word or two.
+_OTHERS = "* | * *"
 _ABOVE = "de cima | aqui de cima | aí de cima | acima | em cima | aí em cima | aqui em cima | anterior | de antes"
 _SAID = """
 disse | diz | falou | escolheu | votou | pôs | quer | quiser | escolher | botou | pediu | comentou |

@@ -12,7 +12,8 @@ använd | fri | tillgänglig | nämnd
 """
 _ALREADY = "redan | fortfarande | ännu | kanske redan | nu"
 _SAID = "sa | säger | sade | valde | väljer | tog | tar | röstade på | skrev | vill ha | tycker"
-_OTHERS = "damen | tjejen | personen | den | hon | han | min * | * | ni | du | tanten"
+#: Whoever wrote it, in one word or two.
+_OTHERS = "* | * *"
 _ABOVE = "ovan | ovanför | ovanför mig | här ovanför | över mig | innan | före mig | här uppe"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
