@@ -6,9 +6,9 @@ from datetime import datetime
 
 from sqlmodel import Session
 
+from service.counting.acts import check_pick
 from service.counting.round import Ruling
 from service.counting.rulings import check_ruling
-from service.counting.tiebreaks import check_pick
 from service.errors import BadRules, WrongState
 from service.store.answers import check_reason
 from service.store.columns import id_of

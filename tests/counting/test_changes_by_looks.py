@@ -49,10 +49,19 @@ def test_a_look_cannot_make_up_a_lead_of_two() -> None:
 def test_as_many_looks_as_the_lead_may_draw_level() -> None:
     assert asked(*votes(3, 3), *votes(4, 1), look("x"), look("y"), votable=frozenset({3, 4})) == (
         True,
-        (
-            "2 comments still need a look and could change the winner: page 4 may yet win or draw "
-            "level."
-        ),
+        "2 comments still need a look and could change the winner: page 4 may yet draw level.",
+    )
+
+
+def test_by_how_much_the_looks_could_change_the_winner_is_told() -> None:
+    given = round_of(*votes(3, 2), *votes(4, 1), *(look(key) for key in "xyz"))
+    change = can_looks_change(given, count_round(given))
+    assert change.lead == 2
+    assert "may yet win, by at most 2 votes, or draw level" in change.why
+    safe = round_of(*votes(3, 5), *votes(4, 1), look("x"))
+    assert can_looks_change(safe, count_round(safe)).lead == -3
+    assert (
+        can_looks_change(round_of(*votes(3, 1)), count_round(round_of(*votes(3, 1)))).lead is None
     )
 
 
@@ -170,7 +179,7 @@ def test_a_tie_without_a_winner_may_be_settled_by_a_look() -> None:
 def test_many_rivals_are_told_by_their_number() -> None:
     possible, why = asked(vote("a", 3), look("x"))
     assert possible
-    assert "11 pages, page 1 among them, may yet win or draw level" in why
+    assert "11 pages, page 1 among them, may yet draw level" in why
 
 
 def test_a_voter_of_very_many_comments_is_taken_as_able_to_do_anything() -> None:
