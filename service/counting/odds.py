@@ -70,7 +70,7 @@ def ways_to_spread(voters: int, pages: int, most: int) -> int:
     another (Euler; Knuth, The Art of Computer Programming, volume 2, section 4.7, from memory).
     """
     if most >= voters:
-        return pages**voters
+        return int(pages**voters)
     if most * pages < voters:
         return 0
     ways = [1]
