@@ -84,7 +84,13 @@ RECORD: dict[str, Any] = {
     "comments": [COMMENT],
     "pick": ({"page": "page", "reason": "text"}, None),
     "runoff": (
-        {"round": "page", "pages": "pages", "winner": "page", "votes": VOTES, "digest": "text"},
+        {
+            "round": "page",
+            "pages": "pages",
+            "winner": ("page", None),
+            "votes": VOTES,
+            "digest": "text",
+        },
         None,
     ),
     "draw": (

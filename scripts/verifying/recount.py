@@ -74,9 +74,9 @@ def _of_runoff(record: dict[str, Any]) -> Iterator[Trouble]:
     if held is None:
         return
     votes = {one["page"]: one["votes"] for one in held["votes"]}
-    if held["winner"] not in held["pages"] or votes.get(held["winner"], 0) < max(
-        votes.values(), default=0
-    ):
+    most = max(votes.values(), default=0)
+    winner = held["winner"]
+    if votes if winner is None else winner not in held["pages"] or votes.get(winner, 0) < most:
         yield Trouble("runoff.winner", "it is none of the pages with the most votes in the runoff.")
     if not set(votes) <= set(held["pages"]):
         yield Trouble("runoff.votes", "there are votes for pages that were not in the runoff.")

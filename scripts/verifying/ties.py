@@ -12,11 +12,8 @@ from verifying.lots import key_string, lots_of, order_of
 from verifying.pages import Pages
 from verifying.settling import Outcome
 
-#: What a rule kept of the tied pages, and what it looked at.
+#: What a rule kept of the tied pages, and what it looked at; None while it waits for an act.
 Kept = tuple[list[int], dict[int, str]]
-
-#: Rules that wait for an act after the voting; nothing follows them.
-WAITING = ("runoff", "draw", "host's pick")
 
 
 @dataclass(frozen=True)
@@ -36,12 +33,15 @@ def steps_of(tie: Tie) -> list[dict[str, Any]]:
     steps: list[dict[str, Any]] = []
     pages = tie.pages
     for rule in tie.record["rules"]["tie_breaks"]:
-        if len(pages) < 2 or (steps and steps[-1]["rule"] in WAITING):
+        if len(pages) < 2:
             break
         here = Tie(pages, tie.record, tie.chart, tie.ballots, tie.votes, tie.ballots_digest)
-        kept, values = RULES[rule](here)
+        found = RULES[rule](here)
+        kept, values = (pages, {}) if found is None else found
         told = [{"page": page, "value": value} for page, value in sorted(values.items())]
         steps.append({"rule": rule, "tied": pages, "kept": kept, "values": told})
+        if found is None:
+            break
         pages = kept
     return steps
 
@@ -72,18 +72,20 @@ def _reached_first(tie: Tie) -> Kept:
     return kept, {page: _span_in_words(*at) for page, at in reached.items()}
 
 
-def _runoff(tie: Tie) -> Kept:
+def _runoff(tie: Tie) -> Kept | None:
     held = tie.record["runoff"]
     if held is None or held["pages"] != tie.pages:
+        return None
+    if held["winner"] is None:
         return tie.pages, {}
     votes = {one["page"]: one["votes"] for one in held["votes"]}
     return [held["winner"]], {page: str(votes.get(page, 0)) for page in tie.pages}
 
 
-def _draw(tie: Tie) -> Kept:
+def _draw(tie: Tie) -> Kept | None:
     lots = lots_of(tie.record, tie.ballots_digest)
     if lots is None:
-        return tie.pages, {}
+        return None
     order = order_of(key_string(lots), tie.pages)
     turns = {page: f"drawn {turn} of {len(order)}" for turn, page in enumerate(order, start=1)}
     return [order[0]], turns
@@ -93,14 +95,14 @@ def _lowest_number(tie: Tie) -> Kept:
     return [min(tie.pages)], {page: str(page) for page in tie.pages}
 
 
-def _hosts_pick(tie: Tie) -> Kept:
+def _hosts_pick(tie: Tie) -> Kept | None:
     pick = tie.record["pick"]
     if pick is None or pick["page"] not in tie.pages:
-        return tie.pages, {}
+        return None
     return [pick["page"]], {pick["page"]: pick["reason"]}
 
 
-RULES: dict[str, Callable[[Tie], Kept]] = {
+RULES: dict[str, Callable[[Tie], Kept | None]] = {
     "most joined edges": _most_joined_edges,
     "neighbours": _neighbours,
     "reached first": _reached_first,

@@ -17,17 +17,22 @@ from service.errors import BadRuling
 def runoff(tie: Tie) -> TieStep:
     """Keep the page that won the runoff: a new round among just the tied pages.
 
-    A runoff among other pages (it was held before the count changed) decides nothing.
+    A runoff among other pages (it was held before the count changed) is to be held again; one in
+    which nobody voted leaves the tie to the rules that follow.
     """
     held = tie.round_input.runoff
     tied = pages_in_words(tie.pages)
     if held is None:
-        return TieStep("runoff", tie.pages, tie.pages, f"A runoff is to be held among {tied}.")
+        why = f"A runoff is to be held among {tied}."
+        return TieStep("runoff", tie.pages, tie.pages, why, waits=True)
     if held.pages != tie.pages:
         why = (
             f"The runoff, round {held.round}, was held among {pages_in_words(held.pages)}, but "
             f"those tied are {tied}: it is to be held again."
         )
+        return TieStep("runoff", tie.pages, tie.pages, why, waits=True)
+    if held.winner is None:
+        why = f"Nobody voted in the runoff, round {held.round}, so the tie stays."
         return TieStep("runoff", tie.pages, tie.pages, why)
     votes = dict(held.votes)
     counted = how_many(votes.get(held.winner, 0), "vote")
@@ -50,7 +55,7 @@ def draw(tie: Tie) -> TieStep:
     )
     if lots.waits:
         why = f"{sentence(lots.waits)}, to be held among {pages_in_words(tie.pages)}."
-        return TieStep("draw", tie.pages, tie.pages, why)
+        return TieStep("draw", tie.pages, tie.pages, why, waits=True)
     order = drawn_pages(tie.pages, lots)
     why = f"Page {order[0]} is drawn by {lots.origin}."
     turns = {page: f"drawn {turn} of {len(order)}" for turn, page in enumerate(order, start=1)}
@@ -71,11 +76,12 @@ def hosts_pick(tie: Tie) -> TieStep:
     pick = tie.round_input.host_pick
     tied = pages_in_words(tie.pages)
     if pick is None:
-        return TieStep("host's pick", tie.pages, tie.pages, f"The host has yet to pick: {tied}.")
+        why = f"The host has yet to pick: {tied}."
+        return TieStep("host's pick", tie.pages, tie.pages, why, waits=True)
     page, reason = pick
     if page not in tie.pages:
         why = f"The host picked page {page}, which is not among those tied: pick again from {tied}."
-        return TieStep("host's pick", tie.pages, tie.pages, why)
+        return TieStep("host's pick", tie.pages, tie.pages, why, waits=True)
     why = f"The host picked page {page}: {reason.strip()}"
     return TieStep("host's pick", tie.pages, (page,), why, ((page, reason.strip()),))
 

@@ -13,7 +13,6 @@ from service.counting.places import place_of
 from service.counting.possible import Vote, open_voters
 from service.counting.result import Result
 from service.counting.round import RoundInput
-from service.counting.tiebreaks import WAITING
 
 End = Callable[[Span], datetime]
 Compare = Callable[[datetime, datetime], bool]
@@ -83,10 +82,10 @@ class Contest:
             elif rule == "reached first":
                 if self._may_be_first(first, second) or self._may_be_first(second, first):
                     return True
-            elif place_of(rule, first, second, self.round_input) != "level":
-                return True
-            elif rule in WAITING:
-                return False
+            else:
+                place = place_of(rule, first, second, self.round_input)
+                if place != "level":
+                    return place != "waits"
         return False
 
     def _may_fail_tied(self, first: int, second: int) -> bool:
@@ -110,7 +109,7 @@ class Contest:
                 # Which votes make the times the same is not followed up: all stay possible.
             else:
                 place = place_of(rule, first, second, self.round_input)
-                if place != "level" or rule in WAITING:
+                if place != "level":
                     return place != "ahead"
         return True
 

@@ -10,7 +10,7 @@ from service.counting.rules import check_rules
 from service.counting.settle import settle
 from service.counting.tally import leaders, tally_of
 from service.counting.tie import Tie
-from service.counting.tiebreaks import WAITING, narrowed
+from service.counting.tiebreaks import narrowed
 from service.counting.wording import how_many, listed, pages_in_words, sentence
 
 _WAITS_FOR: Mapping[TieBreak, str] = {
@@ -61,6 +61,6 @@ def _why(
             f"broken by {rules}."
         )
     tied = f"{sentence(pages_in_words(left))} are tied with {votes}"
-    if steps and steps[-1].rule in WAITING:
+    if steps and steps[-1].waits:
         return f"{tied}, and {_WAITS_FOR[steps[-1].rule]}."
     return f"{tied}, and no tie-break of this round tells them apart: there is no winner."

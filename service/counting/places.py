@@ -9,7 +9,8 @@ from service.counting.round import RoundInput, TieBreak
 from service.counting.sources import lots_of
 from service.counting.tie import touches
 
-Place = Literal["ahead", "level", "behind"]
+#: "waits": the rule waits for an act, so nothing follows it and neither page is ahead.
+Place = Literal["ahead", "level", "behind", "waits"]
 
 #: Any ballots' digest will do to see whether a draw still waits.
 _SOME_DIGEST = "0"
@@ -33,27 +34,26 @@ def _by_number(first: int, second: int, _round_input: RoundInput) -> Place:
 
 
 def _by_pick(first: int, second: int, round_input: RoundInput) -> Place:
-    """A pick decides for its page; without one the chain waits, so neither is ahead for sure."""
-    pick = round_input.host_pick
-    if pick is None:
-        return "level"
-    return "ahead" if pick[0] == first else "behind" if pick[0] == second else "level"
+    """A pick decides for its page; without one, or with one for another page, the chain waits."""
+    picked = None if round_input.host_pick is None else round_input.host_pick[0]
+    return "ahead" if picked == first else "behind" if picked == second else "waits"
 
 
 def _by_runoff(first: int, second: int, round_input: RoundInput) -> Place:
     """A runoff decides among just its own pages; a tie of any others waits for a new one."""
     held = round_input.runoff
     if held is None:
-        return "level"
-    is_theirs = held.pages == tuple(sorted((first, second)))
-    return "ahead" if is_theirs and held.winner == first else "behind"
+        return "waits"
+    if held.pages != tuple(sorted((first, second))):
+        return "behind"
+    return "level" if held.winner is None else "ahead" if held.winner == first else "behind"
 
 
 def _by_draw(_first: int, _second: int, round_input: RoundInput) -> Place:
     """A draw among other pages, or after other ballots, may end either way."""
     rules = round_input.rules
     waits = lots_of(rules.draw, round_input.drawn, rules.closes, _SOME_DIGEST).waits
-    return "level" if waits else "behind"
+    return "waits" if waits else "behind"
 
 
 _PLACES: Mapping[TieBreak, Callable[[int, int, RoundInput], Place]] = {

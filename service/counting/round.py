@@ -85,12 +85,13 @@ class ReadComment:
 class Runoff:
     """What came of the runoff: a round of its own, in which only the tied pages were votable.
 
-    `votes` are its tally. `digest` is that of its record, where it has one.
+    `winner` is None where nobody voted in it. `votes` are its tally. `digest` is that of its
+    record, where it has one.
     """
 
     round: int
     pages: tuple[int, ...]
-    winner: int
+    winner: int | None
     votes: tuple[tuple[int, int], ...] = ()
     digest: str = ""
 

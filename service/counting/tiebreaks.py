@@ -92,9 +92,6 @@ RULES: Mapping[TieBreak, Rule] = {
     "host's pick": hosts_pick,
 }
 
-#: Rules that wait for somebody's act: while they keep more than one page, nothing follows them.
-WAITING: frozenset[TieBreak] = frozenset({"runoff", "draw", "host's pick"})
-
 
 def narrowed(tie: Tie) -> tuple[TieStep, ...]:
     """The steps of the round's chain on a tie, until one page is left or the chain ends."""
@@ -106,7 +103,7 @@ def narrowed(tie: Tie) -> tuple[TieStep, ...]:
         step = RULES[rule](Tie(pages, tie.ballots, tie.round_input))
         steps.append(step)
         pages = step.kept
-        if rule in WAITING:
+        if step.waits:
             break
     return tuple(steps)
 

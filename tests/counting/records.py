@@ -101,6 +101,7 @@ def rounds_to_record(draw: st.DrawFn) -> RoundInput:
     sources = draw(st.sampled_from([(), (LOTTERY,), (LOTTERY, FERRY)]))
     runoff = draw(
         st.none()
+        | st.just(Runoff(3, (3, 7), None))
         | st.frozensets(st.integers(1, 12), min_size=2, max_size=3).map(
             lambda pages: Runoff(3, tuple(sorted(pages)), min(pages), ((min(pages), 2),))
         )

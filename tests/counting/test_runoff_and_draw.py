@@ -242,3 +242,12 @@ def test_a_rule_that_waits_is_not_passed_over() -> None:
     given = round_of(*tie_of(9, 4), tie_breaks=("draw", "lowest number"))
     assert isinstance(given, RoundInput)
     assert count_round(given).winner is None
+
+
+def test_a_runoff_in_which_nobody_voted_leaves_the_tie_to_the_next_rule() -> None:
+    result = after_runoff(Runoff(2, (4, 9), None))
+    assert result.winner == 4
+    assert [(step.rule, step.kept) for step in result.steps] == [
+        ("runoff", (4, 9)),
+        ("lowest number", (4,)),
+    ]
