@@ -77,8 +77,9 @@ def show(report: Report, most: int) -> None:
 
 def _of_revision(record: dict[str, Any]) -> list[Trouble]:
     revision, found = record["revision"], []
-    if (revision["number"] == 1) != (revision["before"] is None):
-        found.append(Trouble("revision.before", "only the first revision has none before it."))
+    # A later one may have none before it that has a digest: records were not always kept.
+    if revision["number"] == 1 and revision["before"] is not None:
+        found.append(Trouble("revision.before", "the first revision has none before it."))
     if revision["number"] > 1 and not (revision["reason"] or "").strip():
         found.append(Trouble("revision.reason", "a later revision says why it was made."))
     closes = record["rules"]["closes"]

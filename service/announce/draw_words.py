@@ -17,9 +17,10 @@ _IF_LATE: dict[IfLate, str] = {
 def draw_words(rules: RoundRules, zone: ZoneInfo) -> str:
     """How a tie would be drawn: the sources, what happens where one is late, the own value.
 
-    Empty where the round's tie-breaks have no draw.
+    Empty where the round's tie-breaks have no draw, or only after a runoff, which then has it.
     """
-    if "draw" not in rules.tie_breaks:
+    chain = rules.tie_breaks
+    if "draw" not in chain or "runoff" in chain[: chain.index("draw")]:
         return ""
     draw = rules.draw
     how = "A draw goes by RFC 3797, so that anybody can repeat it"

@@ -173,7 +173,7 @@ FORGED: dict[str, tuple[tuple[Step, ...], Any, str]] = {
         "2026-03-02T00:00:00Z",
         "revision.announced",
     ),
-    "a second without a first": (("revision", "number"), 2, "revision.before"),
+    "a second without a first": (("revision", "number"), 2, "revision.reason"),
 }
 
 
