@@ -45,13 +45,7 @@ def open_round(session: Session, game: GameRow, row: RoundRow, now: datetime) ->
     """
     take_game(session, game)
     session.refresh(row)
-    if row.state != "draft":
-        raise WrongState(name_of(row), row.state, "opened", "a round is opened once")
-    for other in all_rounds(session, game):
-        if other.state in ("open", "closed") and other.number != row.runoff_of:
-            raise WrongState(
-                name_of(other), other.state, "followed by another round", "announce it first"
-            )
+    _check_may_open(session, game, row)
     opens = row.opens or now
     check_times(opens, row.closes)
     check_sources(sources_of(row), row.closes or opens)
@@ -77,6 +71,17 @@ def open_round(session: Session, game: GameRow, row: RoundRow, now: datetime) ->
     )
     if not moved:
         raise WrongState(name_of(row), row.state, "opened", "a round is opened once")
+
+
+def _check_may_open(session: Session, game: GameRow, row: RoundRow) -> None:
+    """Whether it is a draft, and no other round stands before it but the one it is the runoff of."""
+    if row.state != "draft":
+        raise WrongState(name_of(row), row.state, "opened", "a round is opened once")
+    for other in all_rounds(session, game):
+        if other.state in ("open", "closed") and other.number != row.runoff_of:
+            raise WrongState(
+                name_of(other), other.state, "followed by another round", "announce it first"
+            )
 
 
 def _draw(session: Session, game: GameRow, row: RoundRow) -> dict[str, Any]:
