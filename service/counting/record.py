@@ -9,7 +9,7 @@ from __future__ import annotations
 import hashlib
 from collections import Counter
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import UTC, datetime
 from typing import Any
 
 import rfc8785
@@ -101,7 +101,7 @@ def make_record(about: RecordAbout, round_input: RoundInput) -> SealedRecord:
 
 def utc(at: datetime) -> str:
     """An instant as a record has it: RFC 3339 in UTC, with `Z`."""
-    return at.isoformat().replace("+00:00", "Z")
+    return at.astimezone(UTC).isoformat().replace("+00:00", "Z")
 
 
 def _under_pseudonyms(

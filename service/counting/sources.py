@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import hashlib
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import UTC, datetime
 from typing import Literal, get_args
 
 from service.counting.draw import plain_number
@@ -191,4 +191,4 @@ def commitment_of(value: bytes) -> str:
 
 
 def _utc(at: datetime) -> str:
-    return at.isoformat().replace("+00:00", "Z")
+    return at.astimezone(UTC).isoformat().replace("+00:00", "Z")

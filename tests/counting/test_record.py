@@ -6,6 +6,7 @@ import hashlib
 import json
 from collections.abc import Iterator
 from dataclasses import replace
+from datetime import timedelta, timezone
 from random import Random
 from typing import Any
 
@@ -122,6 +123,23 @@ def test_another_revision_names_the_one_before_and_its_reason() -> None:
         "before": first.digest,
     }
     assert record["digest"] != first.digest
+
+
+def test_times_are_told_in_utc_whatever_zone_they_are_given_in() -> None:
+    zone = timezone(timedelta(hours=1))
+    given = full_round()
+    moved = replace(
+        given,
+        rules=replace(given.rules, opens=given.rules.opens.astimezone(zone)),
+        comments=tuple(
+            replace(
+                one, rulings=tuple(replace(it, at=it.at.astimezone(zone)) for it in one.rulings)
+            )
+            for one in given.comments
+        ),
+    )
+    local = replace(ABOUT, announced=ABOUT.announced.astimezone(zone))
+    assert make_record(local, moved) == make_record(ABOUT, given)
 
 
 def test_words_with_half_a_character_are_refused() -> None:
