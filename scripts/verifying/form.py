@@ -97,7 +97,7 @@ RECORD: dict[str, Any] = {
         {
             "commitment": "hash",
             "sources": [SOURCE],
-            "value": ("hex", None),
+            "value": ("hash", None),
             "key": ("text", None),
             "order": ("pages", None),
         },

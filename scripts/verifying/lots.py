@@ -10,6 +10,9 @@ from typing import Any
 from verifying.form import moment
 from verifying.trouble import Trouble
 
+#: Digits and point of the longest number that a source may have.
+LONGEST = 201
+
 
 def key_string(sources: list[list[str]]) -> str:
     """The numbers of each source ascending, each ended by a point, each source by a slash."""
@@ -72,6 +75,8 @@ def troubles_of_draw(draw: dict[str, Any]) -> Iterator[Trouble]:
 
 
 def _is_plain(number: str) -> bool:
+    if len(number) > LONGEST:
+        return False
     whole, point, part = number.partition(".")
     if not all(sign in "0123456789" for sign in whole + part) or not whole:
         return False

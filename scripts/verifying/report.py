@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import unicodedata
 from dataclasses import dataclass
 from typing import Any
 
@@ -63,16 +64,24 @@ def check(record: Any, digest: str | None = None) -> Report:
 
 def show(report: Report, most: int) -> None:
     """Print a report; of many troubles the first."""
-    print(report.heading)
+    print(plain(report.heading))
     print()
     for line in report.checks if report.fits else ():
-        print(f"- {line}")
+        print(f"- {plain(line)}")
     for trouble in report.troubles[:most]:
-        print(f"DOES NOT FIT  {trouble}")
+        print(f"DOES NOT FIT  {plain(str(trouble))}")
     if len(report.troubles) > most:
         print(f"and {len(report.troubles) - most} more.")
     print()
     print("Everything fits." if report.fits else "This record does not fit: do not trust it.")
+
+
+def plain(words: str) -> str:
+    """Words of a record as one line: nothing in them may steer the terminal."""
+    return "".join(
+        "\ufffd" if unicodedata.category(sign) in ("Cc", "Cf", "Zl", "Zp") else sign
+        for sign in words
+    )
 
 
 def _of_revision(record: dict[str, Any]) -> list[Trouble]:

@@ -271,6 +271,27 @@ def test_the_script_names_what_does_not_fit(tmp_path: Path) -> None:
     assert "Everything fits" not in told.stdout
 
 
+def test_words_of_a_record_cannot_steer_the_terminal(tmp_path: Path) -> None:
+    record = record_of(full_round(), replace(ABOUT, name="Red \x1b[31m \u202eisland"))
+    told = run_script("verify.py", saved(tmp_path, record))
+    assert told.returncode == 0
+    assert "Red \ufffd[31m \ufffdisland" in told.stdout
+
+
+@pytest.mark.parametrize(
+    ("steps", "new"),
+    [
+        (("draw", "sources", 1, "numbers"), ["9" * 5000]),
+        (("draw", "value"), "ab" * 5000),
+        (("chart", "columns"), 10**12),
+        (("rules", "opens"), "0000-01-01T00:00:00Z"),
+    ],
+)
+def test_a_hostile_record_is_refused_without_harm(steps: tuple[Step, ...], new: Any) -> None:
+    record = altered(record_of(EVERY_KIND["a draw by outside sources"]), steps, new)
+    assert not check(resealed(record)).fits
+
+
 def test_a_viewer_finds_their_own_ballot(tmp_path: Path) -> None:
     file = saved(tmp_path, record_of(full_round()))
     told = run_script("verify.py", file, "--voter", "éDITH Ask").stdout
