@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 import pytest
 
 from service.counting.changes import can_looks_change
 from service.counting.count import count_round
-from service.counting.round import ReadComment, TieBreak
+from service.counting.round import ReadComment, Runoff, TieBreak
 from tests.counting.rounds import (
     chat,
     count,
@@ -187,6 +188,43 @@ def test_a_voter_of_very_many_comments_is_taken_as_able_to_do_anything() -> None
     many = [vote(f"m{place}", 3, place, voter="mo") for place in range(13)]
     assert asked(*many, look("x", at=0, voter="mo"), votable=frozenset({3, 4}))[0]
     assert not asked(*many[-2:], look("x", at=0, voter="mo"), votable=frozenset({3, 4}))[0]
+
+
+@pytest.mark.parametrize(
+    ("held", "possible"),
+    [
+        (Runoff(2, (3, 4), 3), False),
+        (Runoff(2, (3, 4), 4), True),
+        (Runoff(2, (3, 4), None), False),
+        (Runoff(2, (3, 5), 3), True),
+        (None, True),
+    ],
+    ids=["for the winner", "for the other", "nobody voted", "among other pages", "not held"],
+)
+def test_a_runoff_decides_what_looks_could_make_of_a_tie(
+    held: Runoff | None, *, possible: bool
+) -> None:
+    chain: tuple[TieBreak, ...] = ("runoff", "lowest number")
+    given = round_of(
+        *votes(3, 2), *votes(4, 1), look("x"), tie_breaks=chain, votable=frozenset({3, 4})
+    )
+    given = replace(given, runoff=held)
+    assert can_looks_change(given, count_round(given)).possible == possible
+
+
+def test_what_is_voted_around_a_page_is_told_from_the_looks_too() -> None:
+    # Joined to 1: 2 and 5. A voter of two pages may choose 12 and 8, the page joined to 12.
+    given = round_of(
+        *votes(1, 2),
+        *votes(12, 1),
+        look("x"),
+        choices=2,
+        tie_breaks=("neighbours", "lowest number"),
+    )
+    assert can_looks_change(given, count_round(given)).possible
+    near = replace(given, comments=(*given.comments, *votes(5, 2)[:1], vote("y", 2)))
+    few = replace(near, rules=replace(near.rules, votable=frozenset({1, 2, 5, 12, 8})))
+    assert not can_looks_change(few, count_round(few)).possible
 
 
 def test_a_thousand_looks_are_answered_at_once() -> None:
