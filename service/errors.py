@@ -11,6 +11,7 @@ Each error holds its data and says in one sentence what is wrong, where, and wha
     │   ├── ClosesBeforeOpening
     │   ├── BadRules             rules of a round or a game that cannot be
     │   ├── BadRuling
+    │   ├── BadDraw              sources or numbers that no draw can be held by
     │   └── BadExport            an export that cannot be read
     │       ├── EmptyExport
     │       ├── BinaryExport
@@ -83,6 +84,10 @@ class BadRules(BadInput):
 
 class BadRuling(BadInput):
     """A ruling that cannot be: a page off the chart, no reason given."""
+
+
+class BadDraw(BadInput):
+    """Sources or numbers that no draw can be held by."""
 
 
 class BadExport(BadInput):

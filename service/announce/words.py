@@ -11,12 +11,13 @@ from dataclasses import dataclass
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
+from service.announce.draw_words import draw_words
 from service.announce.instants import instant_in_words
 from service.chart.votable import Votable
 from service.counting.changes import Change
 from service.counting.result import CAUSES, Cause, Result, TieStep
 from service.counting.round import RoundRules, Standing, TieBreak
-from service.counting.tiebreaks import reached_total
+from service.counting.tie import reached_total
 from service.counting.wording import how_many, listed, pages_in_words, sentence
 
 
@@ -40,7 +41,10 @@ _STANDING: dict[Standing, str] = {
 }
 _TIE_BREAKS: dict[TieBreak, str] = {
     "most joined edges": "the page that touches most stitched pages",
+    "neighbours": "the page whose joined pages have the most votes",
     "reached first": "the page that reached its votes first",
+    "runoff": "a new vote among just those pages",
+    "draw": "a draw that anybody can repeat",
     "lowest number": "the lowest page number",
     "host's pick": "the host's pick, with a reason",
 }
@@ -65,6 +69,8 @@ _NOT_COUNTED: dict[Cause, tuple[str, str]] = {
         "gave way to other ballots of their writers",
     ),
 }
+#: So that a record that somebody shows can be told from the one that was announced.
+_RECORD = "Anybody can recount this from its record, whose SHA-256 digest is {}."
 
 
 def opening_words(
@@ -89,16 +95,22 @@ def opening_words(
         f"{how} {_STANDING[rules.standing]}",
         closing,
         _tie_rules(rules.tie_breaks),
+        draw_words(rules, heading.zone),
     )
 
 
 def result_words(
-    heading: Heading, result: Result, *, change: Change | None = None, then: str = ""
+    heading: Heading,
+    result: Result,
+    *,
+    change: Change | None = None,
+    then: str = "",
+    digest: str = "",
 ) -> str:
     """The result: the winner, the votes, how a tie was broken, what was counted and what not.
 
     `change` says whether comments still to be looked at could change it. `then` is what comes
-    next, as from `next_round_words`.
+    next, as from `next_round_words`. `digest` is that of the record, where there is one.
     """
     if result.winner is not None:
         headline = f"page {result.winner} is next."
@@ -114,6 +126,7 @@ def result_words(
         _counted(result),
         change.why if change is not None and change.looks else "",
         then.strip(),
+        _RECORD.format(digest) if digest else "",
     )
 
 

@@ -6,20 +6,13 @@ from typing import Annotated
 
 from fastapi import APIRouter, Query
 
-from service.api.comment_models import (
-    CommentOut,
-    Filter,
-    ReadingOut,
-    RulingIn,
-    RulingOut,
-)
+from service.api.comment_models import CommentOut, Filter, RulingIn
+from service.api.comments_out import comments_out, outcomes_of
 from service.api.places import InRound
 from service.api.problem_models import problems
-from service.api.shapes import SpanOut
 from service.api.wiring import Now, Reading, Writing, host_only
 from service.counting.result import Ballot, SetAside
 from service.store.counting import count_stored
-from service.store.readings import Counted
 from service.store.rulings import rule_on_comment
 
 router = APIRouter(
@@ -44,8 +37,8 @@ def get_comments(
     """All comments, or those that need a look, are set aside, or count; oldest first."""
     game, row = place.found(session)
     counted = count_stored(session, game, row)
-    outcomes = [one for one in _outcomes(counted) if _fits(one, wanted)]
-    return _comments_out(counted, outcomes[offset : offset + limit])
+    outcomes = [one for one in outcomes_of(counted) if _fits(one, wanted)]
+    return comments_out(counted, outcomes[offset : offset + limit])
 
 
 @router.post("/{key}/rulings", summary="Rule on a comment", status_code=201)
@@ -56,19 +49,7 @@ def post_ruling(
     game, row = place.found(session)
     rule_on_comment(session, game, row, key, ruling.to_ruling(now))
     counted = count_stored(session, game, row)
-    return _comments_out(counted, [one for one in _outcomes(counted) if one.key == key])[0]
-
-
-def _outcomes(counted: Counted) -> list[Ballot | SetAside]:
-    """Every comment once as a ballot or set aside, oldest first."""
-    outcomes: dict[str, Ballot | SetAside] = {}
-    outcomes |= {ballot.key: ballot for ballot in counted.result.ballots}
-    outcomes |= {aside.key: aside for aside in counted.result.set_aside}
-    written = sorted(
-        counted.round_input.comments,
-        key=lambda one: (one.written.earliest, one.written.latest, one.key),
-    )
-    return [outcomes[one.key] for one in written]
+    return comments_out(counted, [one for one in outcomes_of(counted) if one.key == key])[0]
 
 
 def _fits(outcome: Ballot | SetAside, wanted: Filter | None) -> bool:
@@ -78,28 +59,3 @@ def _fits(outcome: Ballot | SetAside, wanted: Filter | None) -> bool:
         return wanted == "counts"
     # What needs a look is set aside too, but the host sees it once, where she can act.
     return wanted == ("look" if outcome.needs_look else "set-aside")
-
-
-def _comments_out(counted: Counted, shown: list[Ballot | SetAside]) -> list[CommentOut]:
-    comments = {one.key: one for one in counted.round_input.comments}
-    out = []
-    for outcome in shown:
-        comment = comments[outcome.key]
-        aside = outcome if isinstance(outcome, SetAside) else None
-        out.append(
-            CommentOut(
-                key=comment.key,
-                author=comment.author,
-                text=counted.texts[comment.key],
-                written=SpanOut.of(comment.written),
-                is_host=comment.is_host,
-                reading=ReadingOut.of(comment.reading),
-                rulings=[RulingOut.of(ruling) for ruling in comment.rulings],
-                counts=aside is None,
-                needs_look=aside is not None and aside.needs_look,
-                cause=aside and aside.cause,
-                why=comment.reading.why if aside is None else aside.why,
-                pages=list(outcome.pages),
-            )
-        )
-    return out

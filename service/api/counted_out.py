@@ -73,6 +73,7 @@ def tally_out(
         why=result.why,
         can_change=counted.change.possible,
         can_change_why=counted.change.why,
+        can_change_by=counted.change.lead,
         announcement=announcement.words,
         announcement_why=announcement.why,
     )

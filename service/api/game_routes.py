@@ -76,7 +76,10 @@ def get_game(game: str, session: Reading) -> GameOut:
     **_HOST,
 )
 def patch_game(game: str, change: GameChangeIn, session: Writing) -> GameForHostOut:
-    """Changes name, the host's own names, languages and when guesses count; what is sent."""
+    """Changes name, the host's own names, languages and when guesses count; what is sent.
+
+    A round that has been opened keeps the host's own names and the languages of its opening.
+    """
     kept = game_named(session, game)
     zone = zone_of(kept.zone)
     sent = {name: getattr(change, name) for name in change.model_fields_set}

@@ -8,9 +8,12 @@ from zoneinfo import ZoneInfo
 
 from pydantic import Field
 
+from service.api.draw_models import DrawOut, Sources
 from service.api.shapes import In, MomentIn, Out, Page, Words, example, moment_or_none
 from service.counting.round import Standing, TieBreak
+from service.counting.sources import NOTHING_TOLD
 from service.store.round_rules import DraftRules
+from service.store.runoffs import RunoffTimes
 from service.store.tables import GameRow, RoundRow
 from service.store.words import opening
 
@@ -38,6 +41,7 @@ class RoundChangeIn(In):
         description="In the order to apply them; the last one must decide.",
     )
     previous: _Previous = None
+    sources: Sources = Field(default=[])
 
     def to_rules(self, zone: ZoneInfo, before: DraftRules) -> DraftRules:
         """The rules, with those that were not sent as they were `before`.
@@ -50,6 +54,8 @@ class RoundChangeIn(In):
             sent[name] = moment_or_none(sent[name], zone)
         if "tie_breaks" in sent:
             sent["tie_breaks"] = tuple(sent["tie_breaks"])
+        if "sources" in sent:
+            sent["sources"] = tuple(source.to_source(zone) for source in sent["sources"])
         kept = {name: getattr(before, name) for name in before.__slots__}
         return DraftRules(**(kept | sent))
 
@@ -66,6 +72,28 @@ class RoundIn(RoundChangeIn):
             "tie_breaks": ["most joined edges", "reached first", "lowest number"],
         }
     )
+
+
+class RunoffIn(In):
+    """When a runoff is held, and its draw's sources; its other rules follow from the first round."""
+
+    model_config = example({"opens": "2026-03-05T18:00", "closes": "2026-03-06T18:00"})
+
+    opens: MomentIn | None = None
+    closes: MomentIn | None = None
+    sources: Sources = Field(default=[])
+
+    def to_times(self, zone: ZoneInfo) -> RunoffTimes:
+        """The times, in the game's zone where no offset was given.
+
+        Raises:
+            BadTime: a time that cannot be.
+        """
+        return RunoffTimes(
+            moment_or_none(self.opens, zone),
+            moment_or_none(self.closes, zone),
+            tuple(source.to_source(zone) for source in self.sources),
+        )
 
 
 class CloseIn(In):
@@ -111,6 +139,8 @@ class RoundOut(Out):
             "widened": False,
             "why": "The next page must share an edge with page 12, chosen last.",
             "winner": None,
+            "runoff_of": None,
+            "draw": None,
             "announcement": "The windy island's mystery, round 2: the vote is open.",
         }
     )
@@ -128,6 +158,8 @@ class RoundOut(Out):
     widened: bool
     why: str
     winner: int | None
+    runoff_of: int | None = Field(description="The round whose tied pages are voted on again.")
+    draw: DrawOut | None = Field(description="How a tie is drawn, where the chain has a draw.")
     announcement: str | None = Field(
         description="While the round is open: its opening in words, ready to paste."
     )
@@ -135,10 +167,11 @@ class RoundOut(Out):
     @classmethod
     def of(cls, game: GameRow, row: RoundRow) -> RoundOut:
         """The row for JSON."""
-        own = {"game", "winner", "previous", "announcement"}
+        own = {"game", "winner", "previous", "announcement", "draw"}
         return cls(
             **row.model_dump(include=set(cls.model_fields) - own),
             game=game.slug,
+            draw=DrawOut.of(row, NOTHING_TOLD) if "draw" in row.tie_breaks else None,
             announcement=opening(game, row) if row.state == "open" else None,
             previous=row.given_previous if row.state == "draft" else row.previous,
             winner=None if row.result is None else row.result["winner"],

@@ -21,19 +21,12 @@ from service.api.shapes import moment_or_none
 from service.api.tally_models import ResultOut
 from service.api.wiring import AnyCaller, Now, Reading, Writing, host_only
 from service.comments.times import zone_of
-from service.errors import WrongState
 from service.store.announcing import announce_round
 from service.store.games import game_named
+from service.store.opening import open_round, votable_now
+from service.store.revisions import revisions_of
 from service.store.round_rules import DraftRules
-from service.store.rounds import (
-    change_draft,
-    close_round,
-    draft_round,
-    name_of,
-    open_round,
-    rules_of,
-    votable_now,
-)
+from service.store.rounds import change_draft, close_round, draft_round, rules_of
 from service.store.rulings import pick_page
 
 router = APIRouter(prefix="/api/games/{game}/rounds", tags=["rounds"])
@@ -118,15 +111,5 @@ def post_announce(
     game, closed = place.found(session)
     keeps = (said or AnnounceIn()).page_in_hand == "in hand"
     announce_round(session, game, closed, keeps_in_hand=keeps, now=now)
-    return ResultOut.of(place.game, closed)
-
-
-@router.get(
-    "/{number}/result", summary="An announced result", responses=problems(401, 404, 409, 422)
-)
-def get_result(place: InRound, session: Reading, caller: AnyCaller) -> ResultOut:
-    """The result with its tie-break steps, once it is announced. It names no voter."""
-    _, row = place.shown(session, caller)
-    if row.result is None:
-        raise WrongState(name_of(row), row.state, "shown with its result", "it is not announced")
-    return ResultOut.of(place.game, row)
+    found = revisions_of(session, closed)
+    return ResultOut.of(place.game, closed, found[-1], found)

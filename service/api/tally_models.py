@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import datetime
 from typing import Any, Literal
 
 from pydantic import Field
 
 from service.api.chart_models import ChartOut
+from service.api.revision_models import RevisionOut
 from service.api.shapes import Out, SpanOut, example
 from service.ballots.reading import Evidence
 from service.counting.result import Cause, TieStep
 from service.counting.round import Standing, TieBreak
 from service.store.tables import RoundRow
+from service.store.tables_counting import RevisionRow
 
 _SPAN = {"earliest": "2026-03-02T09:12:00Z", "latest": "2026-03-02T09:12:00Z"}
 _STEP = {
@@ -160,6 +163,7 @@ class TallyOut(Out):
             "why": "Page 13 wins with 1 vote on 2 ballots, after a tie with page 21.",
             "can_change": False,
             "can_change_why": "No comment needs a look.",
+            "can_change_by": None,
             "announcement": "Page 13 is next.",
             "announcement_why": None,
         }
@@ -184,6 +188,10 @@ class TallyOut(Out):
     why: str
     can_change: bool
     can_change_why: str
+    can_change_by: int | None = Field(
+        description="The most votes by which another page may end ahead of the winner: 0 where it "
+        "may just draw level, below 0 where it stays behind."
+    )
     announcement: str | None = Field(
         description="The result in words, ready to paste; null where they would tell the answer."
     )
@@ -199,6 +207,13 @@ class ResultOut(Out):
             "round": 2,
             "state": "announced",
             "announced": "2026-03-04T19:30:00Z",
+            "revision": 1,
+            "reason": None,
+            "digest": "d1" * 32,
+            "revisions": [
+                {"number": 1, "announced": "2026-03-04T19:30:00Z", "reason": None, "winner": 13,
+                 "digest": "d1" * 32}
+            ],
             "winner": 13,
             "tally": [{"page": 13, "votes": 1}, {"page": 21, "votes": 1}],
             "steps": [_STEP],
@@ -210,12 +225,16 @@ class ResultOut(Out):
             "looks_why": "No comment needs a look.",
             "announcement": "Page 13 is next.",
         }
-    )
+    )  # fmt: skip
 
     game: str
     round: int
     state: Literal["announced"]
     announced: datetime
+    revision: int = Field(description="Which of the revisions this is.")
+    reason: str | None = Field(description="Why it was announced again; null for the first.")
+    digest: str | None = Field(description="SHA-256 of its record.")
+    revisions: list[RevisionOut] = Field(description="All of them, oldest first.")
     winner: int | None
     tally: list[VotesOut]
     steps: list[StepOut]
@@ -228,7 +247,19 @@ class ResultOut(Out):
     announcement: str
 
     @classmethod
-    def of(cls, game: str, row: RoundRow) -> ResultOut:
-        """The result that the announced round keeps."""
-        kept: dict[str, Any] = row.result or {}
-        return cls(game=game, round=row.number, state=row.state, announced=row.announced, **kept)
+    def of(
+        cls, game: str, row: RoundRow, revision: RevisionRow, revisions: Iterable[RevisionRow]
+    ) -> ResultOut:
+        """One revision of the announced round's result."""
+        kept: dict[str, Any] = revision.result
+        return cls(
+            game=game,
+            round=row.number,
+            state=row.state,
+            announced=revision.announced,
+            revision=revision.number,
+            reason=revision.reason,
+            digest=revision.digest,
+            revisions=[RevisionOut.of(one) for one in revisions],
+            **kept,
+        )

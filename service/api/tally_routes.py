@@ -25,6 +25,7 @@ from service.store.batches import batches_of
 from service.store.counting import count_stored
 from service.store.games import page_states
 from service.store.readings import Asked, Counted, Hosts, count, read_comments
+from service.store.rounds import next_number
 from service.store.tables import GameRow, RoundRow
 from service.store.words import stored_result, unnamed_result
 
@@ -85,4 +86,6 @@ def _announcement(session: Session, game: GameRow, row: RoundRow, counted: Count
         check_announcement(session, game, counted.round_input.host_pick)
     except BadRules as error:
         return Announcement(None, f"The announcement is left out: {error}")
-    return Announcement(stored_result(counted, game, row, page_states(session, game).taken))
+    taken = page_states(session, game).taken
+    to_come = next_number(session, game)
+    return Announcement(stored_result(counted, game, row, taken=taken, to_come=to_come))

@@ -3,11 +3,13 @@
 A result is safe when its winner stays ahead of every other page, taken one by one, in every way
 to settle the looks. Against one page the voters can be taken one by one too: the most that all
 together can do for it is the sum of the most that each can do. Only where that sum makes a tie
-does the chain decide, and only `reached first` then depends on how the looks are settled.
+does the chain decide, and only `neighbours` and `reached first` then depend on how the looks are
+settled; a draw may end either way, and a runoff holds for its own pages only.
 
 The answer never says that nothing can change where something could. It says that something could
-where nothing can only in two rare cases: a voter with very many ways to settle their comments,
-and ties of three pages whose times cannot be told apart.
+where nothing can only in rare cases: a voter with very many ways to settle their comments, ties of
+three pages whose times cannot be told apart, and a tie that `neighbours` decides after a tie in
+time, or a draw or a runoff does.
 """
 
 from __future__ import annotations
@@ -29,13 +31,16 @@ class Change:
     """Whether the open looks could change the result, and a sentence why.
 
     True where they could. `looks` is how many there are, `rivals` the pages that may yet win, draw
-    level with the winner, or change who is tied.
+    level with the winner, or change who is tied. `lead` is the most votes by which another page
+    may end ahead of the winner: 0 where it may just draw level, below 0 where it stays behind;
+    None where there is no look, no winner or no other page.
     """
 
     possible: bool
     why: str
     looks: int
     rivals: tuple[int, ...] = ()
+    lead: int | None = None
 
     def __bool__(self) -> bool:
         return self.possible
@@ -68,18 +73,19 @@ def _of_winner(contest: Contest, winner: int, looks: int) -> Change:
         return Change(possible=True, why=why, looks=looks)
     others = sorted(contest.round_input.rules.votable - {winner})
     rivals = tuple(page for page in others if contest.may_fail(winner, page))
+    lead = max((contest.best_lead(winner, page) for page in others), default=None)
     if rivals:
-        why = f"{need} and could change the winner: {_named(rivals)} may yet win or draw level."
-        return Change(possible=True, why=why, looks=looks, rivals=rivals)
+        by = f"win, by at most {how_many(lead, 'vote')}, or " if lead else ""
+        why = f"{need} and could change the winner: {_named(rivals)} may yet {by}draw level."
+        return Change(possible=True, why=why, looks=looks, rivals=rivals, lead=lead)
     why = f"{need}, but {'it' if looks == 1 else 'they'} cannot change the winner: "
-    closest = max((contest.best_lead(winner, page) for page in others), default=0)
-    if not others:
+    if lead is None:
         why += "no other page can be chosen."
-    elif closest == 0:
+    elif lead == 0:
         why += f"at most another page draws level, and page {winner} wins that tie."
     else:
-        why += f"no other page can come closer than {how_many(-closest, 'vote')}."
-    return Change(possible=False, why=why, looks=looks)
+        why += f"no other page can come closer than {how_many(-lead, 'vote')}."
+    return Change(possible=False, why=why, looks=looks, lead=lead)
 
 
 def _of_no_winner(contest: Contest, tied: tuple[int, ...], looks: int) -> Change:

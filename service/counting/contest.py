@@ -3,23 +3,32 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 from datetime import UTC, datetime
 from operator import le, lt
-from typing import Literal
 
 from service.comments.spans import Span
+from service.counting.places import place_of
 from service.counting.possible import Vote, open_voters
 from service.counting.result import Result
-from service.counting.round import RoundInput, TieBreak
-from service.counting.tiebreaks import WAITING, touches
+from service.counting.round import RoundInput
 
-Place = Literal["ahead", "level", "behind"]
 End = Callable[[Span], datetime]
 Compare = Callable[[datetime, datetime], bool]
+#: For each open voter, the votes that are still looked at.
+Votes = Sequence[frozenset[Vote]]
 
 #: Stands for the time of a vote that is not given.
 _NEVER = datetime.min.replace(tzinfo=UTC)
+
+
+@dataclass(frozen=True, slots=True)
+class _Timed:
+    """A page, and which end of the times of its votes is looked at."""
+
+    page: int
+    end: End
 
 
 class Contest:
@@ -65,45 +74,80 @@ class Contest:
         """Whether two pages may end other than tied with no tie-break to tell them apart."""
         if self.best_lead(first, second) > 0 or self.best_lead(second, first) > 0:
             return True
-        before, timed, after = _around(self.round_input.rules.tie_breaks, "reached first")
-        if _place((*before, *after), first, second, self.round_input) != "level":
-            return True
-        return (
-            timed
-            and not WAITING.intersection(before)
-            and (self._may_be_first(first, second) or self._may_be_first(second, first))
-        )
+        votes = self._doing_most(first, second)
+        for rule in self.round_input.rules.tie_breaks:
+            if rule == "neighbours":
+                if self._most_around(first, second, votes) or self._most_around(second, first):
+                    return True
+            elif rule == "reached first":
+                if self._may_be_first(first, second) or self._may_be_first(second, first):
+                    return True
+            else:
+                place = place_of(rule, first, second, self.round_input)
+                if place != "level":
+                    return place != "waits"
+        return False
 
     def _may_fail_tied(self, first: int, second: int) -> bool:
-        before, timed, after = _around(self.round_input.rules.tie_breaks, "reached first")
-        place = _place(before, first, second, self.round_input)
-        if place != "level" or WAITING.intersection(before):
-            return place != "ahead"
-        if _place(after, first, second, self.round_input) != "ahead":
-            return not timed or self._may_be_no_later(second, first)
-        return timed and self._may_be_first(second, first)
+        """Whether `first`, tied with `second` at the best for it, may end other than ahead.
 
-    def _may_be_first(self, first: int, second: int) -> bool:
+        The rules are gone through in their order. Where one may leave the tie, what the voters
+        must then have done is kept for the next.
+        """
+        votes = self._doing_most(first, second)
+        for rule in self.round_input.rules.tie_breaks:
+            if rule == "neighbours":
+                most = self._most_around(first, second, votes)
+                if most:
+                    return most > 0
+                votes = [_most_near(some) for some in votes]
+            elif rule == "reached first":
+                if self._may_be_first(second, first, votes):
+                    return True
+                if not self._may_be_no_later(second, first, votes):
+                    return False
+                # Which votes make the times the same is not followed up: all stay possible.
+            else:
+                place = place_of(rule, first, second, self.round_input)
+                if place != "level":
+                    return place != "ahead"
+        return True
+
+    def _doing_most(self, first: int, second: int) -> Votes:
+        """For each open voter the votes that do the most for `second` against `first`."""
+        return [_most_leading(voter.votes(first, second)) for voter in self._open]
+
+    def _most_around(self, first: int, second: int, votes: Votes | None = None) -> int:
+        """The most votes by which the pages around `second` may have more than those of `first`."""
+        near = self.round_input.chart.neighbours
+        sure = sum(self._votes[page] for page in near(second))
+        sure -= sum(self._votes[page] for page in near(first))
+        votes = self._doing_most(first, second) if votes is None else votes
+        return sure + sum(max(vote.near for vote in some) for some in votes)
+
+    def _may_be_first(self, first: int, second: int, votes: Votes | None = None) -> bool:
         """Whether `first` may have reached a tied total provably before `second`."""
-        return self._may_hold(first, _latest, second, _earliest, lt)
+        return self._may_hold(_Timed(first, _latest), _Timed(second, _earliest), lt, votes)
 
-    def _may_be_no_later(self, first: int, second: int) -> bool:
+    def _may_be_no_later(self, first: int, second: int, votes: Votes | None = None) -> bool:
         """Whether `second` may have reached a tied total other than provably before `first`."""
-        return self._may_hold(first, _earliest, second, _latest, le)
+        return self._may_hold(_Timed(first, _earliest), _Timed(second, _latest), le, votes)
 
-    def _may_hold(self, early: int, low: End, late: int, high: End, compare: Compare) -> bool:
+    def _may_hold(self, early: _Timed, late: _Timed, compare: Compare, votes: Votes | None) -> bool:
         """Whether, tied at the most that voters can do for `early`, its time may be the lower.
 
         A total is reached with its last vote, so every vote for `early` should be given early,
         while for `late` one late vote is enough: each vote in turn is tried as that one.
         """
+        low, high = early.end, late.end
         sure_low = max(
-            (low(b.given(early)) for b in self._sure if early in b.pages), default=_NEVER
+            (low(b.given(early.page)) for b in self._sure if early.page in b.pages), default=_NEVER
         )
         sure_high = max(
-            (high(b.given(late)) for b in self._sure if late in b.pages), default=_NEVER
+            (high(b.given(late.page)) for b in self._sure if late.page in b.pages), default=_NEVER
         )
-        voters = [_times(voter.votes(late, early), low, high) for voter in self._open]
+        votes = self._doing_most(late.page, early.page) if votes is None else votes
+        voters = [_times(some, low, high) for some in votes]
         floors = [min(time for time, _ in times) for times in voters]
         highest, next_highest = sorted([*floors, _NEVER, _NEVER])[:-3:-1]
         if compare(max(sure_low, highest), sure_high):
@@ -115,16 +159,26 @@ class Contest:
         return False
 
 
-def _times(votes: frozenset[Vote], low: End, high: End) -> list[tuple[datetime, datetime]]:
-    """The times of the votes that do the most for the second page: its own, and the first's."""
+def _most_leading(votes: frozenset[Vote]) -> frozenset[Vote]:
+    """Those that put the second page farthest ahead of the first."""
     most = max(vote.lead for vote in votes)
+    return frozenset(vote for vote in votes if vote.lead == most)
+
+
+def _most_near(votes: frozenset[Vote]) -> frozenset[Vote]:
+    """Those that do the most for the pages around the second page."""
+    most = max(vote.near for vote in votes)
+    return frozenset(vote for vote in votes if vote.near == most)
+
+
+def _times(votes: frozenset[Vote], low: End, high: End) -> list[tuple[datetime, datetime]]:
+    """The times of each vote: the second page's, and the first's."""
     return [
         (
             _NEVER if vote.second is None else low(vote.second),
             _NEVER if vote.first is None else high(vote.first),
         )
         for vote in votes
-        if vote.lead == most
     ]
 
 
@@ -134,48 +188,3 @@ def _earliest(span: Span) -> datetime:
 
 def _latest(span: Span) -> datetime:
     return span.latest
-
-
-def _by_edges(first: int, second: int, round_input: RoundInput) -> Place:
-    lead = touches(first, round_input) - touches(second, round_input)
-    return "ahead" if lead > 0 else "behind" if lead < 0 else "level"
-
-
-def _by_number(first: int, second: int, _round_input: RoundInput) -> Place:
-    return "ahead" if first < second else "behind"
-
-
-def _by_pick(first: int, second: int, round_input: RoundInput) -> Place:
-    """A pick decides for its page; without one the chain waits, so neither is ahead for sure."""
-    pick = round_input.host_pick
-    if pick is None:
-        return "level"
-    return "ahead" if pick[0] == first else "behind" if pick[0] == second else "level"
-
-
-#: The rules that place two tied pages alike however the looks are settled. A rule that is neither
-#: here nor `reached first` is taken as able to decide either way.
-_PLACES: Mapping[TieBreak, Callable[[int, int, RoundInput], Place]] = {
-    "most joined edges": _by_edges,
-    "lowest number": _by_number,
-    "host's pick": _by_pick,
-}
-
-
-def _around(
-    chain: tuple[TieBreak, ...], rule: TieBreak
-) -> tuple[tuple[TieBreak, ...], bool, tuple[TieBreak, ...]]:
-    """The chain before `rule`, whether it is there, and the chain after it."""
-    if rule not in chain:
-        return chain, False, ()
-    place = chain.index(rule)
-    return chain[:place], True, chain[place + 1 :]
-
-
-def _place(chain: Iterable[TieBreak], first: int, second: int, round_input: RoundInput) -> Place:
-    """Where the rules of a chain leave the first of two tied pages, however the looks end."""
-    for rule in chain:
-        place = _PLACES[rule](first, second, round_input) if rule in _PLACES else "behind"
-        if place != "level" or rule in WAITING:
-            return place
-    return "level"

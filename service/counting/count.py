@@ -2,13 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from service.counting.result import Result, TieStep
-from service.counting.round import RoundInput
+from service.counting.round import RoundInput, TieBreak
 from service.counting.rules import check_rules
 from service.counting.settle import settle
 from service.counting.tally import leaders, tally_of
-from service.counting.tiebreaks import WAITING, Tie, narrowed
+from service.counting.tie import Tie
+from service.counting.tiebreaks import narrowed
 from service.counting.wording import how_many, listed, pages_in_words, sentence
+
+_WAITS_FOR: Mapping[TieBreak, str] = {
+    "runoff": "a runoff among them is to be held",
+    "draw": "the draw among them is still to be held",
+    "host's pick": "the host has yet to pick one of them",
+}
 
 
 def count_round(round_input: RoundInput) -> Result:
@@ -52,6 +61,6 @@ def _why(
             f"broken by {rules}."
         )
     tied = f"{sentence(pages_in_words(left))} are tied with {votes}"
-    if steps and steps[-1].rule in WAITING:
-        return f"{tied}, and the host has yet to pick one of them."
+    if steps and steps[-1].waits:
+        return f"{tied}, and {_WAITS_FOR[steps[-1].rule]}."
     return f"{tied}, and no tie-break of this round tells them apart: there is no winner."

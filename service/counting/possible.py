@@ -20,10 +20,15 @@ MOST_WAYS = 3000
 
 @dataclass(frozen=True, slots=True)
 class Vote:
-    """What a voter's vote may be, as far as two pages go: since when given, None where not."""
+    """What a voter's vote may be, as far as two pages go: since when given, None where not.
+
+    `near` is by how many votes it puts the pages around the second page ahead of those around the
+    first; 0 where the round does not look at that.
+    """
 
     first: Span | None
     second: Span | None
+    near: int = 0
 
     @property
     def lead(self) -> int:
@@ -41,11 +46,16 @@ class OpenVoter:
     """
 
     name: str
-    rules: RoundRules
+    round_input: RoundInput
     sure: list[Said] = field(default_factory=list)
     maybe: list[Said] = field(default_factory=list)
     free: list[Said] = field(default_factory=list)
     _known: dict[tuple[int, int], frozenset[Vote]] = field(default_factory=dict, init=False)
+
+    @property
+    def rules(self) -> RoundRules:
+        """The rules of the round."""
+        return self.round_input.rules
 
     @property
     def own(self) -> frozenset[int]:
@@ -58,27 +68,30 @@ class OpenVoter:
         Exact while there are few ways to settle the comments; beyond that, everything is taken
         as possible.
         """
-        # Pages that this voter never named are alike.
-        kind = (
-            first if first in self.own else -1,
-            second if second in self.own or not second else -2,
-        )
+        kind = (first, second)
+        if "neighbours" not in self.rules.tie_breaks:
+            # Pages that this voter never named are alike.
+            kind = (
+                first if first in self.own else -1,
+                second if second in self.own or not second else -2,
+            )
         if kind not in self._known:
             self._known[kind] = self._find_votes(first, second)
         return self._known[kind]
 
     def _find_votes(self, first: int, second: int) -> frozenset[Vote]:
         if len(self.sure) + len(self.maybe) + len(self.free) > MOST_COMMENTS:
-            return self._anything()
+            return self._anything(first, second)
+        around = self._around(first, second)
         found: set[Vote] = set()
         ways = 0
         for settled in self._settled(first, second):
             for said, stands in _rulings_on_order(settled, self.rules):
                 ways += 1
                 if ways > MOST_WAYS:
-                    return self._anything()
+                    return self._anything(first, second)
                 if not stands.unclear:
-                    found.add(_vote(stands.ballot, said, self.rules, first, second))
+                    found.add(_vote(stands.ballot, said, self.rules, (first, second), around))
         return frozenset(found)
 
     def _settled(self, first: int, second: int) -> Iterator[list[Said]]:
@@ -94,22 +107,42 @@ class OpenVoter:
     def _choices(self, first: int, second: int) -> Iterator[tuple[int, ...]]:
         """What a comment may turn out to say; pages that nobody asks about are alike."""
         named = (self.own | {first, second}) & self.rules.votable
-        unnamed = sorted(self.rules.votable - named)[:1]
+        around = self._around(first, second)
+        unnamed: list[int] = []
+        for page in sorted(self.rules.votable - named):
+            alike = sum(around.get(page, 0) == around.get(other, 0) for other in unnamed)
+            if alike < (self.rules.choices if around else 1):
+                unnamed.append(page)
         yield ()
         for many in range(1, self.rules.choices + 1):
             yield from combinations([*sorted(named), *unnamed], many)
 
-    def _anything(self) -> frozenset[Vote]:
+    def _around(self, first: int, second: int) -> dict[int, int]:
+        """What a vote for each page does for the pages around `second` against those of `first`.
+
+        Empty where the round does not look at that.
+        """
+        if "neighbours" not in self.rules.tie_breaks or not second:
+            return {}
+        near_first, near_second = map(self.round_input.chart.neighbours, (first, second))
+        return {
+            page: (page in near_second) - (page in near_first)
+            for page in self.rules.votable & (near_first ^ near_second)
+        }
+
+    def _anything(self, first: int, second: int) -> frozenset[Vote]:
         times = [said.written for said in (*self.sure, *self.maybe, *self.free)]
         given = (
             None,
             Span(min(at.earliest for at in times), min(at.latest for at in times)),
             Span(max(at.earliest for at in times), max(at.latest for at in times)),
         )
+        most = self.rules.choices if self._around(first, second) else 0
         return frozenset(
-            Vote(first, second)
-            for first, second in product(given, given)
-            if first is None or second is None or self.rules.choices > 1
+            Vote(one, other, near)
+            for one, other in product(given, given)
+            for near in range(-most, most + 1)
+            if one is None or other is None or self.rules.choices > 1
         )
 
 
@@ -120,7 +153,7 @@ def open_voters(round_input: RoundInput, looks: frozenset[str]) -> list[OpenVote
         BadRuling: a ruling that holds cannot be.
     """
     names = {one.voter for one in round_input.comments if one.key in looks}
-    voters = {name: OpenVoter(name, round_input.rules) for name in names}
+    voters = {name: OpenVoter(name, round_input) for name in names}
     for comment in round_input.comments:
         if comment.voter in voters:
             _add(voters[comment.voter], comment, round_input)
@@ -162,12 +195,14 @@ def _rulings_on_order(said: list[Said], rules: RoundRules) -> Iterator[tuple[lis
 
 
 def _vote(
-    ballot: Said | None, said: list[Said], rules: RoundRules, first: int, second: int
+    ballot: Said | None,
+    said: list[Said],
+    rules: RoundRules,
+    asked: tuple[int, int],
+    around: dict[int, int],
 ) -> Vote:
-    given = [
-        given_since(page, said, rules.standing)
-        if ballot is not None and page in ballot.pages
-        else None
-        for page in (first, second)
-    ]
-    return Vote(given[0], given[1])
+    pages = () if ballot is None else ballot.pages
+    first, second = (
+        given_since(page, said, rules.standing) if page in pages else None for page in asked
+    )
+    return Vote(first, second, sum(around.get(page, 0) for page in pages))

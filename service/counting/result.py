@@ -82,6 +82,8 @@ class TieStep:
     kept: tuple[int, ...]
     why: str
     values: tuple[tuple[int, str], ...] = ()
+    #: Whether the rule waits for somebody's act; until then nothing follows it.
+    waits: bool = False
 
 
 @dataclass(frozen=True, slots=True)

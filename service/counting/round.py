@@ -9,9 +9,18 @@ from typing import Literal, get_args
 from service.ballots.reading import Reading
 from service.chart.grid import Chart
 from service.comments.spans import Span
+from service.counting.sources import NO_SOURCES, NOTHING_TOLD, DrawInput, DrawRules
 
 Standing = Literal["latest", "first"]
-TieBreak = Literal["most joined edges", "reached first", "lowest number", "host's pick"]
+TieBreak = Literal[
+    "most joined edges",
+    "neighbours",
+    "reached first",
+    "runoff",
+    "draw",
+    "lowest number",
+    "host's pick",
+]
 STANDINGS: tuple[Standing, ...] = get_args(Standing)
 TIE_BREAKS: tuple[TieBreak, ...] = get_args(TieBreak)
 
@@ -32,6 +41,8 @@ class RoundRules:
     choices: int = 1
     standing: Standing = "latest"
     tie_breaks: tuple[TieBreak, ...] = ("most joined edges", "reached first", "lowest number")
+    #: How a draw is held, where the chain has one.
+    draw: DrawRules = NO_SOURCES
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,6 +82,21 @@ class ReadComment:
 
 
 @dataclass(frozen=True, slots=True)
+class Runoff:
+    """What came of the runoff: a round of its own, in which only the tied pages were votable.
+
+    `winner` is None where nobody voted in it. `votes` are its tally. `digest` is that of its
+    record, where it has one.
+    """
+
+    round: int
+    pages: tuple[int, ...]
+    winner: int | None
+    votes: tuple[tuple[int, int], ...] = ()
+    digest: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class RoundInput:
     """Everything a result follows from; nothing else may change it."""
 
@@ -79,3 +105,9 @@ class RoundInput:
     comments: tuple[ReadComment, ...]
     #: The host's pick, where the chain ends in one: the page and the reason.
     host_pick: tuple[int, str] | None = None
+    #: The runoff among the tied pages, once it is decided.
+    runoff: Runoff | None = None
+    #: What is known of the draw's sources.
+    drawn: DrawInput = NOTHING_TOLD
+    #: The round's public salt; None where the voters are told by their pseudonyms already.
+    salt: bytes | None = None

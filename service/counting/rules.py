@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from service.chart.grid import Chart
 from service.counting.round import STANDINGS, TIE_BREAKS, RoundRules
+from service.counting.sources import check_sources
 from service.counting.wording import pages_in_words
 from service.errors import BadRules, BadTime, ClosesBeforeOpening
 
@@ -16,6 +17,7 @@ def check_rules(rules: RoundRules, chart: Chart) -> None:
             votable page off the chart.
         BadTime: an opening or closing without a zone.
         ClosesBeforeOpening: the closing is not after the opening.
+        BadDraw: sources that no draw can be held by.
     """
     for at in (rules.opens, rules.closes):
         if at is not None and at.tzinfo is None:
@@ -40,3 +42,4 @@ def check_rules(rules: RoundRules, chart: Chart) -> None:
             f"the votable pages hold {pages_in_words(off)}, not on the chart",
             f"name pages from 1 to {chart.page_count}",
         )
+    check_sources(rules.draw.sources)

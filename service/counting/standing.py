@@ -122,12 +122,13 @@ def _may_be_first(said: Sequence[Said]) -> list[Said]:
 
 
 def _withdrawals_beside(may_stand: list[Said], said: Sequence[Said]) -> list[Said]:
-    """The other withdrawals that may have come on either side of one that may stand."""
+    """The other withdrawals that may have come on either side of a ballot that may stand."""
     keys = {one.key for one in may_stand}
+    ballots = [one for one in may_stand if not one.takes_back]
     return [
         back
         for back in said
-        if back.takes_back and back.key not in keys and _meets_any(back, may_stand)
+        if back.takes_back and back.key not in keys and _meets_any(back, ballots)
     ]
 
 

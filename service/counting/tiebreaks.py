@@ -1,45 +1,20 @@
 """The rules that narrow a tie, by name. A chain of them is chosen before the opening.
 
 A rule is a function of the pages tied and of the round so far; it keeps some of them, never none.
-A new rule is one function here, one line in `RULES` and its name in `TieBreak`.
+Those that wait for an act after the voting are in `acts`. A new rule is one function, one line in
+`RULES` and its name in `TieBreak`; DEVELOPERS.md says what else it needs.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from collections.abc import Mapping
 
 from service.comments.spans import Span
-from service.counting.result import Ballot, TieStep
-from service.counting.round import RoundInput, TieBreak
+from service.counting.acts import draw, hosts_pick, runoff
+from service.counting.result import TieStep
+from service.counting.round import TieBreak
+from service.counting.tie import Rule, Tie, reached_total, told, touches, votes_around
 from service.counting.wording import how_many, pages_in_words, sentence
-from service.errors import BadRuling
-
-
-@dataclass(frozen=True, slots=True)
-class Tie:
-    """A tie to be narrowed: the pages, ascending, and all that a rule may look at."""
-
-    pages: tuple[int, ...]
-    ballots: tuple[Ballot, ...]
-    round_input: RoundInput
-
-
-Rule = Callable[[Tie], TieStep]
-
-
-def touches(page: int, round_input: RoundInput) -> int:
-    """How many stitched pages share an edge of the chart with `page`."""
-    return len(round_input.chart.edge_neighbours(page) & round_input.rules.stitched)
-
-
-def reached_total(page: int, ballots: tuple[Ballot, ...]) -> Span:
-    """When `page` reached its total: when the last of its votes was given.
-
-    `page` must have a vote.
-    """
-    given = [ballot.given(page) for ballot in ballots if page in ballot.pages]
-    return Span(max(at.earliest for at in given), max(at.latest for at in given))
 
 
 def most_joined_edges(tie: Tie) -> TieStep:
@@ -58,7 +33,23 @@ def most_joined_edges(tie: Tie) -> TieStep:
         verb = "touches" if len(kept) == 1 else "each touch"
         rest = "the other" if len(tie.pages) == 2 else "any other of them"
         why = f"{sentence(pages_in_words(kept))} {verb} {stitched}, more than {rest}."
-    return TieStep("most joined edges", tie.pages, kept, why, _values(touched))
+    return TieStep("most joined edges", tie.pages, kept, why, told(touched))
+
+
+def neighbours(tie: Tie) -> TieStep:
+    """Keep the pages with the most votes on the pages joined to them: what is wished for nearby."""
+    around = {page: votes_around(page, tie) for page in tie.pages}
+    most = max(around.values())
+    kept = tuple(page for page in tie.pages if around[page] == most)
+    votes = how_many(most, "vote") if most else "no vote"
+    if kept == tie.pages:
+        who = "both" if len(kept) == 2 else "all"
+        why = f"The pages joined to them have {votes} in {who} cases, so the tie stays."
+    else:
+        rest = "the other" if len(tie.pages) == 2 else "any other of them"
+        each = "" if len(kept) == 1 else " each"
+        why = f"The pages joined to {pages_in_words(kept)} have {votes}{each}, more than {rest}."
+    return TieStep("neighbours", tie.pages, kept, why, told(around))
 
 
 def reached_first(tie: Tie) -> TieStep:
@@ -80,7 +71,7 @@ def reached_first(tie: Tie) -> TieStep:
         stays = "the tie stays" if kept == tie.pages else "these stay tied"
         why = f"{sentence(pages_in_words(kept))} {how}, so {stays}."
     values = {page: _span_in_words(at) for page, at in reached.items()}
-    return TieStep("reached first", tie.pages, kept, why, _values(values))
+    return TieStep("reached first", tie.pages, kept, why, told(values))
 
 
 def lowest_number(tie: Tie) -> TieStep:
@@ -88,36 +79,18 @@ def lowest_number(tie: Tie) -> TieStep:
     lowest = min(tie.pages)
     why = f"Page {lowest} has the lowest number."
     numbers = {page: page for page in tie.pages}
-    return TieStep("lowest number", tie.pages, (lowest,), why, _values(numbers))
-
-
-def hosts_pick(tie: Tie) -> TieStep:
-    """Keep the page that the host picks, with her reason; all of them until she has picked.
-
-    A pick that is not among the tied pages (it was made before the count changed) keeps them all
-    too, and says so.
-    """
-    pick = tie.round_input.host_pick
-    tied = pages_in_words(tie.pages)
-    if pick is None:
-        return TieStep("host's pick", tie.pages, tie.pages, f"The host has yet to pick: {tied}.")
-    page, reason = pick
-    if page not in tie.pages:
-        why = f"The host picked page {page}, which is not among those tied: pick again from {tied}."
-        return TieStep("host's pick", tie.pages, tie.pages, why)
-    why = f"The host picked page {page}: {reason.strip()}"
-    return TieStep("host's pick", tie.pages, (page,), why, ((page, reason.strip()),))
+    return TieStep("lowest number", tie.pages, (lowest,), why, told(numbers))
 
 
 RULES: Mapping[TieBreak, Rule] = {
     "most joined edges": most_joined_edges,
+    "neighbours": neighbours,
     "reached first": reached_first,
+    "runoff": runoff,
+    "draw": draw,
     "lowest number": lowest_number,
     "host's pick": hosts_pick,
 }
-
-#: Rules that wait for somebody's act: while they keep more than one page, nothing follows them.
-WAITING: frozenset[TieBreak] = frozenset({"host's pick"})
 
 
 def narrowed(tie: Tie) -> tuple[TieStep, ...]:
@@ -130,30 +103,9 @@ def narrowed(tie: Tie) -> tuple[TieStep, ...]:
         step = RULES[rule](Tie(pages, tie.ballots, tie.round_input))
         steps.append(step)
         pages = step.kept
-        if rule in WAITING:
+        if step.waits:
             break
     return tuple(steps)
-
-
-def check_pick(page: int, reason: str, tied: tuple[int, ...]) -> None:
-    """Refuse a host's pick that cannot be, where `tied` are the pages that wait for it.
-
-    Raises:
-        BadRuling: no tie waits for a pick; the page is not among the tied ones; no reason.
-    """
-    if not tied:
-        raise BadRuling("no tie waits for the host's pick", "pick only where the count asks for it")
-    if page not in tied:
-        raise BadRuling(
-            f"page {page} is not among the tied {pages_in_words(tied)}",
-            "pick one of those",
-        )
-    if not reason.strip():
-        raise BadRuling("the host's pick has no reason", "say in a few words why")
-
-
-def _values(values: Mapping[int, object]) -> tuple[tuple[int, str], ...]:
-    return tuple((page, str(value)) for page, value in sorted(values.items()))
 
 
 def _span_in_words(span: Span) -> str:

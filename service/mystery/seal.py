@@ -38,10 +38,7 @@ def revealed_bytes(answer: Answer, salt: bytes) -> bytes:
     Raises:
         BadRules: a salt that is not 32 bytes long, or a name with a broken character in it.
     """
-    if len(salt) != SALT_BYTES:
-        raise BadRules(
-            f"the salt of a seal has {len(salt)} bytes", f"give {SALT_BYTES} random bytes"
-        )
+    _check_salt(salt)
     names: dict[str, str | list[str]] = {
         "title": answer.title,
         "designer": answer.designer,
@@ -66,6 +63,21 @@ def seal_of(answer: Answer, salt: bytes) -> str:
     return hashlib.sha256(revealed_bytes(answer, salt)).hexdigest()
 
 
+def draw_value_of(salt: bytes, game: str, round_number: int) -> bytes:
+    """A round's own value for a draw: HMAC-SHA-256 (RFC 2104) of game and round, keyed by the salt.
+
+    It can be published: nobody gets the salt back from it, so it tells nothing of the answer and
+    lets nobody try answers against the seal. Once the salt is revealed, anybody can make it again
+    and see that it was fixed when the answer was sealed.
+
+    Raises:
+        BadRules: a salt that is not 32 bytes long.
+    """
+    _check_salt(salt)
+    about = rfc8785.dumps({"draw": {"game": game, "round": round_number}})
+    return hmac.digest(salt, about, "sha256")
+
+
 def check_reveal(seal: str, answer: Answer, salt: bytes) -> RevealCheck:
     """Whether `answer` and `salt` are what was sealed; `seal` as it was published.
 
@@ -82,3 +94,10 @@ def check_reveal(seal: str, answer: Answer, salt: bytes) -> RevealCheck:
         return RevealCheck(holds=True, seal=made, why=why)
     why = "Salt and answer make another seal than the published one: something was changed."
     return RevealCheck(holds=False, seal=made, why=why)
+
+
+def _check_salt(salt: bytes) -> None:
+    if len(salt) != SALT_BYTES:
+        raise BadRules(
+            f"the salt of a seal has {len(salt)} bytes", f"give {SALT_BYTES} random bytes"
+        )

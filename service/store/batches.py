@@ -46,8 +46,10 @@ class BatchReport:
 def hand_in(session: Session, row: RoundRow, delivery: Delivery) -> BatchReport:
     """Keep the comments of an export. The same bytes read the same way change nothing.
 
+    An announced result stays as it is: what is found late counts in its next revision.
+
     Raises:
-        WrongState: the round is a draft, or its result is announced.
+        WrongState: the round is a draft.
     """
     take_round(session, row)
     check_takes_comments(row)
@@ -78,14 +80,10 @@ def check_takes_comments(row: RoundRow) -> None:
     """Whether comments can be handed in to the round.
 
     Raises:
-        WrongState: the round is a draft, or its result is announced.
+        WrongState: the round is a draft.
     """
     if row.state == "draft":
         raise WrongState(name_of(row), "a draft", "given comments", "open it first")
-    if row.state == "announced":
-        raise WrongState(
-            name_of(row), "announced", "given comments", "hand them in to the next round"
-        )
 
 
 def batches_of(session: Session, row: RoundRow) -> Sequence[BatchRow]:

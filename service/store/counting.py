@@ -7,15 +7,18 @@ from collections import defaultdict
 from sqlmodel import Session, col, select
 
 from service.ballots.reading import Question
-from service.counting.round import RoundInput, RoundRules, Ruling
+from service.counting.round import RoundInput, RoundRules, Ruling, Runoff
 from service.errors import WrongState
 from service.store.columns import id_of
 from service.store.comments import known_comments
+from service.store.draw_sources import draw_rules_of
+from service.store.draws import drawn_so_far
 from service.store.games import chart_of
 from service.store.readings import Asked, Counted, Hosts, count, read_comments
 from service.store.rounds import name_of, rules_of
 from service.store.tables import GameRow, RoundRow
 from service.store.tables_comments import CommentRow, PickRow, RulingRow
+from service.store.tables_counting import RevisionRow
 
 
 def count_stored(session: Session, game: GameRow, row: RoundRow) -> Counted:
@@ -27,9 +30,19 @@ def count_stored(session: Session, game: GameRow, row: RoundRow) -> Counted:
     rules = counting_rules(row)
     chart = chart_of(game)
     question = Question(chart, rules.choices, tuple(row.languages or ()))
-    asked = Asked(question, Hosts.of(game.hosts), rules.closes)
+    hosts = game.hosts if row.hosts is None else row.hosts
+    asked = Asked(question, Hosts.of(hosts), rules.closes)
     read, texts = read_comments(known_comments(session, row), asked, _rulings(session, row))
-    return count(RoundInput(chart, rules, read, _pick(session, row)), texts)
+    given = RoundInput(
+        chart,
+        rules,
+        read,
+        host_pick=_pick(session, row),
+        runoff=_runoff(session, row),
+        drawn=drawn_so_far(session, row),
+        salt=None if row.salt is None else bytes.fromhex(row.salt),
+    )
+    return count(given, texts)
 
 
 def counting_rules(row: RoundRow) -> RoundRules:
@@ -50,6 +63,7 @@ def counting_rules(row: RoundRow) -> RoundRules:
         choices=rules.choices,
         standing=rules.standing,
         tie_breaks=rules.tie_breaks,
+        draw=draw_rules_of(row),
     )
 
 
@@ -74,3 +88,24 @@ def _pick(session: Session, row: RoundRow) -> tuple[int, str] | None:
     of_round = select(PickRow).where(PickRow.round_id == id_of(row))
     picked = session.exec(of_round.order_by(col(PickRow.id).desc())).first()
     return None if picked is None else (picked.page, picked.reason)
+
+
+def _runoff(session: Session, row: RoundRow) -> Runoff | None:
+    """The last runoff of the round that was announced, as its newest revision has it."""
+    of_round = select(RoundRow).where(
+        RoundRow.game_id == row.game_id,
+        RoundRow.runoff_of == row.number,
+        RoundRow.state == "announced",
+    )
+    held = session.exec(of_round.order_by(col(RoundRow.number).desc())).first()
+    if held is None or held.result is None:
+        return None
+    of_held = select(RevisionRow.digest).where(RevisionRow.round_id == id_of(held))
+    digest = session.exec(of_held.order_by(col(RevisionRow.number).desc())).first()
+    return Runoff(
+        round=held.number,
+        pages=tuple(held.votable or ()),
+        winner=held.result["winner"],
+        votes=tuple((one["page"], one["votes"]) for one in held.result["tally"]),
+        digest=digest or "",
+    )

@@ -8,11 +8,12 @@ from datetime import UTC, datetime
 from service.chart.grid import Chart
 from service.counting.round import RoundRules, Standing, TieBreak
 from service.counting.rules import check_rules
-from service.errors import BadRules, ClosesBeforeOpening, PageNotOnChart
+from service.counting.sources import DrawSource, check_sources
+from service.errors import BadDraw, BadRules, ClosesBeforeOpening, PageNotOnChart
 
 #: The tie-breaks that always name one page. A chain ends with one, or a tie could stay for ever:
 #: the rules are frozen once voting began.
-DECIDING: frozenset[TieBreak] = frozenset({"lowest number", "host's pick"})
+DECIDING: frozenset[TieBreak] = frozenset({"draw", "lowest number", "host's pick"})
 _BEFORE_ALL = datetime.min.replace(tzinfo=UTC)
 
 
@@ -21,7 +22,8 @@ class DraftRules:
     """What the host says of a round before it opens.
 
     `opens` None: when she opens it. `closes` None: when she closes it. `previous` is the page
-    chosen last, where it is not the one that the game's own rounds and pages tell.
+    chosen last, where it is not the one that the game's own rounds and pages tell. `sources` are
+    those of the draw; none for the round's own value.
     """
 
     opens: datetime | None = None
@@ -30,6 +32,7 @@ class DraftRules:
     standing: Standing = "latest"
     tie_breaks: tuple[TieBreak, ...] = ("most joined edges", "reached first", "lowest number")
     previous: int | None = None
+    sources: tuple[DrawSource, ...] = ()
 
 
 def check_draft(rules: DraftRules, chart: Chart) -> None:
@@ -39,6 +42,7 @@ def check_draft(rules: DraftRules, chart: Chart) -> None:
         BadRules: choices, standing or tie-breaks that cannot be, or may leave a tie for ever.
         ClosesBeforeOpening: the closing is not after the opening.
         PageNotOnChart: the page chosen last is not on the chart.
+        BadDraw: sources that no draw can be held by, or that this round's chain never draws by.
     """
     check_rules(
         RoundRules(
@@ -60,10 +64,25 @@ def check_draft(rules: DraftRules, chart: Chart) -> None:
         ends = f"ends with {rules.tie_breaks[-1]!r}" if rules.tie_breaks else "is empty"
         raise BadRules(
             f"the chain of tie-breaks {ends} and may leave a tie",
-            "end it with 'lowest number' or \"host's pick\"",
+            "end it with 'draw', 'lowest number' or \"host's pick\"",
         )
+    _check_sources_fit(rules)
     if rules.previous is not None and rules.previous not in chart.pages:
         raise PageNotOnChart(rules.previous, chart.page_count)
+
+
+def _check_sources_fit(rules: DraftRules) -> None:
+    if not rules.sources:
+        return
+    chain = rules.tie_breaks
+    if "draw" not in chain:
+        raise BadDraw("sources are named but no tie-break is a draw", "add 'draw' to the chain")
+    if "runoff" in chain and chain.index("runoff") < chain.index("draw"):
+        raise BadDraw(
+            "the draw follows the runoff, so it is held there",
+            "name its sources when the runoff is drafted",
+        )
+    check_sources(rules.sources, rules.closes)
 
 
 def check_times(opens: datetime, closes: datetime | None) -> None:

@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
 from sqlmodel import Session, col, func, select, update
 
-from service.chart.votable import Votable, votable_pages
 from service.errors import BadRules, NotFound, WrongState
 from service.store.columns import id_of
+from service.store.draw_sources import sources_of, sources_to_json
 from service.store.games import chart_of, page_states, take_game
 from service.store.round_rules import DraftRules, check_draft, check_times
 from service.store.tables import GameRow, RoundRow
@@ -26,14 +27,24 @@ def draft_round(session: Session, game: GameRow, rules: DraftRules, now: datetim
     check_draft(rules, chart_of(game))
     take_game(session, game)
     for other in all_rounds(session, game):
-        if other.state == "draft":
+        if other.state == "draft" and other.runoff_of is None:
             raise WrongState(
                 name_of(other), "a draft", "followed by another draft", "change it, or open it"
             )
-    newest = session.exec(
-        select(func.max(RoundRow.number)).where(RoundRow.game_id == id_of(game))
-    ).one()
-    row = RoundRow(game_id=id_of(game), number=(newest or 0) + 1, created=now, **_kept(rules))
+    return add_draft(session, game, rules, now)
+
+
+def add_draft(
+    session: Session, game: GameRow, rules: DraftRules, now: datetime, runoff_of: int | None = None
+) -> RoundRow:
+    """Add a draft of the next number, which has been found fit."""
+    row = RoundRow(
+        game_id=id_of(game),
+        number=_newest(session, game) + 1,
+        created=now,
+        runoff_of=runoff_of,
+        **_kept(rules),
+    )
     session.add(row)
     session.flush()
     return row
@@ -47,7 +58,9 @@ def change_draft(session: Session, game: GameRow, row: RoundRow, rules: DraftRul
         WrongState: the round has been opened, and its rules are frozen.
     """
     check_draft(rules, chart_of(game))
-    if not _move(session, row, "draft", "draft", **_kept(rules)):
+    if row.runoff_of is not None and row.state == "draft":
+        _check_runoff_stays(row, rules)
+    if not move(session, row, "draft", "draft", **_kept(rules)):
         raise WrongState(
             name_of(row), row.state, "changed", "its rules were frozen when it was opened"
         )
@@ -62,6 +75,7 @@ def rules_of(row: RoundRow) -> DraftRules:
         standing=row.standing,  # type: ignore[arg-type]  # checked when it was kept
         tie_breaks=tuple(row.tie_breaks),  # type: ignore[arg-type]  # the same
         previous=row.given_previous,
+        sources=sources_of(row),
     )
 
 
@@ -106,57 +120,10 @@ def chosen_last(session: Session, game: GameRow) -> int | None:
     in_hand = page_states(session, game).in_hand
     if in_hand:
         return in_hand[-1]
-    winners = [row.result["winner"] for row in all_rounds(session, game) if row.result]
+    # A runoff decides for the round before it, which may be older than another one.
+    rounds = [row for row in all_rounds(session, game) if row.runoff_of is None]
+    winners = [row.result["winner"] for row in rounds if row.result]
     return next((winner for winner in reversed(winners) if winner is not None), None)
-
-
-def votable_now(session: Session, game: GameRow, row: RoundRow) -> tuple[Votable, int | None]:
-    """The pages that the draft would let voters choose if it opened now, and the page before."""
-    previous = row.given_previous
-    if previous is None:
-        previous = chosen_last(session, game)
-    taken = page_states(session, game).taken
-    votable = votable_pages(chart_of(game), taken, game.next_from, previous)  # type: ignore[arg-type]
-    return votable, previous
-
-
-def open_round(session: Session, game: GameRow, row: RoundRow, now: datetime) -> None:
-    """Open a draft: its rules, votable pages and the game's languages are frozen.
-
-    Raises:
-        WrongState: it is no draft, another round is not announced yet, or no page is left.
-        ClosesBeforeOpening: its closing has passed.
-    """
-    take_game(session, game)
-    session.refresh(row)
-    if row.state != "draft":
-        raise WrongState(name_of(row), row.state, "opened", "a round is opened once")
-    for other in all_rounds(session, game):
-        if other.state in ("open", "closed"):
-            raise WrongState(
-                name_of(other), other.state, "followed by another round", "announce it first"
-            )
-    opens = row.opens or now
-    check_times(opens, row.closes)
-    votable, previous = votable_now(session, game, row)
-    if not votable.pages:
-        raise WrongState(name_of(row), "a draft", "opened", _lower(votable.why))
-    moved = _move(
-        session,
-        row,
-        "draft",
-        "open",
-        opens=opens,
-        opened=now,
-        previous=previous,
-        votable=sorted(votable.pages),
-        stitched=sorted(page_states(session, game).taken),
-        languages=list(game.languages),
-        widened=votable.widened,
-        why=votable.why,
-    )
-    if not moved:
-        raise WrongState(name_of(row), row.state, "opened", "a round is opened once")
 
 
 def close_round(session: Session, row: RoundRow, at: datetime | None, now: datetime) -> None:
@@ -168,7 +135,7 @@ def close_round(session: Session, row: RoundRow, at: datetime | None, now: datet
         ClosesBeforeOpening: `at` is not after the opening.
     """
     closes = _closing(row, at, now)
-    if not _move(session, row, "open", "closed", closes=closes, closed=now):
+    if not move(session, row, "open", "closed", closes=closes, closed=now):
         raise WrongState(name_of(row), row.state, "closed", "only an open round can be closed")
 
 
@@ -191,7 +158,32 @@ def _closing(row: RoundRow, at: datetime | None, now: datetime) -> datetime:
     return closes
 
 
-def _move(session: Session, row: RoundRow, state: str, to: str, **values: Any) -> bool:
+def _check_runoff_stays(row: RoundRow, rules: DraftRules) -> None:
+    """Whether only what a runoff's own draft may say is changed: its times and its draw's sources."""
+    before = rules_of(row)
+    same = replace(rules, opens=before.opens, closes=before.closes, sources=before.sources)
+    if same != before:
+        raise BadRules(
+            f"{name_of(row)} is the runoff of round {row.runoff_of}, whose rules it goes by",
+            "change only its times and the sources of its draw",
+        )
+
+
+def next_number(session: Session, game: GameRow) -> int:
+    """The number of the round to come: the draft's where there is one, else the next."""
+    rounds = all_rounds(session, game)
+    drafts = [row.number for row in rounds if row.state == "draft" and row.runoff_of is None]
+    return drafts[0] if drafts else _newest(session, game) + 1
+
+
+def _newest(session: Session, game: GameRow) -> int:
+    newest = session.exec(
+        select(func.max(RoundRow.number)).where(RoundRow.game_id == id_of(game))
+    ).one()
+    return newest or 0
+
+
+def move(session: Session, row: RoundRow, state: str, to: str, **values: Any) -> bool:
     """Change the row only if it still is in `state`; say whether it was, and read it anew."""
     changed = session.exec(
         update(RoundRow)
@@ -211,8 +203,5 @@ def _kept(rules: DraftRules) -> dict[str, Any]:
         "standing": rules.standing,
         "tie_breaks": list(rules.tie_breaks),
         "given_previous": rules.previous,
+        "sources": sources_to_json(rules.sources),
     }
-
-
-def _lower(sentence: str) -> str:
-    return sentence[:1].lower() + sentence[1:].rstrip(".")

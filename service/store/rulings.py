@@ -6,9 +6,9 @@ from datetime import datetime
 
 from sqlmodel import Session
 
+from service.counting.acts import check_pick
 from service.counting.round import Ruling
 from service.counting.rulings import check_ruling
-from service.counting.tiebreaks import check_pick
 from service.errors import BadRules, WrongState
 from service.store.answers import check_reason
 from service.store.columns import id_of
@@ -25,14 +25,15 @@ def rule_on_comment(
 ) -> None:
     """Add a ruling on one comment of a round.
 
+    Where the round is announced, its result stays until the host announces a new revision.
+
     Raises:
         NotFound: the round has no such comment.
         BadRuling: the ruling cannot be.
-        WrongState: the round is a draft, or its result is announced.
+        WrongState: the round is a draft.
     """
     take_round(session, row)
     rules = counting_rules(row)
-    _check_not_announced(row, "ruled on")
     comment = comment_row(session, row, key)
     check_ruling(ruling, rules, chart_of(game))
     session.add(
@@ -54,14 +55,13 @@ def pick_page(
     """Add the host's pick (page, reason) among the pages that the tie-breaks left tied.
 
     Raises:
-        WrongState: the round is not closed, or its result is announced.
+        WrongState: the voting has not ended.
         BadRules: the round's chain of tie-breaks has no host's pick, or the reason, which will
             be read in public, gives the sealed answer away.
         BadRuling: no tie waits for a pick, the page is not among the tied, no reason is given.
     """
     take_round(session, row)
-    _check_not_announced(row, "given a pick")
-    if row.state != "closed":
+    if row.state not in ("closed", "announced"):
         raise WrongState(name_of(row), row.state, "given a pick", "close it first")
     if "host's pick" not in row.tie_breaks:
         raise BadRules(
@@ -82,8 +82,3 @@ def _waiting_for_pick(session: Session, game: GameRow, row: RoundRow) -> tuple[i
         if step.rule == "host's pick":
             return step.tied
     return ()
-
-
-def _check_not_announced(row: RoundRow, wish: str) -> None:
-    if row.state == "announced":
-        raise WrongState(name_of(row), "announced", wish, "an announced result stays")

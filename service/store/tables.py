@@ -89,6 +89,9 @@ class RoundRow(Row, table=True):
 
     `given_previous` is the page that the host named as chosen last; `previous`, `votable`,
     `stitched`, `languages` and the words about the votable pages are frozen at the opening.
+    `runoff_of` is the number of the round whose tied pages are voted on again. `sources` are those
+    of the draw, `commitment` and the public `salt` are made at the opening, when `hosts`, the
+    host's own names, are frozen too. `result` is that of the newest revision.
     `changes` counts the changes; a transaction that raises it first has the round for itself.
     """
 
@@ -128,3 +131,8 @@ class RoundRow(Row, table=True):
     announced: datetime | None = Field(default=None, sa_type=UtcTime)
     result: dict[str, Any] | None = Field(default=None, sa_type=JSON)
     changes: int = 0
+    runoff_of: int | None = None
+    sources: list[dict[str, Any]] | None = Field(default=None, sa_type=JSON)
+    commitment: str | None = None
+    hosts: list[str] | None = Field(default=None, sa_type=JSON)
+    salt: str | None = None

@@ -29,10 +29,19 @@ def unnamed_result(counted: Counted, zone: ZoneInfo) -> str:
     return result_words(_UnnamedHeading("", 0, zone), counted.result, change=counted.change)
 
 
-def stored_result(counted: Counted, game: GameRow, row: RoundRow, taken: frozenset[int]) -> str:
+def stored_result(
+    counted: Counted,
+    game: GameRow,
+    row: RoundRow,
+    *,
+    taken: frozenset[int],
+    to_come: int,
+    digest: str = "",
+) -> str:
     """The result of a stored round, and the pages of the round to come, ready to paste.
 
-    `taken` are the pages stitched or in hand.
+    `taken` are the pages stitched or in hand, `to_come` is the next round's number. `digest` is
+    that of the record, once there is one.
     """
     heading = Heading(game.name, row.number, zone_of(game.zone))
     winner = counted.result.winner
@@ -44,9 +53,9 @@ def stored_result(counted: Counted, game: GameRow, row: RoundRow, taken: frozens
             game.next_from,  # type: ignore[arg-type]  # checked when it was kept
             winner,
         )
-        to_come = Heading(game.name, row.number + 1, heading.zone)
-        then = next_round_words(to_come, votable, opens=None, closes=None)
-    return result_words(heading, counted.result, change=counted.change, then=then)
+        coming = Heading(game.name, to_come, heading.zone)
+        then = next_round_words(coming, votable, opens=None, closes=None)
+    return result_words(heading, counted.result, change=counted.change, then=then, digest=digest)
 
 
 def opening(game: GameRow, row: RoundRow) -> str:

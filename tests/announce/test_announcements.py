@@ -24,13 +24,18 @@ from service.comments.spans import Span
 from service.counting.changes import can_looks_change
 from service.counting.count import count_round
 from service.counting.result import CAUSES, Ballot, Result, SetAside, TieStep
-from service.counting.round import TIE_BREAKS, ReadComment, RoundInput, RoundRules
+from service.counting.round import ReadComment, RoundInput, RoundRules
 
 ZONE = ZoneInfo("Atlantic/Faroe")
 HEADING = Heading("The Windy Chart", 2, ZONE)
 OPENS = datetime(2026, 3, 1, 18, tzinfo=UTC)
 CLOSES = datetime(2026, 3, 8, 18, tzinfo=UTC)
-RULES = RoundRules(OPENS, CLOSES, frozenset({3, 11, 12, 13, 22}), tie_breaks=TIE_BREAKS)
+RULES = RoundRules(
+    OPENS,
+    CLOSES,
+    frozenset({3, 11, 12, 13, 22}),
+    tie_breaks=("most joined edges", "reached first", "lowest number", "host's pick"),
+)
 MORNING = Span.at(datetime(2026, 3, 2, 9, tzinfo=UTC))
 EVENING = Span.at(datetime(2026, 3, 2, 19, 30, tzinfo=UTC))
 

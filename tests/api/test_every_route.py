@@ -23,6 +23,9 @@ PUBLIC = {
     ("get", "/api/games/{game}/rounds/{number}"),
     ("get", "/api/games/{game}/rounds/{number}/votable"),
     ("get", "/api/games/{game}/rounds/{number}/result"),
+    ("get", "/api/games/{game}/rounds/{number}/revisions"),
+    ("get", "/api/games/{game}/rounds/{number}/record"),
+    ("get", "/api/games/{game}/rounds/{number}/draw"),
 }
 COLLECTORS = {("post", "/api/games/{game}/rounds/{number}/batches")}
 FILLED = {

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 import pytest
 
 from service.counting.changes import can_looks_change
 from service.counting.count import count_round
-from service.counting.round import ReadComment, TieBreak
+from service.counting.round import ReadComment, Runoff, TieBreak
 from tests.counting.rounds import (
     chat,
     count,
@@ -49,10 +50,19 @@ def test_a_look_cannot_make_up_a_lead_of_two() -> None:
 def test_as_many_looks_as_the_lead_may_draw_level() -> None:
     assert asked(*votes(3, 3), *votes(4, 1), look("x"), look("y"), votable=frozenset({3, 4})) == (
         True,
-        (
-            "2 comments still need a look and could change the winner: page 4 may yet win or draw "
-            "level."
-        ),
+        "2 comments still need a look and could change the winner: page 4 may yet draw level.",
+    )
+
+
+def test_by_how_much_the_looks_could_change_the_winner_is_told() -> None:
+    given = round_of(*votes(3, 2), *votes(4, 1), *(look(key) for key in "xyz"))
+    change = can_looks_change(given, count_round(given))
+    assert change.lead == 2
+    assert "may yet win, by at most 2 votes, or draw level" in change.why
+    safe = round_of(*votes(3, 5), *votes(4, 1), look("x"))
+    assert can_looks_change(safe, count_round(safe)).lead == -3
+    assert (
+        can_looks_change(round_of(*votes(3, 1)), count_round(round_of(*votes(3, 1)))).lead is None
     )
 
 
@@ -170,7 +180,7 @@ def test_a_tie_without_a_winner_may_be_settled_by_a_look() -> None:
 def test_many_rivals_are_told_by_their_number() -> None:
     possible, why = asked(vote("a", 3), look("x"))
     assert possible
-    assert "11 pages, page 1 among them, may yet win or draw level" in why
+    assert "11 pages, page 1 among them, may yet draw level" in why
 
 
 def test_a_voter_of_very_many_comments_is_taken_as_able_to_do_anything() -> None:
@@ -178,6 +188,43 @@ def test_a_voter_of_very_many_comments_is_taken_as_able_to_do_anything() -> None
     many = [vote(f"m{place}", 3, place, voter="mo") for place in range(13)]
     assert asked(*many, look("x", at=0, voter="mo"), votable=frozenset({3, 4}))[0]
     assert not asked(*many[-2:], look("x", at=0, voter="mo"), votable=frozenset({3, 4}))[0]
+
+
+@pytest.mark.parametrize(
+    ("held", "possible"),
+    [
+        (Runoff(2, (3, 4), 3), False),
+        (Runoff(2, (3, 4), 4), True),
+        (Runoff(2, (3, 4), None), False),
+        (Runoff(2, (3, 5), 3), True),
+        (None, True),
+    ],
+    ids=["for the winner", "for the other", "nobody voted", "among other pages", "not held"],
+)
+def test_a_runoff_decides_what_looks_could_make_of_a_tie(
+    held: Runoff | None, *, possible: bool
+) -> None:
+    chain: tuple[TieBreak, ...] = ("runoff", "lowest number")
+    given = round_of(
+        *votes(3, 2), *votes(4, 1), look("x"), tie_breaks=chain, votable=frozenset({3, 4})
+    )
+    given = replace(given, runoff=held)
+    assert can_looks_change(given, count_round(given)).possible == possible
+
+
+def test_what_is_voted_around_a_page_is_told_from_the_looks_too() -> None:
+    # Joined to 1: 2 and 5. A voter of two pages may choose 12 and 8, the page joined to 12.
+    given = round_of(
+        *votes(1, 2),
+        *votes(12, 1),
+        look("x"),
+        choices=2,
+        tie_breaks=("neighbours", "lowest number"),
+    )
+    assert can_looks_change(given, count_round(given)).possible
+    near = replace(given, comments=(*given.comments, *votes(5, 2)[:1], vote("y", 2)))
+    few = replace(near, rules=replace(near.rules, votable=frozenset({1, 2, 5, 12, 8})))
+    assert not can_looks_change(few, count_round(few)).possible
 
 
 def test_a_thousand_looks_are_answered_at_once() -> None:

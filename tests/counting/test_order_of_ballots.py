@@ -236,3 +236,8 @@ def test_where_the_first_stands_a_withdrawal_among_the_ballots_is_looked_at_too(
         standing="first",
     )
     assert set(causes(result).values()) == {"cannot tell when"}
+
+
+def test_of_two_withdrawals_only_the_one_beside_the_ballot_is_left_to_the_host() -> None:
+    stands = what_stands(said(((), 0, 0), ((), 0, 1), ((3,), 1, 1)), "first")
+    assert {one.key for one in stands.unclear} == {"k1", "k2"}

@@ -47,8 +47,8 @@ CANNOT_BE = {
         {"tie_breaks": ("lowest number", "a duel")},
         BadRules,
         (
-            "'a duel' is no tie-break: give any of: most joined edges, reached first, lowest number, "
-            "host's pick."
+            "'a duel' is no tie-break: give any of: most joined edges, neighbours, reached first, "
+            "runoff, draw, lowest number, host's pick."
         ),
     ),
     "a tie-break twice": (

@@ -7,10 +7,11 @@ from dataclasses import replace
 import pytest
 
 from service.chart.grid import Chart
+from service.counting.acts import check_pick
 from service.counting.count import count_round
 from service.counting.result import Result
 from service.counting.round import TIE_BREAKS, ReadComment, RoundInput, TieBreak
-from service.counting.tiebreaks import RULES, check_pick
+from service.counting.tiebreaks import RULES
 from service.errors import BadRuling
 from tests.counting.rounds import count, round_of, takes_back, vote
 

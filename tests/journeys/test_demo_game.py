@@ -10,6 +10,8 @@ from typing import Any
 import pytest
 from client import Client, in_process
 from score import judge_guess, judge_vote
+from verifying.report import check
+from verifying.voter import places_of
 
 from demo.play import FOLDER, Clock, Demo, PlayedRound
 from service.settings import Settings
@@ -179,3 +181,24 @@ def test_nothing_that_everybody_may_read_tells_the_answer_or_a_voter(game: Game)
     assert "harrask" not in said
     assert "thimble in chief" not in said
     assert game.made["seal"] in said
+
+
+@ROUNDS
+def test_the_record_of_each_round_is_recounted_to_the_same_result(game: Game, number: int) -> None:
+    path = f"{game.demo.path}/rounds/{number}"
+    record = game.host.get(f"{path}/record")
+    announced = game.rounds[number].announced
+    assert check(record, announced["digest"]).troubles == ()
+    assert record["result"]["winner"] == expected(number)["after_rulings"]["winner"]
+    assert record["result"]["comments"] == len(expected(number)["comments"])
+    names = {comment["author"] for comment in expected(number)["comments"]}
+    assert not [name for name in names if name and f'"{name}"' in json.dumps(record)]
+
+
+@ROUNDS
+def test_every_viewer_finds_their_own_comments_in_the_record(game: Game, number: int) -> None:
+    record = game.host.get(f"{game.demo.path}/rounds/{number}/record")
+    comments = expected(number)["comments"]
+    for author in {comment["author"] for comment in comments if comment["author"]}:
+        own = sum(comment["author"] == author for comment in comments)
+        assert len(places_of(record, author.upper())) >= own

@@ -120,9 +120,16 @@ def _announce_at_last(host: Client) -> None:
     host.post(rulings, {"pages": [7], "reason": "she said so in the hall"})
     assert host.post(f"{PATH}/announce")["winner"] == 7
     assert refused(lambda: host.post(f"{PATH}/announce"))[0] == 409
-    assert refused(lambda: _hand_in(host, EXPORT + b"Nea,2026-03-14T21:00:00Z,2\n"))[0] == 409
+    again = f"{PATH}/revisions"
+    assert refused(lambda: host.post(again, {"reason": "she is not sure"}))[0] == 409
     assert host.get(f"{PATH}/result")["tally"] == [{"page": 7, "votes": 2}, {"page": 2, "votes": 1}]
     assert host.get("/games/harbour")["pages"] == {"stitched": [], "in_hand": [7]}
+    late = EXPORT + b"Nea,2026-03-14T21:00:00Z,2\nBrynja,2026-03-14T21:01:00Z,2\n"
+    assert _hand_in(host, late)["new"] == 2
+    assert host.get(f"{PATH}/result")["winner"] == 7
+    assert refused(lambda: host.post(again, {"reason": " "}))[0] == 422
+    assert host.post(again, {"reason": "two comments were left out"})["winner"] == 2
+    assert host.get(f"{PATH}/result", revision=1)["winner"] == 7
 
 
 def _hand_in(host: Client, content: bytes) -> Json:

@@ -95,3 +95,22 @@ def test_the_poll_of_the_activity_vocabulary() -> None:
     assert result.winner == arduino
     margin = (result.votes(arduino) - result.votes(raspberry_pi)) / len(result.ballots)
     assert f"{margin:.0%}" == "33%"
+
+
+#: The same source, its table of the instant runoff: the rounds, and who was left in each.
+RUNOFFS = (
+    (frozenset({MEMPHIS, NASHVILLE, CHATTANOOGA, KNOXVILLE}), (42, 26, 15, 17)),
+    (frozenset({MEMPHIS, NASHVILLE, KNOXVILLE}), (42, 26, 0, 32)),
+    (frozenset({MEMPHIS, KNOXVILLE}), (42, 0, 0, 58)),
+)
+
+
+@pytest.mark.parametrize(("left", "votes"), RUNOFFS, ids=["round 1", "round 2", "round 3"])
+def test_a_vote_among_fewer_pages_gives_the_rounds_of_the_instant_runoff(
+    left: frozenset[int], votes: tuple[int, ...]
+) -> None:
+    preferences = [order for voters, order in TENNESSEE for _ in range(voters)]
+    ballots = [tuple(page for page in order if page in left)[:1] for order in preferences]
+    result = poll(4, 1, [(f"voter {n}", pages) for n, pages in enumerate(ballots)])
+    assert tuple(result.votes(page) for page in (1, 2, 3, 4)) == votes
+    assert result.winner == (KNOXVILLE if len(left) == 2 else MEMPHIS)

@@ -11,8 +11,9 @@ from service.comments.spans import Span
 from service.store.batches import BatchReport, Delivery, hand_in
 from service.store.database import Database
 from service.store.games import game_named
+from service.store.opening import open_round
 from service.store.round_rules import DraftRules
-from service.store.rounds import draft_round, open_round, round_numbered
+from service.store.rounds import draft_round, round_numbered
 
 OPENS = datetime(2026, 3, 1, 18, 0, tzinfo=UTC)
 

@@ -11,14 +11,10 @@ from service.store.announcing import announce_round
 from service.store.counting import count_stored
 from service.store.database import Database
 from service.store.games import game_named
+from service.store.opening import open_round
 from service.store.pages import say_page
 from service.store.round_rules import DraftRules
-from service.store.rounds import (
-    close_round,
-    draft_round,
-    open_round,
-    round_numbered,
-)
+from service.store.rounds import close_round, draft_round, round_numbered
 from service.store.rulings import pick_page, rule_on_comment
 from service.store.tables import GameRow, RoundRow
 from tests.store.handing_in import OPENS, after

@@ -153,7 +153,7 @@ def test_a_draft_takes_no_comments(database: Database, game: str) -> None:
     assert counts(database) == (0, 0, 0)
 
 
-def test_a_closed_round_takes_comments_and_an_announced_one_does_not(
+def test_a_closed_round_takes_comments_and_so_does_an_announced_one(
     database: Database, game: str
 ) -> None:
     open_first_round(database, game)
@@ -165,9 +165,11 @@ def test_a_closed_round_takes_comments_and_an_announced_one_does_not(
         game_row = game_named(session, game)
         row = round_numbered(session, game_row, 1)
         announce_round(session, game_row, row, keeps_in_hand=False, now=after(50))
-    with pytest.raises(WrongState, match="hand them in to the next round"):
-        handed_in(database, game, delivery([TOVE]))
-    assert counts(database) == (1, 1, 1)
+        before = row.result
+    handed_in(database, game, delivery([TOVE]))
+    assert counts(database) == (2, 2, 2)
+    with database.reading() as session:
+        assert round_numbered(session, game_named(session, game), 1).result == before
 
 
 def test_an_import_that_fails_leaves_nothing_behind(

@@ -19,13 +19,9 @@ from service.errors import (
 )
 from service.store.database import Database
 from service.store.games import game_named, set_page
+from service.store.opening import votable_now
 from service.store.round_rules import DraftRules
-from service.store.rounds import (
-    all_rounds,
-    change_draft,
-    rules_of,
-    votable_now,
-)
+from service.store.rounds import all_rounds, change_draft, rules_of
 from service.store.tables import RoundRow
 from tests.store.handing_in import OPENS, after, comment, delivery, handed_in, open_first_round
 from tests.store.playing import (

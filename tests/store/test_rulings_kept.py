@@ -82,13 +82,18 @@ def test_a_ruling_on_no_comment_is_refused(database: Database, game: str, key: s
         rule_on_comment(session, *found(session, game), key, Ruling((), "so", OPENS))
 
 
-def test_nothing_is_ruled_once_it_is_announced(database: Database, game: str) -> None:
+def test_a_ruling_after_the_announcement_leaves_the_announced_result_as_it_is(
+    database: Database, game: str
+) -> None:
     open_first_round(database, game)
     handed_in(database, game, delivery([comment("Odd", "12")]))
     closed(database, game)
     announced(database, game)
-    with pytest.raises(WrongState, match="an announced result stays"):
-        rule(database, game, "12", Ruling((), "too late", after(60)))
+    before = kept(database, game).result
+    rule(database, game, "12", Ruling((), "she asked me to", after(60)))
+    assert kept(database, game).result == before
+    with database.reading() as session:
+        assert count_stored(session, *found(session, game)).result.winner is None
 
 
 PICK: tuple[TieBreak, ...] = ("most joined edges", "host's pick")

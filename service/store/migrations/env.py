@@ -3,7 +3,7 @@
 from alembic import context
 from sqlalchemy import Connection
 
-from service.store import tables, tables_comments  # noqa: F401  (they fill the metadata)
+from service.store import tables, tables_comments, tables_counting  # noqa: F401  (they fill the metadata)
 from service.store.columns import metadata
 
 
