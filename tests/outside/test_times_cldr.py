@@ -16,6 +16,7 @@ from service.comments.spans import Span
 from service.comments.times import read_time
 
 COPIED = datetime(2026, 3, 5, 12, 0, tzinfo=UTC)
+TICK = timedelta(microseconds=1)
 SECONDS = {"second": 1, "minute": 60, "hour": 3600, "day": 86400, "week": 604800}
 LANGUAGES = [
     "en",
@@ -46,7 +47,7 @@ def written(language: str, unit: str, number: int, width: str = "") -> str:
 
 def long_ago(unit: str, number: int) -> Span:
     size = timedelta(seconds=SECONDS[unit])
-    return Span(COPIED - (number + 1) * size, COPIED - number * size)
+    return Span(COPIED - (number + 1) * size + TICK, COPIED - number * size)
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
