@@ -129,13 +129,18 @@ class ExportTooLarge(BadExport):
 class NoTextColumn(BadExport):
     """No column of a table, or no field of JSON, holds the comments' text."""
 
-    def __init__(self, name: str, columns: tuple[str, ...]) -> None:
+    def __init__(
+        self,
+        name: str,
+        columns: tuple[str, ...],
+        todo: str = "name it, as in --columns text=HEADER",
+    ) -> None:
         self.columns = columns
         seen = ", ".join(columns) if columns else "none"
         super().__init__(
             name,
             f"no column holds the comments' text (columns seen: {seen})",
-            "name it, as in --columns text=HEADER",
+            todo,
         )
 
 

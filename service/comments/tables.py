@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from itertools import chain, islice
 
 from service.comments.column_content import Column
+from service.comments.column_names import headers_named
 from service.comments.columns import ColumnMap, header_hits, lines_above_header, map_columns
 from service.comments.comment import Comment
 from service.comments.csv_records import Record, records_of
@@ -97,8 +98,8 @@ def read_table(text: str, source: Source) -> Export:
 def _titles(first: Sequence[Record], source: Source) -> list[Record]:
     """The records above the header, which are none of the table's."""
     readable = [record for record in first if record.cells]
-    named = frozenset(header for _, header in source.columns if not header.isdigit())
-    return readable[: lines_above_header([record.cells for record in readable], named)]
+    rows = [record.cells for record in readable]
+    return readable[: lines_above_header(rows, headers_named(source))]
 
 
 def _read(
