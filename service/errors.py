@@ -109,7 +109,7 @@ class BinaryExport(BadExport):
         self.kind = kind
         super().__init__(
             name,
-            f"this is {kind}, not a table, JSON or pasted text",
+            f"this is {kind}, not a table, a spreadsheet, JSON, a feed or pasted text",
             "export the comments as CSV or JSON, or paste them as text",
         )
 

@@ -9,7 +9,7 @@ from typing import Literal, get_args
 from service.comments.comment import Comment
 from service.errors import BadTime
 
-Format = Literal["table", "json", "json lines", "activitystreams", "pasted"]
+Format = Literal["table", "spreadsheet", "json", "json lines", "activitystreams", "feed", "pasted"]
 FORMATS: tuple[Format, ...] = get_args(Format)
 
 #: What a column or field can mean.
