@@ -70,8 +70,6 @@ class Times:
         if span is None:
             self.count("unreadable", place, text)
             return self.unknown
-        if span.earliest > self.source.copied_at:
-            self.count("future", place, text)
         return span
 
     def edited(self, text: str, posted: Span, place: str) -> Span | None:
@@ -99,6 +97,8 @@ class Times:
             self.count("local", place, text)
         if when.doubt:
             self.count(when.doubt, place, text)
+        if when.span.earliest > self.source.copied_at:
+            self.count("future", place, text)
 
     def count(self, what: str, place: str, text: str) -> None:
         """Count one more of a kind, keeping the first as the example."""
