@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
 from service.comments.comment import Comment
-from service.comments.entries import Times, clean, shortened
+from service.comments.entries import LONGEST_TEXT, TOO_LONG, Times, clean, shortened
 from service.comments.formats import Export, Source, Unreadable
 from service.comments.page_blocks import Block, Page, blocks_of
 from service.comments.page_bodies import Body, body_of, learned_buttons, shows_counts
@@ -113,6 +113,9 @@ def _comment(block: Block, body: Body, told: _Told) -> Comment | None:
         seen = " / ".join(line.text for line in block.body if line.kind != "blank")
         why = f"a comment by {block.author or 'nobody named'} without words that can be told"
         told.unreadable.append(Unreadable(place, shortened(seen), why))
+        return None
+    if len(text) > LONGEST_TEXT:
+        told.unreadable.append(Unreadable(place, shortened(text), TOO_LONG))
         return None
     if body.count is not None and body.is_of_numbers and not told.page_counts:
         numbers = " / ".join([*text.split("\n"), body.count.text])
