@@ -75,16 +75,16 @@ def check_holds(meaning: Meaning, header: str, column: Column, name: str) -> Non
     filled = column.filled
     if not filled:
         return
-    told = f"{header!r} was named for the {meaning}, but it holds"
+    told = f"{header!r} was named for {meaning}, but it holds"
     if meaning == "posted" and column.holds_clocks:
         what, todo = "only times of day", "name the days too, as in posted=Date + Time"
     elif meaning == "posted" and not any(map(may_be_time, filled)):
         what, todo = f"no times (the first is {shortened(filled[0])!r})", "name another for posted"
     elif meaning == "text" and len(filled) > 1 and column.holds_times and all(map(_told, filled)):
-        what, todo = f"times (the first is {shortened(filled[0])!r})", "name another for the text"
+        what, todo = f"times (the first is {shortened(filled[0])!r})", "name another for text"
     elif meaning == "id" and len(filled) > 2 and len(set(filled)) == 1:
         what = f"the same for every comment ({shortened(filled[0])!r})"
-        todo = "name another for the id, or - for none"
+        todo = "name another for id, or - for none"
     else:
         return
     raise BadExport(name, f"{told} {what}", todo)
@@ -100,7 +100,7 @@ def _check_text_is_alone(choosing: Choosing, names: Sequence[str], source: Sourc
         if meaning != "text" and place == choosing.places.get("text"):
             raise BadExport(
                 source.name,
-                f"{names[place]!r} was named for the text and for the {meaning}",
+                f"{names[place]!r} was named for text and for {meaning}",
                 "name a column of its own for each",
             )
 

@@ -144,7 +144,7 @@ def _has_header(rows: Sequence[Sequence[str]], named: dict[str, str]) -> bool:
     if any(header in rows[0] for header in headers):
         return True
     if headers and all(map(is_number, headers)):
-        return header_hits(rows[0]) >= max(1, len(rows[0]) // 2)
+        return header_hits(rows[0]) >= max(1, len(rows[0]) // 2) or is_header(rows)
     return bool(headers) or header_hits(rows[0]) > 0 or is_header(rows)
 
 

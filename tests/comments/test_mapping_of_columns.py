@@ -84,17 +84,17 @@ def test_a_table_without_a_text_cannot_be_read(read: Read) -> None:
     ("columns", "sentence"),
     [
         pytest.param(
-            {"posted": "who"}, "'who' was named for the posted, but it holds no times", id="no time"
+            {"posted": "who"}, "'who' was named for posted, but it holds no times", id="no time"
         ),
         pytest.param(
-            {"text": "when"}, "'when' was named for the text, but it holds times", id="times"
+            {"text": "when"}, "'when' was named for text, but it holds times", id="times"
         ),
         pytest.param(
             {"posted": "clock"}, "it holds only times of day.*posted=Date [+] Time", id="no day"
         ),
         pytest.param({"id": "video"}, "the same for every comment [(]'v1'[)]", id="one id for all"),
         pytest.param(
-            {"text": "say", "author": "say"}, "for the text and for the author", id="twice the same"
+            {"text": "say", "author": "say"}, "for text and for author", id="twice the same"
         ),
         pytest.param({"text": "sya"}, "there is no column 'sya'.*who, when", id="a slip"),
         pytest.param({"text": "9"}, "there is no column '9'", id="a number too high"),
@@ -113,5 +113,5 @@ def test_columns_mapped_wrongly_are_refused_in_one_sentence(
 
 
 def test_fields_of_json_mapped_wrongly_are_refused(read: Read) -> None:
-    with pytest.raises(BadExport, match="'who' was named for the posted, but it holds no times"):
+    with pytest.raises(BadExport, match="'who' was named for posted, but it holds no times"):
         read('[{"who": "Gran T", "text": "12"}]', columns=(("posted", "who"),))
