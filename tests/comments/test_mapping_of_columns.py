@@ -86,9 +86,7 @@ def test_a_table_without_a_text_cannot_be_read(read: Read) -> None:
         pytest.param(
             {"posted": "who"}, "'who' was named for posted, but it holds no times", id="no time"
         ),
-        pytest.param(
-            {"text": "when"}, "'when' was named for text, but it holds times", id="times"
-        ),
+        pytest.param({"text": "when"}, "'when' was named for text, but it holds times", id="times"),
         pytest.param(
             {"posted": "clock"}, "it holds only times of day.*posted=Date [+] Time", id="no day"
         ),
