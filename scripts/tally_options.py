@@ -104,7 +104,13 @@ def _add_export(group: argparse._ArgumentGroup) -> None:
     group.add_argument(
         "--columns", type=_column, action="append", metavar="text=HEADER",
         help="where a column's meaning is not found: text, author, author_id, id, posted, edited or "
-        "reply_to; may be repeated",
+        "reply_to; a field of JSON also by a JSON Pointer, as in text=/body/0/raw; - is no column; "
+        "may be repeated",
+    )  # fmt: skip
+    group.add_argument(
+        "--at", metavar="PLACE",
+        help="where the comments stand inside, where they are not found: a JSON Pointer to their "
+        "list, as in /data/comments, or the name of a spreadsheet's sheet",
     )  # fmt: skip
     group.add_argument(
         "--copied-at", metavar="TIME", help="when the page was copied, for '3 days ago' (now)"
@@ -147,6 +153,7 @@ def question_of(given: argparse.Namespace) -> Question:
         "columns": dict(given.columns) if given.columns else None,
         "copied_at": given.copied_at,
         "format": given.format,
+        "at": given.at,
     }
     return {name: value for name, value in asked.items() if value is not None}
 

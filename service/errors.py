@@ -114,7 +114,7 @@ class BinaryExport(BadExport):
         self.kind = kind
         super().__init__(
             name,
-            f"this is {kind}, not a table, JSON or pasted text",
+            f"this is {kind}, not a table, a spreadsheet, JSON, a feed or pasted text",
             "export the comments as CSV or JSON, or paste them as text",
         )
 
@@ -134,13 +134,18 @@ class ExportTooLarge(BadExport):
 class NoTextColumn(BadExport):
     """No column of a table, or no field of JSON, holds the comments' text."""
 
-    def __init__(self, name: str, columns: tuple[str, ...]) -> None:
+    def __init__(
+        self,
+        name: str,
+        columns: tuple[str, ...],
+        todo: str = "name it, as in --columns text=HEADER",
+    ) -> None:
         self.columns = columns
         seen = ", ".join(columns) if columns else "none"
         super().__init__(
             name,
             f"no column holds the comments' text (columns seen: {seen})",
-            "name it, as in --columns text=HEADER",
+            todo,
         )
 
 

@@ -11,9 +11,10 @@ from pydantic import Json
 from service.api.batch_models import BatchOut
 from service.api.places import InRound
 from service.api.problem_models import problems
-from service.api.shapes import MomentIn, moment_or_none
-from service.api.tally_in import UNNAMED, Columns
+from service.api.shapes import MomentIn
+from service.api.tally_in import UNNAMED, WHERE_INSIDE, Columns
 from service.api.wiring import HostOrCollector, Now, Parts, Reading, host_only
+from service.comments.copying import time_of_copying
 from service.comments.entries import clean
 from service.comments.formats import Format, Meaning, Source
 from service.comments.intake import read_export
@@ -30,6 +31,7 @@ class HowToRead:
     columns: dict[Meaning, str]
     copied_at: str | None
     format: Format | None
+    at: str | None
 
 
 def _how_to_read(
@@ -40,8 +42,9 @@ def _how_to_read(
     given_format: Annotated[
         Format | None, Form(alias="format", description="Where it is not found by itself.")
     ] = None,
+    at: Annotated[str | None, Form(max_length=1000, description=WHERE_INSIDE)] = None,
 ) -> HowToRead:
-    return HowToRead(columns or {}, copied_at, given_format)
+    return HowToRead(columns or {}, copied_at, given_format, at)
 
 
 @router.post(
@@ -69,9 +72,10 @@ def post_batch(
     source = Source(
         name=clean(file.filename or "") or UNNAMED,
         zone=zone,
-        copied_at=moment_or_none(how.copied_at, zone_of(zone)) or now,
+        copied_at=time_of_copying(how.copied_at, zone_of(zone), now),
         columns=tuple(how.columns.items()),
         format=how.format,
+        at=how.at,
     )
     content = file.file.read()
     # Reading takes the longest by far, so it is done before the round is taken.

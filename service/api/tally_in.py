@@ -14,6 +14,7 @@ from service.api.shapes import In, Languages, MomentIn, Page, Words, example, mo
 from service.ballots.reading import Question
 from service.chart.grid import Chart
 from service.chart.votable import NextFrom, votable_pages
+from service.comments.copying import time_of_copying
 from service.comments.formats import Format, Meaning, Source
 from service.comments.times import read_moment, zone_of
 from service.counting.round import RoundRules, Standing, TieBreak
@@ -21,11 +22,18 @@ from service.counting.round import RoundRules, Standing, TieBreak
 #: What an upload without a file name is called in messages.
 UNNAMED = "the export"
 
+#: What the field `at` says.
+WHERE_INSIDE = (
+    "Where the comments stand inside, where they are not found by themselves: a JSON Pointer "
+    "(RFC 6901) to their list, or the name of a spreadsheet's sheet."
+)
+
 Columns = Annotated[
     dict[Meaning, Words],
     Field(
         max_length=20,
-        description="Which header stands for what, where it is not found by itself.",
+        description="Which header stands for what, where it is not found by itself; a field of JSON "
+        'also by a JSON Pointer (RFC 6901) inside a comment, and "-" for none.',
         examples=[{"text": "Kommentar"}],
     ),
 ]
@@ -66,6 +74,7 @@ class TallyIn(In):
     columns: Columns = Field(default={})
     copied_at: MomentIn | None = None
     format: Format | None = None
+    at: str | None = Field(default=None, max_length=1000, description=WHERE_INSIDE)
 
     def to_asked(self, name: str, now: datetime) -> TallyAsked:
         """The question itself, about the export `name`; without `copied_at` it was copied `now`.
@@ -78,9 +87,10 @@ class TallyIn(In):
         source = Source(
             name=name,
             zone=self.zone,
-            copied_at=moment_or_none(self.copied_at, zone) or now,
+            copied_at=time_of_copying(self.copied_at, zone, now),
             columns=tuple(self.columns.items()),
             format=self.format,
+            at=self.at,
         )
         question = Question(chart, self.choices, tuple(self.languages))
         return TallyAsked(question, self._rules(chart, zone), tuple(self.hosts), source)

@@ -96,6 +96,11 @@ class Column:
         return total / len(filled)
 
 
+def may_be_time(value: str) -> bool:
+    """Whether a value can be read as a time at all, be it a bare number."""
+    return read_when(value, UTC, _ANY_DAY) is not None
+
+
 def _is_time(value: str) -> bool:
     when = read_when(value, UTC, _ANY_DAY)
     return when is not None and when.kind not in {"number", "bare"}
@@ -119,16 +124,24 @@ def is_header(rows: Sequence[Sequence[str]]) -> bool:
 
 @dataclass(slots=True)
 class Choosing:
-    """Columns on their way to a meaning: those taken, and those known to be none of a comment's."""
+    """Columns on their way to a meaning: those taken, and those known to be none of a comment's.
+
+    `without` are the meanings that no column has, because the caller says so.
+    """
 
     columns: list[Column]
     places: dict[Meaning, int] = field(default_factory=dict)
     not_free: set[int] = field(default_factory=set)
+    without: set[Meaning] = field(default_factory=set)
 
     def take(self, meaning: Meaning, place: int) -> None:
         """Let the column at `place` be the one of `meaning`."""
         self.places[meaning] = place
         self.not_free.add(place)
+
+    def lacks(self, meaning: Meaning) -> bool:
+        """Whether a column of this meaning is still looked for."""
+        return meaning not in self.places and meaning not in self.without
 
     def free(self) -> list[Column]:
         """The columns that may still be anything."""
@@ -143,9 +156,9 @@ def by_content(choosing: Choosing, *, has_header: bool) -> None:
     _take_times(choosing)
     if not has_header:
         _take_codes(choosing)
-    if "text" not in choosing.places:
+    if choosing.lacks("text"):
         _take_text(choosing)
-    if "author" not in choosing.places and "text" in choosing.places:
+    if choosing.lacks("author") and "text" in choosing.places:
         _take_author(choosing)
 
 
@@ -167,15 +180,15 @@ def _take_codes(choosing: Choosing) -> None:
     own = next(
         (one for one in codes if len(set(one.values)) == len(one.values) and all(one.values)), None
     )
-    if own and "id" not in choosing.places:
+    if own and choosing.lacks("id"):
         choosing.take("id", own.place)
         codes.remove(own)
     answered = next((one for one in codes if own and set(one.filled) <= set(own.values)), None)
-    if answered and "reply_to" not in choosing.places:
+    if answered and choosing.lacks("reply_to"):
         choosing.take("reply_to", answered.place)
         codes.remove(answered)
     # A lone column of codes may be the comments themselves ("pg42").
-    if codes and len(choosing.free()) > len(codes) + 1 and "author_id" not in choosing.places:
+    if codes and len(choosing.free()) > len(codes) + 1 and choosing.lacks("author_id"):
         choosing.take("author_id", codes[0].place)
 
 
@@ -206,4 +219,4 @@ def _take_author(choosing: Choosing) -> None:
 
 
 def _missing(choosing: Choosing, *meanings: Meaning) -> list[Meaning]:
-    return [meaning for meaning in meanings if meaning not in choosing.places]
+    return [meaning for meaning in meanings if choosing.lacks(meaning)]

@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Mapping, Sequence, Set
 from dataclasses import dataclass
 
 from service.comments.column_content import Choosing, Column, by_content, is_header
+from service.comments.column_names import NO_COLUMN, is_number, names_of, take_named
 from service.comments.dates import Order, order_of
-from service.comments.entries import clean
 from service.comments.formats import MEANINGS, Meaning, Source
-from service.comments.meanings import Known, meanings_of, spelled
-from service.errors import BadExport, NoTextColumn
+from service.comments.meanings import Known, meanings_of
+from service.errors import NoTextColumn
 
 #: Among how many of the first rows a header is looked for.
 _HEADER_WITHIN = 10
@@ -21,7 +21,8 @@ _HEADER_WITHIN = 10
 class ColumnMap:
     """For each meaning its column, counted from 0.
 
-    `names` are the headers, or "column 1" and so on where the table has none. `clock` is a column
+    `names` are the headers, "column 1" and so on where there is none; no two are alike, so that
+    `pairs` can be given again as they are. `clock` is a column
     with the time of day beside `posted`. `order` is what the dates show of day and month.
     `rivals` are the columns whose headers mean the same as one that was taken.
     """
@@ -57,19 +58,23 @@ def header_hits(cells: Sequence[str]) -> int:
     return sum(1 for cell in cells if len(cell) <= 40 and meanings_of(cell))
 
 
-def lines_above_header(rows: Sequence[Sequence[str]], named: Collection[str] = frozenset()) -> int:
+def lines_above_header(rows: Sequence[Sequence[str]], named: Set[str] = frozenset()) -> int:
     """How many of a table's rows stand above its header, among the first ten; 0 without one.
 
     `named` are headers that the caller named. What stands above a header has fewer cells than it,
     or there are only two columns and it has no name of a comment's.
     """
-    for place, row in enumerate(rows[:_HEADER_WITHIN]):
-        hits, filled = header_hits(row), _filled(row)
-        if hits < 2 and not set(named) & set(row):
-            continue
+    beginning = rows[:_HEADER_WITHIN]
+    told = [
+        place for place, row in enumerate(beginning) if named and named <= {*row, *names_of(row)}
+    ]
+    likely = [place for place, row in enumerate(beginning) if header_hits(row) > 1]
+    both = [place for place in told if place in likely]
+    for place in (*both, *told, *likely):
+        row, above = rows[place], rows[:place]
         if len(row) != _usual_width(rows[place + 1 :] or rows):
             continue
-        above = rows[:place]
+        hits, filled = header_hits(row), _filled(row)
         plain = hits == filled == 2 and not any(map(header_hits, above))
         if plain or all(_filled(one) < filled for one in above):
             return place
@@ -88,20 +93,18 @@ def map_columns(rows: Sequence[Sequence[str]], source: Source) -> ColumnMap:
     """
     has_header = _has_header(rows, dict(source.columns))
     width = len(rows[0]) if has_header else _usual_width(rows)
-    names = tuple(
-        clean(rows[0][place]) if has_header else f"column {place + 1}" for place in range(width)
-    )
+    names = names_of(rows[0] if has_header else ("",) * width)
     body = rows[1:] if has_header else rows
     columns = [
         Column(place, tuple(row[place].strip() if place < len(row) else "" for row in body))
         for place in range(width)
     ]
     choosing = Choosing(columns)
-    for meaning, header in source.columns:
-        choosing.take(meaning_called(meaning, source.name), _place_of(header, names, source.name))
+    clock = take_named(choosing, names, source)
     if has_header:
         by_name(choosing, [meanings_of(each) for each in names])
-    clock = _clock(choosing, names) if has_header else None
+    if has_header and clock is None:
+        clock = _clock(choosing, names)
     by_content(choosing, has_header=has_header)
     without_doubtful_ids(choosing)
     if "text" not in choosing.places:
@@ -137,40 +140,18 @@ def _usual_width(rows: Sequence[Sequence[str]]) -> int:
 
 
 def _has_header(rows: Sequence[Sequence[str]], named: dict[str, str]) -> bool:
-    if named and any(header in rows[0] for header in named.values()):
+    headers = [header for header in named.values() if header != NO_COLUMN]
+    if any(header in rows[0] for header in headers):
         return True
-    if named and all(header.isdigit() for header in named.values()):
-        return header_hits(rows[0]) >= max(1, len(rows[0]) // 2)
-    return bool(named) or header_hits(rows[0]) > 0 or is_header(rows)
-
-
-def meaning_called(meaning: str, name: str) -> Meaning:
-    """The meaning that the caller named; BadExport, about the export `name`, for another word."""
-    for known in MEANINGS:
-        if meaning == known:
-            return known
-    raise BadExport(name, f"a column cannot mean {meaning!r}", f"name one of {', '.join(MEANINGS)}")
-
-
-def _place_of(header: str, names: Sequence[str], name: str) -> int:
-    """Which column the caller named: by its header, else by its number from 1."""
-    for alike in (str, str.casefold, spelled):
-        for place, each in enumerate(names):
-            if alike(each) == alike(header):
-                return place
-    if header.isascii() and header.isdigit() and 1 <= int(header[:9]) <= len(names):
-        return int(header) - 1
-    raise BadExport(
-        name,
-        f"there is no column {header!r}",
-        f"name one of these: {', '.join(names)}",
-    )
+    if headers and all(map(is_number, headers)):
+        return header_hits(rows[0]) >= max(1, len(rows[0]) // 2) or is_header(rows)
+    return bool(headers) or header_hits(rows[0]) > 0 or is_header(rows)
 
 
 def by_name(choosing: Choosing, claims: Sequence[Mapping[Known, int]]) -> None:
     """Give each meaning the column with the surest name. `claims` are what the names may mean."""
     for meaning in MEANINGS:
-        if meaning in choosing.places:
+        if not choosing.lacks(meaning):
             continue
         ranked = sorted(
             (claim[meaning], place)

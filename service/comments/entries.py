@@ -22,6 +22,9 @@ _NEVER = frozenset(
     | {"non", "nein", "nee", "não", "nao", "falsch", "faux", "falso", "onwaar"}
 )
 _SHOWN = 160
+#: Nobody writes a longer comment; what is longer is another file, or one that is broken.
+LONGEST_TEXT = 131_072
+TOO_LONG = f"a comment of more than {LONGEST_TEXT:,} characters"
 
 
 def clean(text: str) -> str:
@@ -70,8 +73,6 @@ class Times:
         if span is None:
             self.count("unreadable", place, text)
             return self.unknown
-        if span.earliest > self.source.copied_at:
-            self.count("future", place, text)
         return span
 
     def edited(self, text: str, posted: Span, place: str) -> Span | None:
@@ -99,6 +100,8 @@ class Times:
             self.count("local", place, text)
         if when.doubt:
             self.count(when.doubt, place, text)
+        if when.span.earliest > self.source.copied_at:
+            self.count("future", place, text)
 
     def count(self, what: str, place: str, text: str) -> None:
         """Count one more of a kind, keeping the first as the example."""
@@ -152,6 +155,8 @@ def comment_of(fields: Mapping[str, str], place: str, times: Times) -> Comment |
     if not text:
         who = f" by {author}" if author else ""
         return Unreadable(place, "", f"a comment{who} without words")
+    if len(text) > LONGEST_TEXT:
+        return Unreadable(place, shortened(text), TOO_LONG)
     posted = times.posted(clean(fields.get("posted", "")), place)
     return Comment(
         author=author,

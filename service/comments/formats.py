@@ -9,7 +9,7 @@ from typing import Literal, get_args
 from service.comments.comment import Comment
 from service.errors import BadTime
 
-Format = Literal["table", "json", "json lines", "activitystreams", "pasted"]
+Format = Literal["table", "spreadsheet", "json", "json lines", "activitystreams", "feed", "pasted"]
 FORMATS: tuple[Format, ...] = get_args(Format)
 
 #: What a column or field can mean.
@@ -24,7 +24,9 @@ class Source:
     `name` is the file's, for messages and as a hint at the format. `zone` is the IANA zone of
     times without one. `copied_at` (aware) is when the page was copied, for "3 days ago".
     `columns` pairs meanings with headers or field names where the caller names them; a headerless
-    table's columns are named by their numbers from 1. `format` is None to find it by content.
+    table's columns are named by their numbers from 1, and fields of JSON also by a JSON Pointer
+    (RFC 6901) inside a comment; "-" is no column. `format` is None to find it by content. `at` is
+    where the comments stand inside: a JSON Pointer to their list, or the name of a sheet.
     """
 
     name: str
@@ -32,6 +34,7 @@ class Source:
     copied_at: datetime
     columns: tuple[tuple[str, str], ...] = ()
     format: Format | None = None
+    at: str | None = None
 
     def __post_init__(self) -> None:
         if self.copied_at.tzinfo is None:

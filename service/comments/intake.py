@@ -7,10 +7,12 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from service.comments.decoding import decode
+from service.comments.feeds import in_utf8, is_feed, read_feed
 from service.comments.formats import FORMATS, Export, Format, Source
 from service.comments.json_documents import read_json, read_json_lines
 from service.comments.json_values import parsed
 from service.comments.pasted import has_time_lines, read_pasted
+from service.comments.spreadsheets import kind_of_spreadsheet, read_spreadsheet
 from service.comments.tables import has_times, layout_of, lines_of, read_table
 from service.comments.times import zone_of
 from service.errors import BadExport
@@ -20,6 +22,7 @@ _ONLY_NULLS = re.compile(r"null|\[\s*null\s*(?:,\s*null\s*)*\]")
 _MARKUP_START = re.compile(
     r"<(?:\?xml|!doctype|html|head|body|feed|rss|[a-z]+[^<>]* xmlns)", re.IGNORECASE
 )
+_WITHOUT_COLUMNS = frozenset({"pasted", "activitystreams", "feed"})
 _TABLE_NAMES = (".csv", ".tsv", ".tab")
 _LINES_LOOKED_AT = 20
 _TEXT_LOOKED_AT = 200_000
@@ -35,11 +38,18 @@ def read_export(content: bytes, source: Source) -> Export:
     inside is among `unreadable`.
     """
     zone_of(source.zone)
-    decoded = decode(content, source.name)
+    if kind_of_spreadsheet(content) and source.format in {None, "spreadsheet"}:
+        return read_spreadsheet(content, source)
+    if source.format == "spreadsheet":
+        what = "this is no spreadsheet that can be read"
+        raise BadExport(source.name, what, "hand in an .xlsx or .ods file, or leave out the format")
+    decoded = decode(in_utf8(content), source.name)
     export = _READERS[format_of(decoded.text, source)](decoded.text, source)
     unused = ("Columns were named, but this format has none.",)
-    without_columns = source.columns and export.format in {"pasted", "activitystreams"}
+    without_columns = source.columns and export.format in _WITHOUT_COLUMNS
     notes = (*decoded.notes, *export.notes, *(unused if without_columns else ()))
+    if source.at is not None and export.format in {"table", "pasted", "feed"}:
+        notes = (*notes, "A place inside the export was named, but this format has none.")
     return replace(export, notes=notes)
 
 
@@ -57,10 +67,12 @@ def format_of(text: str, source: Source) -> Format:
             )
         return source.format
     start = text.lstrip()
+    if is_feed(start):
+        return "feed"
     if _MARKUP_START.match(start):
         raise BadExport(
             source.name,
-            "this is a page's or a feed's markup, not its comments",
+            "this is a page's markup, not its comments",
             "open the page and paste its text, or export the comments as CSV or JSON",
         )
     if _JSON_START.match(start):
@@ -124,5 +136,6 @@ _READERS: dict[Format, Callable[[str, Source], Export]] = {
     "json": read_json,
     "json lines": read_json_lines,
     "activitystreams": read_json,
+    "feed": read_feed,
     "pasted": read_pasted,
 }

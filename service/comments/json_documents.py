@@ -7,11 +7,13 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from service.comments import activitystreams
+from service.comments.column_names import check_holds, meaning_called
 from service.comments.comment import Comment
 from service.comments.entries import Times, comment_of, shortened
 from service.comments.formats import Export, Format, Source, Unreadable
-from service.comments.json_fields import FieldMap, called, check_named, map_fields
+from service.comments.json_fields import FieldMap, called, map_fields
 from service.comments.json_items import ELEMENT, Item, Shape, items_of
+from service.comments.json_named import check_named, has_named, list_named, parts_of, with_pointers
 from service.comments.json_values import Json, parsed
 from service.comments.meanings import meanings_of, spelled
 from service.errors import BadExport, NoTextColumn
@@ -23,7 +25,14 @@ _NO_OBJECT = "no JSON object, so no comment can be told from it"
 
 def read_json(text: str, source: Source) -> Export:
     """The comments of one JSON document. Raises BadExport with its line, NoTextColumn."""
-    return read_values([("", parsed(text, source.name))], source, "json")
+    root = parsed(text, source.name)
+    if source.at is None:
+        return read_values([("", root)], source, "json")
+    named = list_named(root, source)
+    if activitystreams.is_one(root):
+        inner = named if isinstance(named, list) else [named]
+        return activitystreams.read_streams([(source.at, one) for one in inner], source)
+    return read_values([("", named)], source, "json")
 
 
 def read_json_lines(text: str, source: Source) -> Export:
@@ -41,7 +50,8 @@ def read_json_lines(text: str, source: Source) -> Export:
         place = f"line {number}"
         words[place] = line
         try:
-            values.append((place, parsed(line.strip("\ufeff \t\r"), source.name, place)))
+            value = parsed(line.strip("\ufeff \t\r"), source.name, place)
+            values.append((place, value if source.at is None else list_named(value, source, place)))
         except BadExport as error:
             broken.append(Unreadable(place, shortened(line), error.what.rpartition(": ")[2]))
     if not values:
@@ -80,13 +90,25 @@ def read_values(values: Sequence[tuple[str, Json]], source: Source, form: Format
     """The comments in parsed values, each with its place before the places inside it."""
     if all(activitystreams.is_one(value) for _, value in values):
         return activitystreams.read_streams(values, source)
-    items = [item for place, value in values for item in items_of(value, place)]
+    within = parts_of(source.at or "", source.name)
+    items = [item for place, value in values for item in items_of(value, place, within)]
     if not any(item.shape or item.fields for item in items):
         return Export(form, (), (), (), (_NO_COMMENTS,))
+    source = with_pointers(items, source)
     kinds = _kinds(items, source, roots_too=form == "json lines")
-    chosen = _without_posts(kinds)
-    main = max(chosen.items(), key=lambda kind: _size(items, kind[0]))[1]
-    check_named(main, [called(path) for item in items[:50] for path in item.fields], source)
+    chosen = _without_posts(kinds) if source.at is None else kinds
+    chosen = {
+        shape: fields
+        for shape, fields in chosen.items()
+        if has_named(fields.places, source, "text")
+    } or chosen
+    fitting = [shape for shape, fields in chosen.items() if has_named(fields.places, source)]
+    main = chosen[max(fitting or chosen, key=lambda shape: _size(items, shape))]
+    check_named(main.places, items[:50], source)
+    for meaning, _ in source.columns:
+        known = meaning_called(meaning, source.name)
+        if known in main.columns:
+            check_holds(known, called(main.places[known]), main.columns[known], source.name)
     times = Times(source, main.order)
     found = list(_read(items, chosen, kinds, times))
     notes = [*_field_notes(chosen, main), *times.notes()]
@@ -110,6 +132,8 @@ def _kinds(items: Sequence[Item], source: Source, *, roots_too: bool) -> dict[Sh
         groups[item.shape].append(item)
     by_names = {shape: map_fields(group, source) for shape, group in groups.items()}
     told = {shape: fields for shape, fields in by_names.items() if "text" in fields.places}
+    if source.at is not None and (ELEMENT,) in groups:
+        return told | {(ELEMENT,): _of_the_list_named(groups[ELEMENT,], source)}
     lists = {shape: fields for shape, fields in told.items() if shape or roots_too}
     surely = {shape: fields for shape, fields in lists.items() if fields.tells_who_or_when}
     # Else: a lone comment, texts without authors or times, or names that say nothing.
@@ -122,8 +146,24 @@ def _kinds(items: Sequence[Item], source: Source, *, roots_too: bool) -> dict[Sh
         fields = map_fields(group, source, content_too=True)
         if "text" in fields.places:
             return {shape: fields}
+    raise _no_text(items, source)
+
+
+def _of_the_list_named(items: Sequence[Item], source: Source) -> FieldMap:
+    """The fields of the list that the caller named, by their names, else by what they hold."""
+    fields = map_fields(items, source)
+    if "text" not in fields.places:
+        fields = map_fields(items, source, content_too=True)
+    if "text" not in fields.places:
+        raise _no_text(items, source)
+    return fields
+
+
+def _no_text(items: Sequence[Item], source: Source) -> NoTextColumn:
     seen = tuple(dict.fromkeys(called(path) for item in items[:50] for path in item.fields))
-    raise NoTextColumn(source.name, seen[:30])
+    return NoTextColumn(
+        source.name, seen[:30], "name it, as in --columns text=FIELD, or its list, as in --at /data"
+    )
 
 
 def _alone(told: dict[Shape, FieldMap], *, has_who: bool = False) -> dict[Shape, FieldMap]:

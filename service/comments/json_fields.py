@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from service.comments.column_content import Choosing, Column, by_content
-from service.comments.columns import by_name, meaning_called, without_doubtful_ids
+from service.comments.column_names import NO_COLUMN, meaning_called
+from service.comments.columns import by_name, without_doubtful_ids
 from service.comments.dates import Order, order_of
 from service.comments.formats import MEANINGS, Meaning, Source
 from service.comments.json_items import Item, Shape
+from service.comments.json_named import THE_TEXT_ITSELF, place_named
+from service.comments.json_values import pointer
 from service.comments.markup import looks_like_markup, text_of
 from service.comments.meanings import Known, meanings_of, spelled
-from service.errors import BadExport
 
 _LOOKED_AT = 500
 #: How much worse a name is for each level that it stands deeper.
@@ -49,11 +52,15 @@ _OF_TEXT = frozenset({"raw", "plain", "original", "value", "source", *_MARKUP_NA
 
 @dataclass(frozen=True, slots=True)
 class FieldMap:
-    """For each meaning the path of its field; whether the texts are HTML; the dates' order."""
+    """For each meaning the path of its field; whether the texts are HTML; the dates' order.
+
+    `columns` are what stands in the first of them.
+    """
 
     places: dict[Meaning, Shape]
     is_markup: bool = False
     order: Order | None = None
+    columns: dict[Meaning, Column] = field(default_factory=dict)
 
     @property
     def pairs(self) -> tuple[tuple[str, str], ...]:
@@ -78,8 +85,11 @@ class FieldMap:
 
 
 def called(path: Shape) -> str:
-    """A field's path as the host may name it, as in author.name."""
-    return ".".join(path) or "the text itself"
+    """A field's path as the host may name it: as in author.name, else by a JSON Pointer."""
+    if not path:
+        return THE_TEXT_ITSELF
+    plain = all(re.fullmatch(r"[^\W\d][^./]*", part) and part == part.strip() for part in path)
+    return ".".join(path) if plain else pointer(path)
 
 
 def map_fields(items: Sequence[Item], source: Source, *, content_too: bool = False) -> FieldMap:
@@ -95,9 +105,11 @@ def map_fields(items: Sequence[Item], source: Source, *, content_too: bool = Fal
     ]
     choosing = Choosing(columns)
     for meaning, name in source.columns:
-        place = _named(name, paths)
+        place = place_named(name, paths)
         if place is not None:
             choosing.take(meaning_called(meaning, source.name), place)
+        elif name == NO_COLUMN:
+            choosing.without.add(meaning_called(meaning, source.name))
     by_name(choosing, [claims_of(path) for path in paths])
     if content_too:
         by_content(choosing, has_header=True)
@@ -110,30 +122,8 @@ def map_fields(items: Sequence[Item], source: Source, *, content_too: bool = Fal
         places,
         _is_markup(places["text"], columns[choosing.places["text"]].filled),
         order_of(list(columns[posted].values)) if posted is not None else None,
+        {meaning: columns[place] for meaning, place in choosing.places.items()},
     )
-
-
-def check_named(fields: FieldMap, seen: Sequence[str], source: Source) -> None:
-    """Raise BadExport where the caller named a field that no object has."""
-    told = {called(path) for path in fields.places.values()}
-    for meaning, name in source.columns:
-        place = fields.places.get(meaning_called(meaning, source.name))
-        if place is None or _named(name, [place]) is None:
-            raise BadExport(
-                source.name,
-                f"no comment has a field {name!r}",
-                f"name one of these: {', '.join(sorted({*seen, *told})[:20])}",
-            )
-
-
-def _named(name: str, paths: Sequence[Shape]) -> int | None:
-    """The field the caller named: by its whole path, else by its last name."""
-    wanted = name.strip("/").replace("/", ".")
-    for alike in (str, spelled):
-        for place, path in enumerate(paths):
-            if alike(called(path)) == alike(wanted):
-                return place
-    return next((place for place, path in enumerate(paths) if path[-1:] == (name,)), None)
 
 
 def claims_of(path: Shape) -> dict[Known, int]:

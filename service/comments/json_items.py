@@ -21,13 +21,16 @@ _MOST_FIELDS = 500
 class Item:
     """One object of a list: where it stands, its fields by their paths, the item it is nested in.
 
-    `key` is its name where it stands in an object of objects instead of a list.
+    `pointer` is where it stands in its document, `value` what stands there. `key` is its name
+    where it stands in an object of objects instead of a list.
     """
 
     place: str
     shape: Shape
     fields: dict[Shape, str]
     parent: Item | None
+    pointer: str
+    value: Json
     key: str = ""
     nested: set[str] = field(default_factory=set)
 
@@ -40,23 +43,25 @@ class _Node:
     parent: Item | None
 
 
-def items_of(root: Json, place: str) -> Iterator[Item]:
+def items_of(root: Json, place: str, within: tuple[str, ...] = ()) -> Iterator[Item]:
     """Every object that stands in a list (or is the root), in the document's order.
 
-    `place` is put before the places inside the document.
+    `place` is put before the places inside the document, `within` is where in it the root stands.
     """
-    waiting = [_Node(root, (), (), None)]
+    waiting = [_Node(root, within, (), None)]
     while waiting:
         node = waiting.pop()
         inner: Iterator[_Node]
         if isinstance(node.value, list):
             inner = _elements(node)
-        elif isinstance(node.value, dict) and (not node.path or node.shape[-1:] == (ELEMENT,)):
+        elif isinstance(node.value, dict) and (not node.shape or node.shape[-1:] == (ELEMENT,)):
             item = _item(node, place)
             yield item
             inner = _members(node, item)
         elif isinstance(node.value, str) and node.shape[-1:] == (ELEMENT,):
-            yield Item(_at(place, node), node.shape, {(): node.value}, node.parent)
+            fields: dict[Shape, str] = {(): node.value}
+            where = pointer(node.path)
+            yield Item(_at(place, where), node.shape, fields, node.parent, where, node.value)
             continue
         elif isinstance(node.value, dict):
             inner = _members(node, node.parent)
@@ -65,16 +70,15 @@ def items_of(root: Json, place: str) -> Iterator[Item]:
         waiting.extend(reversed(list(inner)))
 
 
-def _at(place: str, node: _Node) -> str:
-    return ", ".join(part for part in (place, pointer(node.path)) if part) or "the whole"
+def _at(place: str, where: str) -> str:
+    return ", ".join(part for part in (place, where) if part) or "the whole"
 
 
 def _item(node: _Node, place: str) -> Item:
-    fields = dict(_scalars(node.value))
-    last = node.path[-1] if node.path else ""
-    item = Item(
-        _at(place, node), node.shape, fields, node.parent, last if isinstance(last, str) else ""
-    )
+    fields, where = dict(_scalars(node.value)), pointer(node.path)
+    last = node.path[-1] if node.shape else ""
+    item = Item(_at(place, where), node.shape, fields, node.parent, where, node.value)
+    item.key = last if isinstance(last, str) else ""
     if item.parent:
         item.parent.nested.add(node.shape[-2] if len(node.shape) > 1 else "")
     return item
@@ -117,10 +121,15 @@ def _scalars(value: dict[str, Json]) -> Iterator[tuple[Shape, str]]:
             if len(path) < _DEEPEST_FIELD:
                 waiting.extend(((*path, name), each) for name, each in one.items())
             continue
-        words = _pieces(one) if isinstance(one, list) else scalar(one)
+        words = words_in(one)
         if words:
             given += 1
             yield path, words
+
+
+def words_in(value: Json) -> str:
+    """What a value says as one text: a scalar, or a list of pieces; "" where it is neither."""
+    return _pieces(value) if isinstance(value, list) else scalar(value)
 
 
 def _pieces(values: list[Json]) -> str:

@@ -1,4 +1,4 @@
-"""What a header or a field's name means, in seven languages.
+"""What a header or a field's name means, in ten languages.
 
 Common practice, no source: names as tools and people write them over columns of comments.
 """
@@ -25,7 +25,9 @@ _NAMES: dict[Known, str] = {
         "mensagem, conteudo, tekst, reactie, opmerking, bericht, inhoud, commentaar, "
         "comments, commentaires, kommentare, comentarios, commenti, "
         "reacties, msg, note, remark, feedback, answer, antwort, reponse, respuesta, risposta, resposta, "
-        "antwoord, vote, guess, choice, pick, page, what"
+        "antwoord, kommentaren, meddelande, inlagg, innehall, svar, komentarz, komentarze, wiadomosc, "
+        "tresc, wypowiedz, wpis, odpowiedz, コメント, コメント本文, コメント内容, 本文, 内容, メッセージ, "
+        "投稿内容, テキスト, vote, guess, choice, pick, page, what"
     ),
     "author": (
         "author, author name, display name, author username, commenter, "
@@ -35,19 +37,25 @@ _NAMES: dict[Known, str] = {
         "nombre de usuario, usuario, usuaria, nome utente, utente, nome de usuario, utilizador, "
         "gebruikersnaam, gebruiker, schrijver, sender, absender, expediteur, remitente, mittente, "
         "remetente, afzender, full name, name, nom, nombre, nome, naam, member, membre, mitglied, "
-        "viewer, person, poster, writer, login, commented by, from, by, who, wer, von, participant, account"
+        "forfattare, anvandarnamn, anvandare, namn, avsandare, skribent, autorka, nazwa uzytkownika, "
+        "uzytkownik, uzytkowniczka, imie, nazwa, nadawca, 投稿者名, 投稿者, ユーザー名, ユーザー, 名前, "
+        "氏名, 作成者, 著者, ニックネーム, 表示名, "
+        "viewer, person, poster, writer, login, commented by, from, by, who, wer, von, vem, kto, "
+        "participant, account"
     ),
     "author_id": (
         "author id, user id, uid, commenter id, member id, author user id, author account id, "
         "account id, sender id, from id, author uri, author url, user uri, "
         "id auteur, id de l auteur, id utilisateur, autor id, autoren id, benutzer id, nutzer id, "
         "id autor, id de autor, id del autor, id usuario, id de usuario, id autore, id utente, "
-        "id do autor, id do usuario, id do utilizador, auteur id, gebruiker id, gebruikers id"
+        "id do autor, id do usuario, id do utilizador, auteur id, gebruiker id, gebruikers id, "
+        "anvandar id, forfattar id, forfattarens id, id autora, id uzytkownika, ユーザーid, 投稿者id"
     ),
     "id": (
         "comment id, message id, id, comment uuid, uuid, guid, comment key, identifier, "
         "id commentaire, id du commentaire, identifiant, kommentar id, kennung, id comentario, "
-        "id del comentario, identificador, id commento, id do comentario, reactie id, bericht id"
+        "id del comentario, identificador, id commento, id do comentario, reactie id, bericht id, "
+        "kommentars id, kommentarens id, id komentarza, identyfikator, コメントid, 識別子"
     ),
     "posted": (
         "posted at, posted on, posted, published at, published, created at, created time, "
@@ -63,7 +71,11 @@ _NAMES: dict[Known, str] = {
         "creato il, creato, scritto, inviato, ora, quando, publicado em, data e hora, data hora, "
         "data de publicacao, criado em, criado, enviado em, geplaatst op, geplaatst, "
         "gepubliceerd op, gepubliceerd, aangemaakt op, aangemaakt, datum en tijd, tijdstip, "
-        "tijdstempel, tijd, wanneer, verzonden"
+        "tijdstempel, tijd, wanneer, verzonden, publicerad, publicerat, publiceringsdatum, skapad, "
+        "skapat, skrivet, postat, skickat, datum och tid, tidpunkt, tidsstampel, tid, nar, "
+        "opublikowano, data publikacji, data utworzenia, utworzono, dodano, data dodania, napisano, "
+        "wyslano, data i godzina, znacznik czasu, czas, godzina, kiedy, "
+        "投稿日時, 投稿日, 公開日時, 公開日, 作成日時, 作成日, 日時, 日付, 送信日時, 時刻"
     ),
     "edited": (
         "edited at, edited on, last edited at, last edited, last edit, edited, updated at, updated on, "
@@ -73,15 +85,21 @@ _NAMES: dict[Known, str] = {
         "editado el, editado, modificado el, modificado, actualizado el, actualizado, "
         "modificato il, modificato, aggiornato il, aggiornato, editado em, alterado em, alterado, "
         "atualizado em, atualizado, modificado em, bewerkt op, bewerkt, gewijzigd op, gewijzigd, "
-        "bijgewerkt op, bijgewerkt"
+        "bijgewerkt op, bijgewerkt, redigerad, redigerat, senast redigerad, andrad, andrat, uppdaterad, "
+        "uppdaterat, edytowano, data edycji, zmieniono, zmodyfikowano, zaktualizowano, "
+        "編集日時, 編集日, 更新日時, 更新日, 編集済み"
     ),
     "reply_to": (
         "reply to, reply to id, reply to comment id, replied to id, in reply to comment id, in reply to, in reply to id, parent comment id, parent id, parent, "
         "parent comment, answer to, answers, replies to, reponse a, en reponse a, parent id, "
         "antwort auf, antwort zu, eltern id, ubergeordnet, respuesta a, en respuesta a, padre, "
-        "id padre, risposta a, in risposta a, resposta a, em resposta a, antwoord op, reactie op"
+        "id padre, risposta a, in risposta a, resposta a, em resposta a, antwoord op, reactie op, "
+        "svar pa, svar till, overordnad, odpowiedz na, w odpowiedzi na, nadrzedny, 返信先, 返信先id, 親コメント"
     ),
-    "clock": ("time, clock, time of day, heure, uhrzeit, zeit, hora, ora, ore, tijd, comment time"),
+    "clock": (
+        "time, clock, time of day, heure, uhrzeit, zeit, hora, ora, ore, tijd, tid, klockslag, "
+        "godzina, czas, 時刻, 時間, comment time"
+    ),
     "other": (
         "likes, like count, like, favorites, favourites, upvotes, downvotes, dislikes, score, votes, points, rank, "
         "replies, reply count, replies count, number of replies, count, number, no, nr, row, index, #, "
@@ -92,15 +110,21 @@ _NAMES: dict[Known, str] = {
         "j aime, mentions j aime, reponses, nombre de reponses, lien, langue, titre, gefallt mir, antworten, anzahl antworten, "
         "sprache, titel, me gusta, respuestas, enlace, idioma, titulo, mi piace, risposte, "
         "collegamento, lingua, titolo, gostos, curtidas, respostas, ligacao, vind ik leuks, antwoorden, koppeling, "
-        "taal, views, reactions, reports, level, depth, position"
+        "taal, gilla, gillar, gilla markeringar, antal svar, antal, sprak, lank, polubienia, "
+        "liczba polubien, liczba odpowiedzi, liczba, jezyk, いいね, いいね数, 高評価, 返信数, 言語, "
+        "views, reactions, reports, level, depth, position"
     ),
 }
+
+
+#: Letters that stand for others with a mark, and that Unicode does not take apart.
+_LETTERS = str.maketrans({"ß": "ss", "ł": "l", "ø": "o", "æ": "ae", "đ": "d"})
 
 
 def spelled(name: str) -> str:
     """A header as names are compared: words in lower case without accents, one space between."""
     name = re.sub(r"([a-z\d])([A-Z])", r"\1 \2", name)
-    bare = unicodedata.normalize("NFKD", name.casefold().replace("ß", "ss"))
+    bare = unicodedata.normalize("NFKD", name.casefold().translate(_LETTERS))
     bare = "".join(sign for sign in bare if not unicodedata.combining(sign))
     return " ".join(re.sub(r"[^\w#]|_", " ", bare).split())
 
@@ -111,7 +135,7 @@ def _ranks() -> dict[str, dict[Known, int]]:
     ranks: dict[str, dict[Known, int]] = {}
     for meaning, names in _NAMES.items():
         for rank, name in enumerate(names.split(",")):
-            ranks.setdefault(name.replace(" ", ""), {}).setdefault(meaning, rank)
+            ranks.setdefault(spelled(name).replace(" ", ""), {}).setdefault(meaning, rank)
     return ranks
 
 

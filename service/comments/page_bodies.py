@@ -46,8 +46,30 @@ class Body:
         """
         if self.count is None or self.sure:
             return False
+        return self.is_of_numbers or not any(sign.isdigit() for sign in self.text)
+
+    @property
+    def is_of_numbers(self) -> bool:
+        """Whether the words are numbers alone and the number below is not surely a count."""
         text = self.text
-        return not any(sign.isdigit() for sign in text) or not any(sign.isalpha() for sign in text)
+        told = any(sign.isdigit() for sign in text) and not any(sign.isalpha() for sign in text)
+        return told and self.count is not None and not self.sure
+
+
+def shows_counts(bodies: Sequence[Body]) -> bool:
+    """Whether a page shows that a number below the words counts likes.
+
+    One that can be nothing else shows it, such as 1.2K, or numbers below a third of all words, and
+    no fewer than three, that no writer needs. Numbers in doubt do not speak for themselves.
+    """
+    if any(body.count is not None and body.sure for body in bodies):
+        return True
+    undoubted = [body for body in bodies if not body.may_want_the_count]
+    counted = sum(1 for body in undoubted if body.count is not None)
+    if counted >= 3 and 3 * counted >= len(undoubted):
+        return True
+    # Below all words, those included that need none: then the page shows it, also where it is 0.
+    return counted > 0 and len(bodies) >= 3 and all(body.count is not None for body in bodies)
 
 
 def learned_buttons(blocks: Iterable[Block]) -> frozenset[str]:

@@ -6,10 +6,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
 from service.comments.comment import Comment
-from service.comments.entries import Times, clean, shortened
+from service.comments.entries import LONGEST_TEXT, TOO_LONG, Times, clean, shortened
 from service.comments.formats import Export, Source, Unreadable
 from service.comments.page_blocks import Block, Page, blocks_of
-from service.comments.page_bodies import Body, body_of, learned_buttons
+from service.comments.page_bodies import Body, body_of, learned_buttons, shows_counts
 from service.comments.page_lines import Clock, Line, lines_read
 from service.comments.plain_paste import read_plain
 from service.comments.spans import Span
@@ -31,6 +31,7 @@ class _Told:
     """What the host should know about how a page was read."""
 
     times: Times
+    page_counts: bool
     unreadable: list[Unreadable] = field(default_factory=list)
     counts: list[tuple[Line, Body]] = field(default_factory=list)
     folded: list[int] = field(default_factory=list)
@@ -74,14 +75,14 @@ def read_pasted(text: str, source: Source) -> Export:
         return read_plain(lines, source)
     page = blocks_of(lines)
     learned = learned_buttons(page.blocks)
-    told = _Told(Times(source))
     bodies = [body_of(block, learned) for block in page.blocks]
+    told = _Told(Times(source), page_counts=shows_counts(bodies))
     comments = [
         comment
         for block, body in zip(page.blocks, bodies, strict=True)
         if (comment := _comment(block, body, told)) is not None
     ]
-    _judge_counts(told, bodies)
+    _judge_counts(told)
     _show_lines_of_no_comment(page, told)
     notes = (*_page_notes(page, told, learned), *told.times.notes())
     return Export("pasted", tuple(comments), tuple(told.unreadable), _MAPPING, notes)
@@ -113,6 +114,17 @@ def _comment(block: Block, body: Body, told: _Told) -> Comment | None:
         why = f"a comment by {block.author or 'nobody named'} without words that can be told"
         told.unreadable.append(Unreadable(place, shortened(seen), why))
         return None
+    if len(text) > LONGEST_TEXT:
+        told.unreadable.append(Unreadable(place, shortened(text), TOO_LONG))
+        return None
+    if body.count is not None and body.is_of_numbers and not told.page_counts:
+        numbers = " / ".join([*text.split("\n"), body.count.text])
+        why = (
+            f"numbers by {block.author or 'nobody named'}: whether the last one is the writer's or "
+            "a count of likes cannot be told, so the comment was left out"
+        )
+        told.unreadable.append(Unreadable(place, shortened(numbers), why))
+        return None
     if not block.author:
         told.unnamed.append(block.first)
     if body.count is not None:
@@ -136,15 +148,11 @@ def _spans(block: Block, body: Body, times: Times, place: str) -> tuple[Span, Sp
     return posted, times.some_time_after(posted)
 
 
-def _judge_counts(told: _Told, bodies: Sequence[Body]) -> None:
+def _judge_counts(told: _Told) -> None:
     """Show numbers that may be the writer's where the page does not show that it counts likes."""
-    counted = sum(1 for body in bodies if body.count is not None)
-    page_counts = any(body.count is not None and body.sure for body in bodies) or (
-        counted >= 3 and 3 * counted >= len(bodies)
-    )
     for line, body in told.counts:
         leads_up = body.text.endswith((":", "：", "#", "=", "…", "..."))
-        if body.may_want_the_count and (leads_up or not page_counts):
+        if body.may_want_the_count and (leads_up or not told.page_counts):
             why = "a number below the words, read as a count of likes; the writer may have meant it"
             told.unreadable.append(Unreadable(f"line {line.number}", line.text, why))
 

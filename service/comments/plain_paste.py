@@ -6,8 +6,8 @@ import re
 from collections.abc import Sequence
 
 from service.comments.comment import Comment
-from service.comments.entries import Times
-from service.comments.formats import Export, Source
+from service.comments.entries import LONGEST_TEXT, TOO_LONG, Times, shortened
+from service.comments.formats import Export, Source, Unreadable
 from service.comments.page_lines import Line
 
 _NAMED = re.compile(r"([^\s:：][^:：]{0,39}?)\s?[:：]\s+(\S.*)")
@@ -43,7 +43,17 @@ def read_plain(lines: Sequence[Line], source: Source) -> Export:
     if buttons:
         listed = ", ".join(f"{line.number} ({line.text})" for line in buttons[:40])
         notes.append(f"Left out as buttons of a page: line {listed}.")
-    return Export("pasted", tuple(comments), (), mapping, tuple(notes))
+    return Export(
+        "pasted",
+        tuple(one for one in comments if len(one.text) <= LONGEST_TEXT),
+        tuple(
+            Unreadable(one.place, shortened(one.text), TOO_LONG)
+            for one in comments
+            if len(one.text) > LONGEST_TEXT
+        ),
+        mapping,
+        tuple(notes),
+    )
 
 
 def _named(text: str) -> tuple[str, str] | None:

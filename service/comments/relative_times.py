@@ -50,6 +50,8 @@ _UNITS = (*_SECONDS, *_MONTHS)
 _WIDTHS = ("", "-short", "-narrow")
 _NUMBER = re.compile(r"\d{1,5}")
 _DAY = timedelta(days=1)
+#: A span holds both its ends, and "less than" leaves its end out.
+_TICK = timedelta(microseconds=1)
 #: Pages differ in how long "just now" lasts; none known to us goes beyond this.
 _JUST_NOW = timedelta(minutes=5)
 
@@ -65,8 +67,9 @@ class Elapsed:
 def read_elapsed(words: str, copied_at: datetime) -> Elapsed | None:
     """How long before `copied_at`, or None. `words` is lower case with single plain spaces.
 
-    "N units ago" is at least N and less than N+1 units before the copying. Where a short form
-    stands for two units in different languages ("3 m"), the span covers both.
+    "N units ago" is at least N and less than N+1 units before the copying, so that "3 hours ago"
+    is before "2 hours ago" on one page. Where a short form stands for two units in different
+    languages ("3 m"), the span covers both.
     """
     if words in NOW:
         return Elapsed(Span(copied_at - _JUST_NOW, copied_at))
@@ -109,7 +112,7 @@ def _ends(unit: str, number: int, copied_at: datetime, *, rough: bool) -> tuple[
     least = max(number - 1, 0) if rough else number
     if unit in _SECONDS:
         size = timedelta(seconds=_SECONDS[unit])
-        return copied_at - (number + 1) * size, copied_at - least * size
+        return copied_at - (number + 1) * size + _TICK, copied_at - least * size
     # Some pages count months by the calendar, some as 30 days, some as a twelfth of a year;
     # the calendar's month may begin on another day where the writer lives.
     months, more = least * _MONTHS[unit], (number + 1) * _MONTHS[unit]

@@ -9,11 +9,12 @@ from dataclasses import dataclass, replace
 from itertools import chain, islice
 
 from service.comments.column_content import Column
+from service.comments.column_names import headers_named
 from service.comments.columns import ColumnMap, header_hits, lines_above_header, map_columns
 from service.comments.comment import Comment
 from service.comments.csv_records import Record, records_of
 from service.comments.entries import Times, comment_of, shortened
-from service.comments.formats import Export, Source, Unreadable
+from service.comments.formats import Export, Format, Source, Unreadable
 
 _DELIMITERS = (",", ";", "\t", "|")
 _SAMPLE_LINES = 200
@@ -77,8 +78,30 @@ def read_table(text: str, source: Source) -> Export:
     delimiter = layout_of(lines).delimiter
     if lines and _SEPARATOR_LINE.fullmatch(lines[0]):
         lines[0] = "\n"  # so that the lines after it keep their numbers
-    records = records_of(lines, delimiter)
+    return read_records(records_of(lines, delimiter), source, Grid("table", "line", delimiter))
+
+
+@dataclass(frozen=True, slots=True)
+class Grid:
+    """What rows stand in: the export's format, what its rows are counted as, what parts cells."""
+
+    format: Format
+    unit: str
+    delimiter: str = ""
+
+    @property
+    def gap(self) -> str:
+        """What is put between cells where a row is shown."""
+        return self.delimiter or " | "
+
+
+def read_records(records: Iterator[Record], source: Source, grid: Grid) -> Export:
+    """The comments in the records of a table, as `read_table`."""
     first = list(islice(records, _ROWS_LOOKED_AT))
+    if not grid.delimiter:  # a sheet has no ends of rows: the widest of them is its width
+        width = max((len(record.cells) for record in first), default=0)
+        first = [_padded(record, width) for record in first]
+        records = (_padded(record, width) for record in records)
     titles = _titles(first, source)
     first = [record for record in first if record not in titles]
     rows = [record.cells for record in first if record.cells]
@@ -87,38 +110,42 @@ def read_table(text: str, source: Source) -> Export:
         head = next(record for record in first if record.cells)
         first.remove(head)
     times = Times(replace(source, zone="UTC") if columns.in_utc else source, columns.order)
-    found = list(_read(chain(first, records), columns, times, delimiter))
+    found = list(_read(chain(first, records), columns, times, grid))
     comments = tuple(one for one in found if isinstance(one, Comment))
     unreadable = tuple(one for one in found if isinstance(one, Unreadable))
-    notes = (*_title_notes(titles, delimiter), *_column_notes(columns), *times.notes())
-    return Export("table", comments, unreadable, columns.pairs, notes)
+    notes = (*_title_notes(titles, grid), *_column_notes(columns), *times.notes())
+    return Export(grid.format, comments, unreadable, columns.pairs, notes)
+
+
+def _padded(record: Record, width: int) -> Record:
+    return Record(record.line, record.cells + ("",) * (width - len(record.cells)))
 
 
 def _titles(first: Sequence[Record], source: Source) -> list[Record]:
     """The records above the header, which are none of the table's."""
     readable = [record for record in first if record.cells]
-    named = frozenset(header for _, header in source.columns if not header.isdigit())
-    return readable[: lines_above_header([record.cells for record in readable], named)]
+    rows = [record.cells for record in readable]
+    return readable[: lines_above_header(rows, headers_named(source))]
 
 
 def _read(
-    records: Iterable[Record], columns: ColumnMap, times: Times, delimiter: str
+    records: Iterable[Record], columns: ColumnMap, times: Times, grid: Grid
 ) -> Iterator[Comment | Unreadable]:
     for record in records:
-        place = f"line {record.line}"
-        cells = _fitted(record.cells, columns, delimiter)
+        place = f"{grid.unit} {record.line}"
+        cells = _fitted(record.cells, columns, grid)
         if record.problem:
             yield Unreadable(place, shortened(record.raw), record.problem)
         elif cells is None:
             why = (
                 f"the row has {len(record.cells)} columns where {len(columns.names)} were expected"
             )
-            yield Unreadable(place, shortened(delimiter.join(record.cells)), why)
+            yield Unreadable(place, shortened(grid.gap.join(record.cells)), why)
         else:
             yield comment_of(columns.fields(cells), place, times)
 
 
-def _fitted(cells: Sequence[str], columns: ColumnMap, delimiter: str) -> Sequence[str] | None:
+def _fitted(cells: Sequence[str], columns: ColumnMap, grid: Grid) -> Sequence[str] | None:
     """The row with as many cells as the table has, or None where it cannot be told how.
 
     Empty cells at the end may be missing. Where the words stand last, what is too much was cut
@@ -131,15 +158,15 @@ def _fitted(cells: Sequence[str], columns: ColumnMap, delimiter: str) -> Sequenc
         return cells
     if not any(cells[width:]):
         return cells[:width]
-    if columns.has_header and text == width - 1:
-        return (*cells[:text], delimiter.join(cells[text:]))
+    if grid.delimiter and columns.has_header and text == width - 1:
+        return (*cells[:text], grid.delimiter.join(cells[text:]))
     return None
 
 
-def _title_notes(titles: Sequence[Record], delimiter: str) -> Iterator[str]:
+def _title_notes(titles: Sequence[Record], grid: Grid) -> Iterator[str]:
     if titles:
         passed = ", ".join(
-            f"line {one.line} ({shortened(delimiter.join(one.cells).rstrip(delimiter))})"
+            f"{grid.unit} {one.line} ({shortened(grid.gap.join(one.cells).rstrip(grid.gap))})"
             for one in titles
         )
         yield f"Above the header there are lines that were passed over: {passed}."

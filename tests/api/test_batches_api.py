@@ -88,8 +88,20 @@ def test_columns_may_be_named(service: Service) -> None:
     assert report["mapping"] == {"author": "wer", "posted": "wann", "text": "was"}
 
 
+def test_where_the_comments_stand_may_be_told(service: Service) -> None:
+    open_round(service)
+    service.clock.go_on(hours=1)
+    export = json.dumps({"x": [{"say": [{"it": "13"}], "nick": "Maren"}], "y": [{"text": "14"}]})
+    columns = json.dumps({"text": "/say/0/it", "author": "nick"})
+    report = done(service.host.hand_in(BATCHES, export, "x.json", columns=columns, at="/x"), 201)
+    assert report["mapping"] == {"author": "nick", "text": "/say/0/it"}
+    [comment] = done(service.host.get(f"{ROUND}/comments"))
+    assert (comment["author"], comment["text"]) == ("Maren", "13")
+
+
 def test_a_time_of_copying_may_be_told(service: Service) -> None:
     open_round(service)
+    service.clock.go_on(hours=5)
     pasted = "Maren\n2 hours ago\npage 13 please\nReply\n"
     fields = {"copied_at": "2026-03-01T21:30", "format": "pasted"}
     report = done(service.host.hand_in(BATCHES, pasted, "page.txt", **fields), 201)
@@ -116,6 +128,10 @@ BAD_EXPORTS: list[Any] = [
     pytest.param(b"x", {"columns": '{"words": "x"}'}, "#/columns/words", id="an unknown meaning"),
     pytest.param(b"x", {"format": "film"}, "#/format", id="an unknown format"),
     pytest.param(b"x", {"copied_at": "yesterday-ish"}, "no point in time", id="no time"),
+    pytest.param(
+        b"x", {"copied_at": "2026-03-02T18:06"}, "still to come", id="a time that is still to come"
+    ),
+    pytest.param(b'{"a": []}', {"at": "/b"}, "nothing stands at '/b'", id="no such place"),
 ]
 
 

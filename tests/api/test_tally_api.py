@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import UTC, datetime
 from typing import Any
 
 import pytest
@@ -25,7 +26,8 @@ EXPORT = csv(
 
 
 def counted(service: Service, export: str = EXPORT, **other: Json) -> Json:
-    """The count of an export that was copied ten days after the opening."""
+    """The count of an export that was copied ten days after the opening, and is handed in then."""
+    service.clock.now = datetime(2026, 3, 11, 18, 0, tzinfo=UTC)
     other = {"copied_at": "2026-03-11T18:00"} | other
     return done(service.host.count(export, QUESTION | {"hosts": ["island guild"]} | other))
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Protocol
 
@@ -14,6 +14,8 @@ from service.comments.times import read_time
 
 EXPORTS = Path(__file__).parent.parent / "corpus" / "exports"
 COPIED = datetime(2026, 3, 5, 18, 0, tzinfo=UTC)
+#: A span holds both its ends: "less than" is up to the microsecond before.
+TICK = timedelta(microseconds=1)
 
 
 class Read(Protocol):

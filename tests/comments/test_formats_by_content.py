@@ -7,6 +7,7 @@ import pytest
 from service.comments.formats import FORMATS, Format
 from service.errors import BadExport, BadTime
 from tests.comments.conftest import COPIED, Read
+from tests.comments.sheets import xlsx
 
 TABLE = "author,posted_at,text\nGran T,2026-02-27T12:00:00Z,12\n"
 PAGE = "Gran T\n5 days ago\n12\nReply\n"
@@ -27,6 +28,9 @@ PAGE = "Gran T\n5 days ago\n12\nReply\n"
         pytest.param('[{"author": "A", "text": "12"}]', "x.csv", "json", id="JSON in a table's file"),
         pytest.param('{"author":"A","text":"12"}\n{"author":"B","text":"8"}', "x.json", "json lines", id="JSON Lines in a JSON file"),
         pytest.param('{"type":"Collection","items":[{"type":"Note","content":"x"}]}', "x", "activitystreams", id="a collection"),
+        pytest.param('<?xml version="1.0"?>\n<!-- x -->\n<feed xmlns="http://www.w3.org/2005/Atom"></feed>', "x.txt", "feed", id="a feed"),
+        pytest.param('<a:entry xmlns:a="http://www.w3.org/2005/Atom"/>', "x", "feed", id="one entry"),
+        pytest.param('<rss version="2.0"><channel/></rss>', "x.html", "feed", id="RSS"),
         pytest.param("[deleted]\n12 please\n", "-", "pasted", id="brackets that are no JSON"),
         pytest.param("{12} is my vote\n14\n", "-", "pasted", id="braces that are no JSON"),
     ],
@@ -37,26 +41,30 @@ def test_the_format_is_told_by_content(read: Read, text: str, name: str, form: F
 
 @pytest.mark.parametrize("form", FORMATS)
 def test_the_caller_s_format_overrules(read: Read, form: Format) -> None:
-    text = {
+    contents: dict[Format, bytes | str] = {
         "table": "text\n12\n",
+        "spreadsheet": xlsx([["text"], ["12"]]),
+        "feed": '<rss version="2.0"><channel><item><title>12</title></item></channel></rss>',
         "json": '["12"]',
         "json lines": '{"text": "12"}',
         "activitystreams": '{"@context": "https://www.w3.org/ns/activitystreams", "content": "12"}',
         "pasted": "12\n",
-    }[form]
-    export = read(text, form=form)
+    }
+    export = read(contents[form], form=form)
     assert export.format == form
     assert [one.text for one in export.comments] == ["12"]
 
 
 def test_a_format_that_there_is_not_is_one_sentence(read: Read) -> None:
-    with pytest.raises(BadExport, match="there is no format 'tables': name one of table, json"):
+    with pytest.raises(
+        BadExport, match="there is no format 'tables': name one of table, spreadsheet"
+    ):
         read(TABLE, form="tables")  # type: ignore[arg-type]
 
 
 @pytest.mark.parametrize(
     "text",
-    ['<?xml version="1.0"?><feed/>', "<!DOCTYPE html><p>12</p>", "<html><body>12", "  <rss>"],
+    ['<?xml version="1.0"?><html/>', "<!DOCTYPE html><p>12</p>", "<html><body>12", "  <head>"],
 )
 def test_markup_is_no_export(read: Read, text: str) -> None:
     with pytest.raises(BadExport, match="markup, not its comments: open the page and paste"):

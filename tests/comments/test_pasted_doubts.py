@@ -58,6 +58,37 @@ def test_a_number_that_cannot_be_told_apart_is_shown(read: Read, page: str) -> N
     assert "the writer may have meant it" in export.unreadable[0].why
 
 
+def test_two_numbers_that_cannot_be_told_apart_are_shown_and_not_counted(read: Read) -> None:
+    """The second may be a second page or a count of likes: neither is decided."""
+    export = read("Gran T\n5 days ago\n7\n14\nReply\nAnnie\n2 days ago\n8 please\nReply\n")
+    assert [(one.author, one.text) for one in export.comments] == [("Annie", "8 please")]
+    [shown] = export.unreadable
+    assert (shown.place, shown.text) == ("line 1", "7 / 14")
+    assert "by Gran T" in shown.why
+    assert "cannot be told" in shown.why
+
+
+def test_numbers_in_doubt_do_not_speak_for_each_other(read: Read) -> None:
+    page = "".join(
+        f"{name}\n2 days ago\n7\n{count}\nReply\n"
+        for name, count in zip("ABCD", "1234", strict=True)
+    )
+    export = read(page)
+    assert export.comments == ()
+    assert [one.text for one in export.unreadable] == ["7 / 1", "7 / 2", "7 / 3", "7 / 4"]
+
+
+def test_a_number_below_all_words_is_a_count(read: Read) -> None:
+    """A page that shows a number below words that need none shows one below all."""
+    page = "".join(
+        f"{name}\n2 days ago\n{said}\n{count}\nReply\n"
+        for name, said, count in [("A", "7", 1), ("B", "12 please", 0), ("C", "8", 2)]
+    )
+    export = read(page)
+    assert [one.text for one in export.comments] == ["7", "12 please", "8"]
+    assert export.unreadable == ()
+
+
 def test_words_that_read_like_a_time_stay_words(read: Read) -> None:
     page = (
         "Gran T\n2 days ago\nI told my sister\nyesterday\nand she says 12\n4\nReply\n"

@@ -7,13 +7,13 @@ from datetime import timedelta
 import pytest
 
 from service.comments.spans import Span
-from tests.comments.conftest import COPIED, Read
+from tests.comments.conftest import COPIED, TICK, Read
 
 DAY = timedelta(days=1)
 
 
 def days_ago(number: int) -> Span:
-    return Span(COPIED - (number + 1) * DAY, COPIED - number * DAY)
+    return Span(COPIED - (number + 1) * DAY + TICK, COPIED - number * DAY)
 
 
 TWO = [("Gran T", "12 please"), ("Annie", "8")]
@@ -166,7 +166,7 @@ def test_a_mark_of_editing_means_any_time_up_to_the_copying(read: Read, time: st
     comment = read(f"Gran T\n{time}\n12\nReply\n").comments[0]
     assert comment.text == "12"
     assert comment.posted == days_ago(5)
-    assert comment.edited == Span(COPIED - 6 * DAY, COPIED)
+    assert comment.edited == Span(days_ago(5).earliest, COPIED)
 
 
 def test_a_time_of_editing_is_kept(read: Read) -> None:

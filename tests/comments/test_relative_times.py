@@ -9,8 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from service.comments.relative_times import months_before
-from service.comments.spans import Span
+from service.comments.spans import Answer, Span
 from service.comments.times import read_time
+from tests.comments.conftest import TICK
 
 COPIED = datetime(2026, 3, 31, 12, 0, tzinfo=UTC)
 UNITS = {"second": 1, "minute": 60, "hour": 3600, "day": 86400, "week": 604800}
@@ -27,7 +28,16 @@ def test_n_units_ago_is_from_n_to_n_plus_one(unit: str, number: int) -> None:
     size = timedelta(seconds=UNITS[unit])
     plural = "" if number == 1 else "s"
     found = ago(f"{number} {unit}{plural} ago")
-    assert found == Span(COPIED - (number + 1) * size, COPIED - number * size)
+    assert found == Span(COPIED - (number + 1) * size + TICK, COPIED - number * size)
+
+
+@given(st.sampled_from(sorted(UNITS)), st.integers(0, 500))
+def test_more_units_ago_is_before_fewer(unit: str, number: int) -> None:
+    """Of one copying, "3 hours ago" is at least 3 and "2 hours ago" less than 3: surely before."""
+    longer, shorter = ago(f"{number + 1} {unit}s ago"), ago(f"{number} {unit}s ago")
+    assert longer.is_before(shorter) is Answer.YES
+    assert shorter.is_before(longer) is Answer.NO
+    assert longer.latest + TICK == shorter.earliest  # and no instant is between them
 
 
 @pytest.mark.parametrize(
@@ -62,7 +72,7 @@ def test_one_length_is_read_in_many_ways(text: str, like: str) -> None:
 
 def test_about_two_hours_may_be_rounded_up_or_down() -> None:
     hour = timedelta(hours=1)
-    assert ago("about 2 hours ago") == Span(COPIED - 3 * hour, COPIED - hour)
+    assert ago("about 2 hours ago") == Span(COPIED - 3 * hour + TICK, COPIED - hour)
 
 
 def test_a_short_form_that_means_two_units_covers_both() -> None:

@@ -1,4 +1,4 @@
-"""Tables: delimiters, headers by meaning in seven languages, columns by content, bad rows."""
+"""Tables: delimiters, headers by meaning in ten languages, columns by content, bad rows."""
 
 from __future__ import annotations
 
@@ -66,9 +66,18 @@ def test_a_first_line_may_name_the_delimiter(read: Read) -> None:
             "Gebruiker,Gebruikers-ID,Reactie-ID,Geplaatst op,Bewerkt op,Antwoord op,Reactie",
             id="Dutch",
         ),
+        pytest.param(
+            "Användarnamn,Användar-ID,Kommentarens ID,Publicerad,Senast redigerad,Svar på,Kommentar",
+            id="Swedish",
+        ),
+        pytest.param(
+            "Użytkownik,ID użytkownika,ID komentarza,Opublikowano,Edytowano,Odpowiedź na,Treść",
+            id="Polish",
+        ),
+        pytest.param("投稿者,投稿者ID,コメントID,投稿日時,編集日時,返信先,コメント", id="Japanese"),
     ],
 )
-def test_headers_are_understood_in_seven_languages(read: Read, header: str) -> None:
+def test_headers_are_understood_in_ten_languages(read: Read, header: str) -> None:
     export = read(
         f"{header}\nGran T,a-1,c2,2026-02-27T12:00:09Z,2026-02-27T12:30:00Z,c1,Seite 12\n"
     )

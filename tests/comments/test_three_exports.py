@@ -12,7 +12,7 @@ from pathlib import Path
 
 from service.comments.identity import merge_batch, voter_of
 from service.comments.spans import Span
-from tests.comments.conftest import COPIED, Read
+from tests.comments.conftest import COPIED, TICK, Read
 
 GUILD = "Vennersey Stitchers' Guild"
 
@@ -98,7 +98,7 @@ DAY, HOUR, MINUTE = timedelta(days=1), timedelta(hours=1), timedelta(minutes=1)
 
 
 def ago(number: int, unit: timedelta) -> Span:
-    return Span(COPIED - (number + 1) * unit, COPIED - number * unit)
+    return Span(COPIED - (number + 1) * unit + TICK, COPIED - number * unit)
 
 
 #: The page as a person reads it: the author's line, the author, when, the words.
@@ -161,9 +161,9 @@ def test_the_pasted_page_s_edited_comments_are_open_until_the_copying(
     export = read((exports / "pasted.txt").read_bytes())
     edited = {one.author: one.edited for one in export.comments if one.edited}
     assert edited == {
-        GUILD: Span(COPIED - 7 * DAY, COPIED),
-        "Frogging, Again": Span(COPIED - 6 * DAY, COPIED),
-        "kruisje voor kruisje": Span(COPIED - 4 * DAY, COPIED),
+        GUILD: Span(COPIED - 7 * DAY + TICK, COPIED),
+        "Frogging, Again": Span(COPIED - 6 * DAY + TICK, COPIED),
+        "kruisje voor kruisje": Span(COPIED - 4 * DAY + TICK, COPIED),
     }
 
 
