@@ -17,6 +17,8 @@ from service.api import (
     comment_routes,
     game_routes,
     guess_routes,
+    mystery_routes,
+    prize_routes,
     reading_routes,
     round_routes,
     service_routes,
@@ -40,6 +42,8 @@ _ROUTERS = (
     comment_routes.router,
     tally_routes.router,
     guess_routes.router,
+    mystery_routes.router,
+    prize_routes.router,
     reading_routes.router,
     token_routes.router,
 )

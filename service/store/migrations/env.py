@@ -3,7 +3,11 @@
 from alembic import context
 from sqlalchemy import Connection
 
-from service.store import tables, tables_comments  # noqa: F401  (they fill the metadata)
+from service.store import (  # noqa: F401  (they fill the metadata)
+    tables,
+    tables_comments,
+    tables_mystery,
+)
 from service.store.columns import metadata
 
 
