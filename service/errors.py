@@ -146,8 +146,8 @@ class SealBroken(LoopstartError):
     def __init__(self, game: str) -> None:
         self.game = game
         super().__init__(
-            f"the answer kept for game {game} no longer makes its published seal: "
-            "it was changed after the sealing; go back to a copy of the database from before."
+            f"the answer kept for game {game} no longer makes its published seal, so it was "
+            "changed after the sealing: go back to a copy of the database from before."
         )
 
 
