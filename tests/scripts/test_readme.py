@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
+import argparse
 import re
 import shlex
 from collections.abc import Callable
 
 import ask
+import export
 import pytest
 import read
 import start
 import tally_options
 import tokens
-from terminal import Options
+import verify
 
 from service.app import create_app
 from service.settings import read_settings, setting_names
@@ -20,12 +22,14 @@ from tests.scripts.running import ROOT, run_script
 
 README = (ROOT / "README.md").read_text(encoding="utf-8")
 OPTION = re.compile(r"(?<![\w-])--[a-z][a-z-]+")
-MAKERS: dict[str, Callable[[], Options]] = {
+MAKERS: dict[str, Callable[[], argparse.ArgumentParser]] = {
     "tally.py": tally_options.make_options,
     "start.py": start.make_options,
     "tokens.py": tokens.make_options,
     "ask.py": ask.make_options,
     "read.py": read.make_options,
+    "export.py": export.make_options,
+    "verify.py": verify.make_options,
 }
 
 
