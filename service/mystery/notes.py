@@ -35,7 +35,7 @@ class AliasNote:
     salt: bytes
 
     def __post_init__(self) -> None:
-        Answer(self.alias)
+        Answer("a title", aliases=(self.alias,))
         if len(self.salt) != SALT_BYTES:
             raise BadRules(
                 f"the salt of a note has {len(self.salt)} bytes", f"give {SALT_BYTES} random bytes"
