@@ -1,17 +1,19 @@
-"""Recounts the record of a round, with Python and nothing else.
+"""Recounts the record of a round, or checks the reveal of a game, with Python and nothing else.
 
     python3 scripts/verify.py RECORD
     python3 scripts/verify.py RECORD --digest HEX --voter NAME --runoff RECORD
+    python3 scripts/verify.py REVEAL --seal HEX
 
 RECORD is the JSON that a round's result was announced with. The program settles every comment anew,
 counts, repeats the tie-breaks and the draw, checks the digest, and says in words what it checked.
-Where something does not fit it names the field. It imports nothing of the service.
+Of a REVEAL it makes the seals anew from answer and salt. Where something does not fit it names the
+field. It imports nothing of the service.
 
 | status | means |
 |---|---|
 | 0 | everything fits |
 | 1 | something does not fit |
-| 2 | the command line or the record cannot be used |
+| 2 | the command line, the record or the reveal cannot be used |
 """
 
 import sys
@@ -25,6 +27,7 @@ from typing import Any, NoReturn
 
 from verifying.canonical import NotCanonical, read_json
 from verifying.report import Report, check, show
+from verifying.reveal import check_reveal, is_reveal, show_reveal
 from verifying.voter import show_voter
 
 FITS, DOES_NOT_FIT, CANNOT_BE_USED = 0, 1, 2
@@ -35,10 +38,12 @@ def make_options() -> argparse.ArgumentParser:
     """The command line of verify.py."""
     options = argparse.ArgumentParser(
         prog="verify.py",
-        description="Recounts the record of a round and says whether everything fits.",
+        description="Recounts the record of a round, or checks a reveal, and says whether all fits.",
         allow_abbrev=False,
     )
-    options.add_argument("record", metavar="RECORD", help="the record, a file of JSON; - reads it")
+    options.add_argument(
+        "record", metavar="RECORD", help="the record or the reveal, a file of JSON; - reads it"
+    )
     options.add_argument(
         "--digest", metavar="HEX", help="the digest that was announced, to compare"
     )
@@ -47,6 +52,11 @@ def make_options() -> argparse.ArgumentParser:
     )
     options.add_argument(
         "--runoff", metavar="RECORD", help="the record of the runoff, to be checked as well"
+    )
+    options.add_argument(
+        "--seal",
+        metavar="HEX",
+        help="of a reveal, the seal that was shown before the game, to compare",
     )
     return options
 
@@ -85,6 +95,10 @@ def main() -> int:
             stream.reconfigure(encoding="utf-8", errors="backslashreplace")
     given = make_options().parse_args()
     record = read_record(given.record)
+    if is_reveal(record):
+        revealed = check_reveal(record, given.seal)
+        show_reveal(revealed)
+        return FITS if revealed.fits else DOES_NOT_FIT
     report = checked(record, given.record, given.digest)
     if given.runoff is not None:
         second = read_record(given.runoff)

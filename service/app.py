@@ -18,6 +18,8 @@ from service.api import (
     draw_routes,
     game_routes,
     guess_routes,
+    mystery_routes,
+    prize_routes,
     reading_routes,
     receipt_routes,
     result_routes,
@@ -46,6 +48,8 @@ _ROUTERS = (
     receipt_routes.router,
     tally_routes.router,
     guess_routes.router,
+    mystery_routes.router,
+    prize_routes.router,
     reading_routes.router,
     token_routes.router,
 )

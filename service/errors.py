@@ -17,6 +17,7 @@ Each error holds its data and says in one sentence what is wrong, where, and wha
     │       ├── BinaryExport
     │       ├── ExportTooLarge   more bytes than the service takes
     │       └── NoTextColumn
+    ├── SealBroken               the kept answer is not the one that was sealed
     ├── WrongState               right request, wrong moment (a round opened twice)
     ├── NotFound                 no game, round, comment of that name
     ├── AlreadyThere             a game of that name exists
@@ -146,6 +147,17 @@ class NoTextColumn(BadExport):
             name,
             f"no column holds the comments' text (columns seen: {seen})",
             todo,
+        )
+
+
+class SealBroken(LoopstartError):
+    """What is kept as the answer of the game `game` no longer makes the seal that was published."""
+
+    def __init__(self, game: str) -> None:
+        self.game = game
+        super().__init__(
+            f"the answer kept for game {game} no longer makes its published seal, so it was "
+            "changed after the sealing: go back to a copy of the database from before."
         )
 
 

@@ -32,6 +32,7 @@ _PUBLIC = {
     "next_from": "the previous page",
     "wants": "title",
     "names_per_comment": 1,
+    "guesses_per_voter": None,
     "guesses_open": "2026-03-01T18:00:00Z",
     "guesses_close": None,
     "seal": "9b1c5f0e6a0c4f7f5a0d1f3a4b8e2c6d7f8091a2b3c4d5e6f708192a3b4c5d6e",
@@ -93,6 +94,9 @@ class GameIn(In):
     languages: Languages = Field(default=["en"], min_length=1)
     wants: Wants = "title"
     names_per_comment: int = Field(default=1, ge=1, le=100)
+    guesses_per_voter: Annotated[int, Field(ge=1, le=10_000)] | None = Field(
+        default=None, description="How many guesses one voter may make; any number if left out."
+    )
     guesses_open: MomentIn | None = None
     guesses_close: MomentIn | None = None
     answer: AnswerIn | None = None
@@ -162,6 +166,7 @@ class GameOut(Out):
     next_from: NextFrom
     wants: Wants
     names_per_comment: int
+    guesses_per_voter: int | None
     guesses_open: datetime | None
     guesses_close: datetime | None
     seal: str | None

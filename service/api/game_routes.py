@@ -38,6 +38,7 @@ from service.store.games import (
 from service.store.pages import say_page
 from service.store.rounds import all_rounds
 from service.store.tables import GameRow
+from service.store.window import check_window_change
 
 router = APIRouter(prefix="/api/games", tags=["games"])
 
@@ -72,19 +73,21 @@ def get_game(game: str, session: Reading) -> GameOut:
 @router.patch(
     "/{game}",
     summary="Change what may change of a game",
-    responses=problems(401, 403, 404, 422),
+    responses=problems(401, 403, 404, 409, 422),
     **_HOST,
 )
-def patch_game(game: str, change: GameChangeIn, session: Writing) -> GameForHostOut:
+def patch_game(game: str, change: GameChangeIn, session: Writing, now: Now) -> GameForHostOut:
     """Changes name, the host's own names, languages and when guesses count; what is sent.
 
     A round that has been opened keeps the host's own names and the languages of its opening.
+    Guessing that has opened is not opened at another time, and once it has ended it stays so.
     """
     kept = game_named(session, game)
     zone = zone_of(kept.zone)
     sent = {name: getattr(change, name) for name in change.model_fields_set}
     for name in {"guesses_open", "guesses_close"} & sent.keys():
         sent[name] = moment_or_none(sent[name], zone)
+    check_window_change(kept, sent, now)
     change_game(session, kept, sent)
     check_tells_nothing(session, kept, kept.name, "the game's name")
     return _for_host(session, kept)
@@ -130,6 +133,7 @@ def _new_game(new: GameIn) -> NewGame:
         languages=tuple(new.languages),
         wants=new.wants,
         names_per_comment=new.names_per_comment,
+        guesses_per_voter=new.guesses_per_voter,
         guesses_open=moment_or_none(new.guesses_open, zone),
         guesses_close=moment_or_none(new.guesses_close, zone),
     )

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from datetime import datetime
-from typing import Literal
+from typing import Annotated, Literal
 
 from pydantic import Field
 
-from service.api.shapes import In, Out, SpanOut, Words, example
-from service.mystery.first import GuessRuling
+from service.api.shapes import In, MomentIn, Out, SpanOut, Words, example
 from service.mystery.guess import GuessOutcome
+from service.mystery.judged import GuessRuling
+from service.mystery.window import GuessCause, Standing
 from service.store.guesses import FoundGuess, Guesses
 
 _GUESS = {
@@ -21,28 +22,60 @@ _GUESS = {
     "is_host": False,
     "outcome": "right",
     "why": "It names the title.",
+    "standing": "counts",
+    "cause": None,
     "evidence": [{"start": 6, "end": 19, "text": "The Lamp Room", "rule": "the title"}],
     "rulings": [],
 }
 
 
 class GuessRulingIn(In):
-    """The host's decision on a guess."""
+    """The host's decision on a guess: what it is, whether it was in time, or both."""
 
     model_config = example({"outcome": "right", "reason": "she spells it her own way"})
 
-    outcome: Literal["right", "wrong", "none"]
+    outcome: Literal["right", "wrong", "none"] | None = None
+    in_time: bool | None = Field(
+        default=None,
+        description="Whether it counts: made in the window, and among its writer's guesses.",
+    )
     reason: Words
 
     def to_ruling(self, now: datetime) -> GuessRuling:
         """The ruling, made now."""
-        return GuessRuling(self.outcome, self.reason, now)
+        return GuessRuling(self.outcome, self.reason, now, self.in_time)
+
+
+class FirstIn(In):
+    """The host's ruling on which of the guesses that cannot be told apart was the first."""
+
+    model_config = example({"key": "c0f1e2d3c4b5a697", "reason": "hers stood above when I looked"})
+
+    key: Annotated[str, Field(max_length=64)]
+    reason: Words
+
+
+class WinnerIn(In):
+    """The announcing of the winner; a reason only where an earlier announcement is put right."""
+
+    model_config = example({"reason": "a later export showed an earlier guess"})
+
+    reason: Words | None = None
+
+
+class GuessingTimeIn(In):
+    """When guessing opened or ended; now, where it is left out."""
+
+    model_config = example({"at": "2026-03-08T18:00"})
+
+    at: MomentIn | None = None
 
 
 class GuessRulingOut(Out):
     """A ruling that was made on a guess."""
 
-    outcome: GuessOutcome
+    outcome: GuessOutcome | None
+    in_time: bool | None
     reason: str
     at: datetime
 
@@ -69,6 +102,8 @@ class GuessOut(Out):
     is_host: bool
     outcome: GuessOutcome
     why: str
+    standing: Standing = Field(description="Whether it counts, whatever it says.")
+    cause: GuessCause | None = Field(description="Why it does not count, or cannot be told to.")
     evidence: list[GuessEvidenceOut]
     rulings: list[GuessRulingOut]
 
@@ -85,12 +120,16 @@ class GuessOut(Out):
             is_host=judged.is_host,
             outcome=judged.reading.outcome,
             why=judged.reading.why,
+            standing=found.settled.standing,
+            cause=found.settled.cause,
             evidence=[
                 GuessEvidenceOut(start=one.start, end=one.end, text=one.text, rule=one.rule)
                 for one in judged.reading.evidence
             ],
             rulings=[
-                GuessRulingOut(outcome=one.outcome, reason=one.reason, at=one.at)
+                GuessRulingOut(
+                    outcome=one.outcome, in_time=one.in_time, reason=one.reason, at=one.at
+                )
                 for one in found.rulings
             ],
         )

@@ -72,13 +72,13 @@ Page = Annotated[int, Field(description="A page's number on the chart.", example
 class In(BaseModel):
     """What a caller sends. A name that is not known is refused, lest a slip be ignored."""
 
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, hide_input_in_errors=True)
 
 
 class Out(BaseModel):
-    """What is answered."""
+    """What is answered. A message about one that cannot be never quotes it: logs tell no secret."""
 
-    model_config = ConfigDict(frozen=True)
+    model_config = ConfigDict(frozen=True, hide_input_in_errors=True)
 
 
 class SpanOut(Out):

@@ -58,15 +58,18 @@ def pieces_of(spelt: str, words: tuple[str, ...]) -> tuple[str, ...]:
     """`spelt` cut into one piece a word so that the pieces differ least from the words."""
     if len(words) == 1:
         return (spelt,)
-    best: tuple[int, tuple[str, ...]] | None = None
+    best: tuple[tuple[int, int], tuple[str, ...]] | None = None
     for length in range(max(0, len(words[0]) - 2), min(len(spelt), len(words[0]) + 2) + 1):
         cost = OSA.distance(spelt[:length], words[0])
         if cost > MOST_SLIPS:
             continue
         rest = pieces_of(spelt[length:], words[1:])
-        cost += sum(OSA.distance(p, w) for p, w in zip(rest, words[1:], strict=False))
-        if len(rest) == len(words) - 1 and (best is None or cost < best[0]):
-            best = (cost, (spelt[:length], *rest))
+        slips = [(cost, words[0])]
+        slips += [(OSA.distance(p, w), w) for p, w in zip(rest, words[1:], strict=False)]
+        # Of two ways that cost the same, the slip is in the longer word: "baskett by".
+        weight = (sum(slip for slip, _ in slips), sum(s for s, w in slips if len(w) < 5))
+        if len(rest) == len(words) - 1 and (best is None or weight < best[0]):
+            best = (weight, (spelt[:length], *rest))
     return best[1] if best else ()
 
 

@@ -80,6 +80,7 @@ _TAIL = one_of(
     (?:a |one )?(?:100|hundred) ?(?:percent|per cent)?|final answer|final|hands down|without (?:a )?(?:shadow of (?:a )?)?doubt|no doubt|btw|at a (?:guess|push|pinch|stab)|for the prize|with \d+ (?:percent )?(?:certainty|confidence)|anyone|anybody|by any chance|perchance|by chance
     it is|it must be|it has to be|has to be|must be|have to be|could it be|it could be|all the way|all day long|any day|every time
     to me|to my mind|in my (?:humble )?(?:opinion|book)|if (?:you ask me|im not mistaken|i had to guess|memory serves)
+    is what (?:im|i am|ill be|id be|we are|were) (?:putting(?: down)?|writing(?: down)?|saying|guessing|betting(?: on)?|going (?:with|for)|sticking with|settling (?:on|for)|voting(?: for)?|calling it)
     is (?:what i (?:think|say|see|reckon)|(?:the|its) (?:title|name|answer))(?: of (?:it|this)(?: one)?| (?:youre|you are|were) after| you want)?|called|wild guess|just a guess|as ever|sorry
     i am (?:sure|certain|positive)(?: of it)?|im (?:sure|certain|positive)(?: of it)?|going by the \w+|judging by the \w+
     oder|nicht wahr|denke ich|glaube ich|wurde ich sagen|ist|ist es|sei|ware|sein|heisst es|heissen|je crois|je pense|non|verdad|creo|vero|credo|certo|penso
@@ -113,6 +114,10 @@ DAYS = re.compile(
 #: Opens talk of where the writer knows the piece from.
 KNOWN_FROM = re.compile(
     r"^(?:which|from|out of|in my|as|that i|thats|i)\b.*\b(?:kit|kits|chart|pattern|booklet|magazine|book|stash|series|drawer|stitched|made|did|mine|mums?|grans?|nans?|it|this)\b"
+)
+#: Opens the words behind a designer whose work the piece is said to be.
+DESIGNED_IT = re.compile(
+    r"^(?:designed|drew|charted|created|made) (?:it|this|this one|this piece|the piece|that)(?:$| (?:but|and|though|although|only|so|because|however)\b)"
 )
 DESIGNER_AFTER = re.compile(
     r"^(?:by|from|of|designed|designer|made|drawn|charted|created|von|de|par|di|av|af|door|od|przez)$"

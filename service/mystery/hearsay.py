@@ -145,6 +145,7 @@ APPROVES = re.compile(
 #: Earlier tries that the writer tells of: they name nothing now.
 PAST_TRY = anywhere(
     r"""
+    (?:id|i would|i could|i wouldve|wed|we would) have (?:sworn|said|guessed|bet|put)
     (?:i|we) (?:\w+ )?(?:said|thought|guessed|was|were|had)|(?:thought|said) it was|at first|used to think
     (?:last|first|old|previous|earlier) (?:guess|guesses|try|attempt|go|idea|thought) (?:was|were|\w+ing)?|last (?:week|time|month|year)
     """

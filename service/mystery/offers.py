@@ -24,7 +24,7 @@ MOST_WORDS_OF_A_NAME = 6
 _BY = frozenset("by von de par di av af door".split())
 #: Capitals of these are those of a sentence.
 _OPENS_TALK = frozenset(
-    "im ive id watching loving looking seeing stitching waiting thinking hoping sorry dear thanks thank".split()
+    "im ive id were weve wed youve theyve thats its watching loving looking seeing stitching waiting thinking hoping sorry dear thanks thank".split()
 )
 #: A clause that holds one of these greets or thanks.
 GREETS = frozenset(

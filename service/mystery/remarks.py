@@ -33,6 +33,15 @@ _ALSO_OTHERWISE = frozenset(
 _SEEN = re.compile(r"\bcan (?:see|spot|count)$")
 #: What is ordered with these may be a name, or tea.
 _ORDERS = frozenset(("please", "pls", "plz"))
+#: "I have to be home by six to ...", "need warm socks and ...".
+_NEEDS = re.compile(
+    r"\b(?:i|we|ive|weve|im|were) (?:\w+ )?(?:have|need|want|got|had|ought|going|promised|trying) to (?:be|get)$"
+    r"|(?:^|\bi |\bwe )(?:really |just |so |desperately )?(?:need|needed|fancy|fancied|bring|buy|bought|wore|wearing)$"
+)
+#: "supper's on and the potatoes are ...".
+_AND_TELLS = re.compile(
+    r"^and (?:the|my|our|his|her|their) \w+ (?:is|are|was|were|has|have|needs?)\b"
+)
 _POINTS = re.compile(r"\b(?:is|was|are) (?:that|this|those|these)$")
 #: What a stitcher asks about with the name of a colour.
 _THREADS = frozenset(
@@ -115,16 +124,27 @@ def is_everyday(parsed: Parsed, setting: Setting, before: str, *, after_allows: 
 def _is_talk(setting: Setting, before: str, *, after_allows: bool) -> bool:
     """Whether the words around a title in lower case speak of the writer's or another's life."""
     left = before.split()
+    goes_on = bool(setting.after) and not after_allows
+    if goes_on and _tells_of_a_need(setting, before):
+        return True
     told = _before_tells(setting, before)
     if told is not None:
         return told
-    goes_on = bool(setting.after) and not after_allows
     if len(setting.mention.name.words) == 1:
         pointed = setting.article or (left and left[-1] in SMALL_WORDS)
         return bool(_chatty(left) and pointed) or goes_on
     if _speaks_of_names(setting, left) or not RUN_ON.isdisjoint(setting.after.split()[:1]):
         return False
     return _after_tells(setting, left, goes_on=goes_on)
+
+
+def _tells_of_a_need(setting: Setting, before: str) -> bool:
+    """Whether somebody must be somewhere or wants some things, and what follows goes on with it."""
+    right = frozenset(setting.after.split()) - _ALSO_OTHERWISE
+    if not PIECE_TALK.isdisjoint(right) or not NAMING_TALK.isdisjoint(right):
+        return False
+    needed = bool(before) and not setting.article and bool(_NEEDS.search(before))
+    return needed or (not before and bool(_AND_TELLS.match(setting.after)))
 
 
 def _chatty(left: list[str]) -> list[str]:

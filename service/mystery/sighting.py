@@ -8,9 +8,10 @@ from typing import Literal
 from service.mystery.answer import GuessRules
 from service.mystery.clauses import Clause, Parsed, clauses_of
 from service.mystery.compare import Mention, find_mentions
+from service.mystery.concepts import is_common
 from service.mystery.names import words_of
 from service.mystery.offers import GREETS, Offer, offers_of
-from service.mystery.setting import Setting, setting_of
+from service.mystery.setting import MOST_WORDS_OF_A_PERSON, Setting, setting_of
 from service.mystery.spellings import designers_of, titles_of
 from service.mystery.stances import Stance, stance_of
 from service.mystery.talk import OPENERS
@@ -90,7 +91,20 @@ class Sighting:
             if offer.clause.last < word
             and not offer.denied
             and not offer.told
+            and not self._is_designer(offer)
             and (offer.sure or offer.clause.end in ("?", "or") or offer.clause.sentence not in talk)
+        )
+
+    def _is_designer(self, offer: Offer) -> bool:
+        """Whether it is a person behind another name, where title and designer are asked for."""
+        if self.rules.wants != "title and designer" or not offer.named:
+            return False
+        before = (o for o in self.offers if o.clause.last + 1 == offer.clause.first)
+        titled = any(o.clause.end == "," for o in before)
+        return (
+            titled
+            and len(offer.words) <= MOST_WORDS_OF_A_PERSON
+            and not all(map(is_common, offer.words))
         )
 
     def _greets(self, clause: Clause) -> bool:

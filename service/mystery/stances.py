@@ -204,7 +204,8 @@ def _after_allows(setting: Setting, before: str) -> bool:
         return True
     if words[0] == "and":
         return bool(cues.TAIL.match(" ".join(words[1:]))) or words[1] in _AFTER_AND
-    if setting.mention.name.of == "designer" and after in _WORKS:
+    designer = setting.mention.name.of == "designer"
+    if designer and (after in _WORKS or cues.DESIGNED_IT.match(after)):
         return True
     if after in _KINDS and cues.STRONG_CUE.search(before) and setting.article != "a":
         return True

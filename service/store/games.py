@@ -36,6 +36,7 @@ class NewGame:
     languages: tuple[str, ...] = ("en",)
     wants: Wants = "title"
     names_per_comment: int = 1
+    guesses_per_voter: int | None = None
     guesses_open: datetime | None = None
     guesses_close: datetime | None = None
 
@@ -83,6 +84,7 @@ def make_game(session: Session, new: NewGame, now: datetime) -> GameRow:
         languages=list(new.languages),
         wants=new.wants,
         names_per_comment=new.names_per_comment,
+        guesses_per_voter=new.guesses_per_voter,
         guesses_open=new.guesses_open,
         guesses_close=new.guesses_close,
         created=now,

@@ -7,18 +7,20 @@ from dataclasses import dataclass
 
 from sqlmodel import Session, col, select
 
-from service.comments.versions import KnownComment, voter_in
+from service.comments.versions import KnownComment, Version, voter_in
 from service.errors import BadRuling, NotFound
-from service.mystery.answer import GuessRules
-from service.mystery.first import (
-    FirstRight,
+from service.mystery.first import FirstRight, first_right
+from service.mystery.guess import GUESS_OUTCOMES, GuessReading
+from service.mystery.judged import (
     GuessRuling,
     JudgedGuess,
-    first_right,
+    check_guess_ruling,
     standing_ruling,
+    standing_time,
 )
-from service.mystery.guess import GUESS_OUTCOMES, GuessOutcome, read_guess
-from service.store.answers import guess_rules_of
+from service.mystery.notes import read_with_notes
+from service.mystery.window import SettledGuess, Window, in_window, settle_guesses
+from service.store.answers import KeptAnswer, kept_answer
 from service.store.columns import id_of
 from service.store.comments import known_comments
 from service.store.games import take_game
@@ -26,27 +28,44 @@ from service.store.readings import Hosts
 from service.store.rounds import all_rounds
 from service.store.tables import GameRow
 from service.store.tables_comments import GuessRulingRow
-
-#: The version of a comment that is judged is the earliest of its best reading.
-_BEST_FIRST: tuple[GuessOutcome, ...] = ("right", "look", "wrong", "none")
+from service.store.tables_mystery import GuessPickRow
+from service.store.window import window_of
 
 
 @dataclass(frozen=True, slots=True)
 class FoundGuess:
     """A comment that offers a name: the words that offer it, how they were read, and rulings."""
 
-    judged: JudgedGuess
+    settled: SettledGuess
     text: str
     round_number: int
     rulings: tuple[GuessRuling, ...]
 
+    @property
+    def judged(self) -> JudgedGuess:
+        """The guess itself."""
+        return self.settled.guess
+
 
 @dataclass(frozen=True, slots=True)
 class Guesses:
-    """All guesses of a game, oldest first, and the first right one."""
+    """All guesses of a game, oldest first, and the first right one.
+
+    `picked` is the guess that the host ruled to be the first of those that cannot be told apart.
+    """
 
     found: tuple[FoundGuess, ...]
     first: FirstRight
+    picked: str | None = None
+
+    def first_without(self, voters: frozenset[str]) -> FirstRight:
+        """The first right guess of anybody but these voters."""
+        settled = tuple(one.settled for one in self.found)
+        return first_right(settled, picked=self.picked, without=voters)
+
+    def by_key(self, key: str) -> JudgedGuess | None:
+        """The guess of that key."""
+        return next((one.judged for one in self.found if one.judged.key == key), None)
 
 
 def judge_guesses(session: Session, game: GameRow) -> Guesses:
@@ -57,22 +76,25 @@ def judge_guesses(session: Session, game: GameRow) -> Guesses:
     Raises:
         WrongState: the game has no sealed answer.
     """
-    rules = guess_rules_of(session, game)
+    kept = kept_answer(session, game)
     rulings = _rulings(session, game)
-    hosts = Hosts.of(game.hosts)
-    found: dict[str, FoundGuess] = {}
+    hosts, window = Hosts.of(game.hosts), window_of(game)
+    found: dict[str, tuple[JudgedGuess, str, int]] = {}
     for row in all_rounds(session, game):
         for known in known_comments(session, row):
             if known.key not in found:
                 ruled = rulings.get(known.key, ())
                 is_host = hosts.wrote(known.comment)
-                judged, text = _judged(known, rules, ruled, is_host=is_host)
-                found[known.key] = FoundGuess(judged, text, row.number, ruled)
+                judged, text = _judged(known, (kept, window), ruled, is_host=is_host)
+                found[known.key] = (judged, text, row.number)
+    in_order = sorted(found.values(), key=lambda one: (one[0].written.earliest, one[0].key))
+    settled = settle_guesses([judged for judged, _, _ in in_order], window)
     guesses = tuple(
-        sorted(found.values(), key=lambda one: (one.judged.written.earliest, one.judged.key))
+        FoundGuess(one, text, number, rulings.get(judged.key, ()))
+        for one, (judged, text, number) in zip(settled, in_order, strict=True)
     )
-    first = first_right(tuple(one.judged for one in guesses), game.guesses_open, game.guesses_close)
-    return Guesses(guesses, first)
+    picked = _picked(session, game)
+    return Guesses(guesses, first_right(settled, picked=picked), picked)
 
 
 def rule_on_guess(session: Session, game: GameRow, key: str, ruling: GuessRuling) -> None:
@@ -80,19 +102,19 @@ def rule_on_guess(session: Session, game: GameRow, key: str, ruling: GuessRuling
 
     Raises:
         NotFound: no comment of the game has this key.
-        BadRuling: the outcome cannot be ruled.
+        BadRuling: the outcome cannot be ruled, or the ruling decides nothing.
         WrongState: the game has no sealed answer.
     """
-    if ruling.outcome not in GUESS_OUTCOMES or ruling.outcome == "look":
-        raise BadRuling(f"a guess is ruled {ruling.outcome!r}", "rule right, wrong or none")
+    check_guess_ruling(ruling)
     take_game(session, game)
-    if key not in {one.judged.key for one in judge_guesses(session, game).found}:
-        raise NotFound("comment", key, "see the keys in the game's guesses")
+    if judge_guesses(session, game).by_key(key) is None:
+        raise _no_comment(key)
     session.add(
         GuessRulingRow(
             game_id=id_of(game),
             key=key,
             outcome=ruling.outcome,
+            in_time=ruling.in_time,
             reason=ruling.reason,
             at=ruling.at,
         )
@@ -100,15 +122,50 @@ def rule_on_guess(session: Session, game: GameRow, key: str, ruling: GuessRuling
     session.flush()
 
 
+def pick_first(session: Session, game: GameRow, pick: GuessPickRow, passed: frozenset[str]) -> None:
+    """Add the host's ruling on which of the guesses that cannot be told apart was the first.
+
+    `passed` are the voters who had the prize before and are passed over.
+
+    Raises:
+        NotFound: no comment of the game has this key.
+        BadRuling: it is none of the right guesses that cannot be told apart.
+        WrongState: the game has no sealed answer.
+    """
+    take_game(session, game)
+    guesses = judge_guesses(session, game)
+    if guesses.by_key(pick.key) is None:
+        raise _no_comment(pick.key)
+    if pick.key not in guesses.first_without(passed).tied:
+        raise BadRuling(
+            "this is none of the right guesses that cannot be told apart",
+            "see `tied` in the game's guesses, or rule on each guess",
+        )
+    session.add(pick)
+    session.flush()
+
+
+def _no_comment(key: str) -> NotFound:
+    return NotFound("comment", key, "see the keys in the game's guesses")
+
+
 def _judged(
-    known: KnownComment, rules: GuessRules, rulings: tuple[GuessRuling, ...], *, is_host: bool
+    known: KnownComment,
+    judged_by: tuple[KeptAnswer, Window],
+    rulings: tuple[GuessRuling, ...],
+    *,
+    is_host: bool,
 ) -> tuple[JudgedGuess, str]:
-    """The comment as a guess, by the version that says most, and that version's words.
+    """The comment as a guess, by the version that says most in the window, and its words.
 
     Words that an edit brought in count from the edit, words that it took out were still written.
     """
-    readings = [(version, read_guess(version.text, rules)) for version in known.versions]
-    version, reading = min(readings, key=lambda pair: _BEST_FIRST.index(pair[1].outcome))
+    kept, window = judged_by
+    readings = [
+        (version, read_with_notes(version.text, kept.rules, kept.notes, version.written))
+        for version in known.versions
+    ]
+    version, reading = min(readings, key=lambda pair: _rank(pair[0], pair[1], window))
     judged = JudgedGuess(
         key=known.key,
         author=known.comment.author,
@@ -117,14 +174,31 @@ def _judged(
         reading=reading,
         is_host=is_host,
         ruling=standing_ruling(rulings),
+        in_time=standing_time(rulings),
     )
     return judged, version.text
+
+
+def _rank(version: Version, reading: GuessReading, window: Window) -> tuple[bool, bool, int, bool]:
+    """The lowest is the version to judge by; of equal ones the earliest."""
+    state = in_window(version.written, window.opens, window.ends)
+    return (
+        reading.outcome == "none",
+        state in ("before", "after"),
+        GUESS_OUTCOMES.index(reading.outcome),
+        state == "cannot tell",
+    )
 
 
 def _rulings(session: Session, game: GameRow) -> dict[str, tuple[GuessRuling, ...]]:
     found: dict[str, list[GuessRuling]] = defaultdict(list)
     of_game = select(GuessRulingRow).where(GuessRulingRow.game_id == id_of(game))
     for row in session.exec(of_game.order_by(col(GuessRulingRow.id))):
-        ruling = GuessRuling(row.outcome, row.reason, row.at)  # type: ignore[arg-type]
+        ruling = GuessRuling(row.outcome, row.reason, row.at, row.in_time)  # type: ignore[arg-type]
         found[row.key].append(ruling)
     return {key: tuple(rulings) for key, rulings in found.items()}
+
+
+def _picked(session: Session, game: GameRow) -> str | None:
+    of_game = select(GuessPickRow.key).where(GuessPickRow.game_id == id_of(game))
+    return session.exec(of_game.order_by(col(GuessPickRow.id).desc())).first()

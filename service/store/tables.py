@@ -52,9 +52,11 @@ class GameRow(Row, table=True):
     languages: list[str] = Field(sa_type=JSON)
     wants: str
     names_per_comment: int
+    guesses_per_voter: int | None = None
     guesses_open: datetime | None = Field(default=None, sa_type=UtcTime)
     guesses_close: datetime | None = Field(default=None, sa_type=UtcTime)
     seal: str | None = None
+    revealed: datetime | None = Field(default=None, sa_type=UtcTime)
     created: datetime = Field(sa_type=UtcTime)
     changes: int = 0
 

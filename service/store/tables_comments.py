@@ -102,7 +102,8 @@ class GuessRulingRow(Row, table=True):
     id: int | None = Field(default=None, primary_key=True)
     game_id: int = Field(foreign_key="games.id", index=True)
     key: str
-    outcome: str
+    outcome: str | None = None
+    in_time: bool | None = None
     reason: str
     at: datetime = Field(sa_type=UtcTime)
 

@@ -20,6 +20,7 @@ GAME: Json = {
     "zone": "Atlantic/Faroe",
     "chart": {"columns": 9, "rows": 7},
     "hosts": ["Island Guild"],
+    "guesses_open": "2026-03-01T18:00:00Z",
     "answer": {
         "title": "The Tarnished Astrolabe of Skerrymouth",
         "designer": "Wenna Quarmby",

@@ -20,6 +20,8 @@ PUBLIC = {
     ("get", "/api/problems"),
     ("get", "/api/problems/{kind}"),
     ("get", "/api/games/{game}"),
+    ("get", "/api/games/{game}/mystery"),
+    ("get", "/api/games/{game}/mystery/reveal"),
     ("get", "/api/games/{game}/rounds/{number}"),
     ("get", "/api/games/{game}/rounds/{number}/votable"),
     ("get", "/api/games/{game}/rounds/{number}/result"),
@@ -53,10 +55,12 @@ def address(path: str) -> str:
 
 
 def played(service: Service) -> None:
-    """A game whose first round is announced, so that every public address has something."""
+    """A game played and revealed, so that every public address has something."""
     open_round(service, closes="2026-03-01T19:00")
     done(service.host.post("/games/windy-island/rounds/1/close"))
     done(service.host.post("/games/windy-island/rounds/1/announce"))
+    done(service.host.post("/games/windy-island/guesses/end"))
+    done(service.host.post("/games/windy-island/mystery/reveal"))
 
 
 def test_the_document_lists_what_it_should(service: Service) -> None:

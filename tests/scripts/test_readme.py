@@ -8,6 +8,7 @@ import shlex
 from collections.abc import Callable
 
 import ask
+import export
 import pytest
 import read
 import receipt
@@ -29,6 +30,7 @@ MAKERS: dict[str, Callable[[], argparse.ArgumentParser]] = {
     "ask.py": ask.make_options,
     "read.py": read.make_options,
     "receipt.py": receipt.make_options,
+    "export.py": export.make_options,
     "verify.py": verify.make_options,
 }
 

@@ -3,7 +3,12 @@
 from alembic import context
 from sqlalchemy import Connection
 
-from service.store import tables, tables_comments, tables_counting  # noqa: F401  (they fill the metadata)
+from service.store import (  # noqa: F401  (they fill the metadata)
+    tables,
+    tables_comments,
+    tables_counting,
+    tables_mystery,
+)
 from service.store.columns import metadata
 
 
