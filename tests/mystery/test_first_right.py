@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from service.comments.spans import Span
+from service.comments.spans import Answer, Span
 from service.errors import BadTime
 from service.mystery.first import FirstRight, first_right
 from service.mystery.guess import GuessOutcome, GuessReading
@@ -243,6 +243,6 @@ def test_nobody_else_can_have_been_before_the_first(guesses: list[JudgedGuess]) 
             # A span is half open: its latest instant is not in it.
             later = (
                 winner.written.latest < other.written.latest
-                or winner.written.is_before(other.written) == "yes"
+                or winner.written.is_before(other.written) is Answer.YES
             )
             assert later or other.voter == winner.voter
