@@ -5,6 +5,7 @@ Handing in a batch again changes nothing, and the order of comments inside a bat
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import datetime
@@ -55,6 +56,7 @@ def merge_batch(
     shown = collapse(batch)
     pairs = Matcher(known).pair(shown)
     keys = {one.key for one in known}
+    counts: Counter[str] = Counter()
     new: list[KnownComment] = []
     edited: list[KnownComment] = []
     unchanged: list[str] = []
@@ -62,7 +64,7 @@ def merge_batch(
     for place, versions in enumerate(shown):
         before = pairs.get(place)
         if before is None:
-            new.append(_as_new(versions, copied_at, keys))
+            new.append(_as_new(versions, copied_at, keys, counts))
             continue
         after = before
         for comment in versions:
@@ -76,12 +78,13 @@ def merge_batch(
     return Merge(tuple(new), tuple(edited), tuple(unchanged), tuple(confirmed))
 
 
-def _as_new(versions: Shown, copied_at: datetime, keys: set[str]) -> KnownComment:
+def _as_new(
+    versions: Shown, copied_at: datetime, keys: set[str], counts: Counter[str]
+) -> KnownComment:
     key = plain = key_of(versions[0])
-    count = 1
     while key in keys:
-        count += 1
-        key = f"{plain}-{count}"
+        counts[plain] += 1
+        key = f"{plain}-{counts[plain] + 1}"
     keys.add(key)
     known = first_known(key, versions[0], copied_at)
     for later in versions[1:]:
