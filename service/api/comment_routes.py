@@ -18,7 +18,8 @@ from service.api.problem_models import problems
 from service.api.shapes import SpanOut
 from service.api.wiring import Now, Reading, Writing, host_only
 from service.counting.result import Ballot, SetAside
-from service.store.counting import count_stored
+from service.counting.running import Listed, written_order
+from service.store.counting import count_stored, outcome_of
 from service.store.readings import Counted
 from service.store.rulings import rule_on_comment
 
@@ -29,8 +30,8 @@ router = APIRouter(
     responses=problems(401, 403, 404, 409, 422),
 )
 
-_Limit = Annotated[int, Query(ge=1, le=100_000, description="How many to answer at most.")]
-_Offset = Annotated[int, Query(ge=0, le=1_000_000_000, description="How many to leave out.")]
+_Limit = Annotated[int, Query(ge=1, le=10_000, description="How many to answer at most.")]
+_Offset = Annotated[int, Query(ge=0, le=10_000_000, description="How many to leave out.")]
 
 
 @router.get("", summary="A round's comments and how each was read")
@@ -38,14 +39,14 @@ def get_comments(
     place: InRound,
     session: Reading,
     wanted: Annotated[Filter | None, Query(alias="filter")] = None,
-    limit: _Limit = 100_000,
+    limit: _Limit = 1000,
     offset: _Offset = 0,
 ) -> list[CommentOut]:
     """All comments, or those that need a look, are set aside, or count; oldest first."""
     game, row = place.found(session)
-    counted = count_stored(session, game, row)
-    outcomes = [one for one in _outcomes(counted) if _fits(one, wanted)]
-    return _comments_out(counted, outcomes[offset : offset + limit])
+    counted = count_stored(session, game, row, offset + limit)
+    listed = [one for one in _listed(counted) if _fits(one.outcome, wanted)]
+    return [_comment_out(one) for one in listed[offset : offset + limit]]
 
 
 @router.post("/{key}/rulings", summary="Rule on a comment", status_code=201)
@@ -55,20 +56,13 @@ def post_ruling(
     """Adds a ruling with its reason. Earlier rulings stay on record; the last one holds."""
     game, row = place.found(session)
     rule_on_comment(session, game, row, key, ruling.to_ruling(now))
-    counted = count_stored(session, game, row)
-    return _comments_out(counted, [one for one in _outcomes(counted) if one.key == key])[0]
+    return _comment_out(outcome_of(session, game, row, key))
 
 
-def _outcomes(counted: Counted) -> list[Ballot | SetAside]:
-    """Every comment once as a ballot or set aside, oldest first."""
-    outcomes: dict[str, Ballot | SetAside] = {}
-    outcomes |= {ballot.key: ballot for ballot in counted.result.ballots}
-    outcomes |= {aside.key: aside for aside in counted.result.set_aside}
-    written = sorted(
-        counted.round_input.comments,
-        key=lambda one: (one.written.earliest, one.written.latest, one.key),
-    )
-    return [outcomes[one.key] for one in written]
+def _listed(counted: Counted) -> list[Listed[Ballot] | Listed[SetAside]]:
+    """Every comment once, with what became of it, oldest first."""
+    listed: list[Listed[Ballot] | Listed[SetAside]] = [*counted.ballots, *counted.set_aside]
+    return sorted(listed, key=lambda one: written_order(one.comment))
 
 
 def _fits(outcome: Ballot | SetAside, wanted: Filter | None) -> bool:
@@ -80,26 +74,20 @@ def _fits(outcome: Ballot | SetAside, wanted: Filter | None) -> bool:
     return wanted == ("look" if outcome.needs_look else "set-aside")
 
 
-def _comments_out(counted: Counted, shown: list[Ballot | SetAside]) -> list[CommentOut]:
-    comments = {one.key: one for one in counted.round_input.comments}
-    out = []
-    for outcome in shown:
-        comment = comments[outcome.key]
-        aside = outcome if isinstance(outcome, SetAside) else None
-        out.append(
-            CommentOut(
-                key=comment.key,
-                author=comment.author,
-                text=counted.texts[comment.key],
-                written=SpanOut.of(comment.written),
-                is_host=comment.is_host,
-                reading=ReadingOut.of(comment.reading),
-                rulings=[RulingOut.of(ruling) for ruling in comment.rulings],
-                counts=aside is None,
-                needs_look=aside is not None and aside.needs_look,
-                cause=aside and aside.cause,
-                why=comment.reading.why if aside is None else aside.why,
-                pages=list(outcome.pages),
-            )
-        )
-    return out
+def _comment_out(one: Listed[Ballot] | Listed[SetAside]) -> CommentOut:
+    comment, outcome = one.comment, one.outcome
+    aside = outcome if isinstance(outcome, SetAside) else None
+    return CommentOut(
+        key=comment.key,
+        author=comment.author,
+        text=comment.text,
+        written=SpanOut.of(comment.written),
+        is_host=comment.is_host,
+        reading=ReadingOut.of(comment.reading),
+        rulings=[RulingOut.of(ruling) for ruling in comment.rulings],
+        counts=aside is None,
+        needs_look=aside is not None and aside.needs_look,
+        cause=aside and aside.cause,
+        why=comment.reading.why if aside is None else aside.why,
+        pages=list(outcome.pages),
+    )

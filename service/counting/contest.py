@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections import Counter
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from datetime import UTC, datetime
 from operator import le, lt
 from typing import Literal
 
 from service.comments.spans import Span
-from service.counting.possible import Vote, open_voters
+from service.counting.figures import Given
+from service.counting.possible import OpenVoter, Vote, open_voters
 from service.counting.result import Result
 from service.counting.round import RoundInput, TieBreak
 from service.counting.tiebreaks import WAITING, touches
@@ -29,12 +29,20 @@ class Contest:
     page that loses a tie of many loses it to one of them alone as well.
     """
 
-    def __init__(self, round_input: RoundInput, result: Result) -> None:
+    def __init__(self, round_input: RoundInput, voters: Sequence[OpenVoter], sure: Given) -> None:
+        """Of the round's rules and chart; its comments are not looked at."""
         self.round_input = round_input
-        self._open = open_voters(round_input, frozenset(look.key for look in result.looks))
-        names = {voter.name for voter in self._open}
-        self._sure = [ballot for ballot in result.ballots if ballot.voter not in names]
-        self._votes = Counter(page for ballot in self._sure for page in ballot.pages)
+        self._open = voters
+        self._sure = sure.reached
+        self._votes = sure.votes
+
+    @classmethod
+    def of(cls, round_input: RoundInput, result: Result) -> Contest:
+        """The contest that the result of `round_input`, with all its ballots, leaves open."""
+        voters = open_voters(round_input, frozenset(look.key for look in result.looks))
+        names = {voter.name for voter in voters}
+        sure = Given.by(ballot for ballot in result.ballots if ballot.voter not in names)
+        return cls(round_input, voters, sure)
 
     def may_be_without_votes(self, page: int) -> bool:
         """Whether `page` may end with no vote at all."""
@@ -53,7 +61,10 @@ class Contest:
         return (
             self._votes[second]
             - self._votes[first]
-            + sum(max(vote.lead for vote in voter.votes(first, second)) for voter in self._open)
+            + sum(
+                voter.many * max(vote.lead for vote in voter.votes(first, second))
+                for voter in self._open
+            )
         )
 
     def may_fail(self, first: int, second: int) -> bool:
@@ -97,13 +108,14 @@ class Contest:
         A total is reached with its last vote, so every vote for `early` should be given early,
         while for `late` one late vote is enough: each vote in turn is tried as that one.
         """
-        sure_low = max(
-            (low(b.given(early)) for b in self._sure if early in b.pages), default=_NEVER
-        )
-        sure_high = max(
-            (high(b.given(late)) for b in self._sure if late in b.pages), default=_NEVER
-        )
-        voters = [_times(voter.votes(late, early), low, high) for voter in self._open]
+        sure_low = low(self._sure[early]) if early in self._sure else _NEVER
+        sure_high = high(self._sure[late]) if late in self._sure else _NEVER
+        voters = [
+            _times(voter.votes(late, early), low, high)
+            for voter in self._open
+            # One of them is tried as the late one: of voters who are alike, two tell it all.
+            for _ in range(min(voter.many, 2))
+        ]
         floors = [min(time for time, _ in times) for times in voters]
         highest, next_highest = sorted([*floors, _NEVER, _NEVER])[:-3:-1]
         if compare(max(sure_low, highest), sure_high):

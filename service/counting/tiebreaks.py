@@ -10,7 +10,8 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from service.comments.spans import Span
-from service.counting.result import Ballot, TieStep
+from service.counting.figures import Given
+from service.counting.result import TieStep
 from service.counting.round import RoundInput, TieBreak
 from service.counting.wording import how_many, pages_in_words, sentence
 from service.errors import BadRuling
@@ -18,10 +19,13 @@ from service.errors import BadRuling
 
 @dataclass(frozen=True, slots=True)
 class Tie:
-    """A tie to be narrowed: the pages, ascending, and all that a rule may look at."""
+    """A tie to be narrowed: the pages, ascending, and all that a rule may look at.
+
+    `given` are the votes of all ballots.
+    """
 
     pages: tuple[int, ...]
-    ballots: tuple[Ballot, ...]
+    given: Given
     round_input: RoundInput
 
 
@@ -31,15 +35,6 @@ Rule = Callable[[Tie], TieStep]
 def touches(page: int, round_input: RoundInput) -> int:
     """How many stitched pages share an edge of the chart with `page`."""
     return len(round_input.chart.edge_neighbours(page) & round_input.rules.stitched)
-
-
-def reached_total(page: int, ballots: tuple[Ballot, ...]) -> Span:
-    """When `page` reached its total: when the last of its votes was given.
-
-    `page` must have a vote.
-    """
-    given = [ballot.given(page) for ballot in ballots if page in ballot.pages]
-    return Span(max(at.earliest for at in given), max(at.latest for at in given))
 
 
 def most_joined_edges(tie: Tie) -> TieStep:
@@ -62,12 +57,12 @@ def most_joined_edges(tie: Tie) -> TieStep:
 
 
 def reached_first(tie: Tie) -> TieStep:
-    """Keep the pages that may have reached the tied total first.
+    """Keep the pages that may have reached the tied total first: when the last vote was given.
 
     A page that provably reached it after another is out. Where times cannot be told apart, the
     tie stays.
     """
-    reached = {page: reached_total(page, tie.ballots) for page in tie.pages}
+    reached = {page: tie.given.reached[page] for page in tie.pages}
     surely = min(at.latest for at in reached.values())
     kept = tuple(page for page in tie.pages if reached[page].earliest <= surely)
     if len(kept) == 1:
@@ -127,7 +122,7 @@ def narrowed(tie: Tie) -> tuple[TieStep, ...]:
     for rule in tie.round_input.rules.tie_breaks:
         if len(pages) == 1:
             break
-        step = RULES[rule](Tie(pages, tie.ballots, tie.round_input))
+        step = RULES[rule](Tie(pages, tie.given, tie.round_input))
         steps.append(step)
         pages = step.kept
         if rule in WAITING:

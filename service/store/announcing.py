@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from datetime import datetime
 from typing import Any
 
@@ -35,7 +34,7 @@ def announce_round(
     if row.state != "closed":
         todo = "an announced result stays" if row.state == "announced" else "close it first"
         raise WrongState(name_of(row), row.state, "announced", todo)
-    counted = count_stored(session, game, row)
+    counted = count_stored(session, game, row, most=0)
     _check_decided(row, counted)
     check_announcement(session, game, counted.round_input.host_pick)
     words = stored_result(counted, game, row, page_states(session, game).taken)
@@ -79,10 +78,10 @@ def _kept(counted: Counted, words: str) -> dict[str, Any]:
         "tally": [{"page": page, "votes": votes} for page, votes in result.tally],
         "steps": [_step(step) for step in result.steps],
         "why": result.why,
-        "comments": len(counted.round_input.comments),
-        "ballots": len(result.ballots),
-        "set_aside": dict(Counter(aside.cause for aside in result.set_aside)),
-        "looks": len(result.looks),
+        "comments": result.figures.comments,
+        "ballots": result.figures.ballots,
+        "set_aside": dict(result.figures.set_aside),
+        "looks": result.figures.looks,
         "looks_why": counted.change.why,
         "announcement": words,
     }

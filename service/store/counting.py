@@ -3,33 +3,128 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Iterator
+from itertools import groupby
 
 from sqlmodel import Session, col, select
 
 from service.ballots.reading import Question
-from service.counting.round import RoundInput, RoundRules, Ruling
-from service.errors import WrongState
+from service.comments.spans import Span
+from service.counting.result import Ballot, SetAside
+from service.counting.round import ReadComment, RoundInput, RoundRules, Ruling
+from service.counting.running import Listed, RunningCount
+from service.counting.settle import settle_voter
+from service.errors import NotFound, WrongState
 from service.store.columns import id_of
-from service.store.comments import known_comments
+from service.store.comments import comment_row, stored_comments
+from service.store.deleted import completes
 from service.store.games import chart_of
-from service.store.readings import Asked, Counted, Hosts, count, read_comments
+from service.store.many import as_time, rows_of
+from service.store.readings import Asked, Counted, Hosts, Rulings, read_comment
+from service.store.readings_kept import VoteReader, read_by, reading_from
 from service.store.rounds import name_of, rules_of
 from service.store.tables import GameRow, RoundRow
 from service.store.tables_comments import CommentRow, PickRow, RulingRow
 
+#: The comments that decide something or may, each voter's together.
+_SPEAKING = """
+    AND (c.speaks OR c.id IN (SELECT comment_id FROM rulings)) ORDER BY c.voter, c.id
+"""
+#: All others: read as nothing, and never ruled on.
+_SILENT = """
+    SELECT c.key, c.voter, c.author, c.author_id, c.posted_earliest, c.posted_latest,
+           c.edited_earliest, c.edited_latest, c.reading, c.text
+    FROM comments c
+    WHERE c.round_id = :round AND NOT c.speaks AND c.id NOT IN (SELECT comment_id FROM rulings)
+"""
 
-def count_stored(session: Session, game: GameRow, row: RoundRow) -> Counted:
+
+def count_stored(
+    session: Session, game: GameRow, row: RoundRow, most: int | None = None
+) -> Counted:
     """The count of a stored round as it stands; before the closing, of all comments so far.
+
+    It lists at most so many ballots, looks and other comments set aside.
 
     Raises:
         WrongState: the round is a draft.
     """
-    rules = counting_rules(row)
-    chart = chart_of(game)
-    question = Question(chart, rules.choices, tuple(row.languages or ()))
-    asked = Asked(question, Hosts.of(game.hosts), rules.closes)
-    read, texts = read_comments(known_comments(session, row), asked, _rulings(session, row))
-    return count(RoundInput(chart, rules, read, _pick(session, row)), texts)
+    round_input = _round_input(session, game, row)
+    running = RunningCount(round_input, most)
+    for of_one_voter in voters_of(session, row, _asked(session, game, row)):
+        running.add(of_one_voter)
+    result = running.result()
+    return Counted(
+        round_input,
+        result,
+        running.change(result),
+        tuple(running.listed_ballots()),
+        tuple(running.listed_aside()),
+    )
+
+
+def outcome_of(
+    session: Session, game: GameRow, row: RoundRow, key: str
+) -> Listed[Ballot] | Listed[SetAside]:
+    """What becomes of one comment: its voter's comments alone decide that.
+
+    Raises:
+        NotFound: the round has no comment of that key.
+    """
+    asked = _asked(session, game, row)
+    rulings = _rulings(session, row)
+    voter = comment_row(session, row, key).voter
+    stored = stored_comments(session, id_of(row), "AND c.voter = :voter", voter=voter)
+    of_voter = [read_comment(one, asked, None, rulings.get(one.known.key, ())) for one in stored]
+    for heard, outcome in settle_voter(of_voter, _round_input(session, game, row)):
+        if outcome.key == key:
+            if isinstance(outcome, Ballot):
+                return Listed(heard.comment, outcome)
+            return Listed(heard.comment, outcome)
+    raise NotFound("comment", key, f"see the keys in the comments of round {row.number}")
+
+
+def _round_input(session: Session, game: GameRow, row: RoundRow) -> RoundInput:
+    """All that the round is counted by, but its comments."""
+    return RoundInput(chart_of(game), counting_rules(row), (), _pick(session, row))
+
+
+def _asked(session: Session, game: GameRow, row: RoundRow) -> Asked:
+    complete = tuple(completes(session, row))
+    return Asked(question_of(game, row), Hosts.of(game.hosts), row.closes, complete)
+
+
+def question_of(game: GameRow, row: RoundRow) -> Question:
+    """What the round asks; frozen from its opening on."""
+    return Question(chart_of(game), row.choices, tuple(row.languages or ()))
+
+
+def voters_of(session: Session, row: RoundRow, asked: Asked) -> Iterator[list[ReadComment]]:
+    """The comments of one voter after the other.
+
+    Those that decide nothing, whoever else's they are, come one by one.
+    """
+    rulings = _rulings(session, row)
+    is_kept = row.read_by == read_by(asked.question)
+    reader = None if is_kept else VoteReader(asked.question)
+    which = _SPEAKING if is_kept else "ORDER BY c.voter, c.id"
+    speaking = stored_comments(session, id_of(row), which)
+    for _, of_one_voter in groupby(speaking, key=lambda one: one.voter):
+        yield [
+            read_comment(one, asked, reader, rulings.get(one.known.key, ())) for one in of_one_voter
+        ]
+    if is_kept:
+        yield from _silent(session, row, asked)
+
+
+def _silent(session: Session, row: RoundRow, asked: Asked) -> Iterator[list[ReadComment]]:
+    for found in rows_of(session, _SILENT, {"round": id_of(row)}):
+        key, voter, author, author_id, posted, posted_latest, edited, latest, kept, words = found
+        earliest, last = (posted, posted_latest) if edited is None else (edited, latest)
+        first = as_time(earliest)
+        written = Span(first, first if last == earliest else as_time(last))
+        is_host = asked.hosts.are(author_id, author)
+        yield [ReadComment(key, voter, author, written, reading_from(kept), is_host, (), words)]
 
 
 def counting_rules(row: RoundRow) -> RoundRules:
@@ -53,7 +148,7 @@ def counting_rules(row: RoundRow) -> RoundRules:
     )
 
 
-def _rulings(session: Session, row: RoundRow) -> dict[str, tuple[Ruling, ...]]:
+def _rulings(session: Session, row: RoundRow) -> Rulings:
     """The host's rulings by the keys of their comments, oldest first."""
     found: dict[str, list[Ruling]] = defaultdict(list)
     joined = (

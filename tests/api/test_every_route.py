@@ -24,7 +24,10 @@ PUBLIC = {
     ("get", "/api/games/{game}/rounds/{number}/votable"),
     ("get", "/api/games/{game}/rounds/{number}/result"),
 }
-COLLECTORS = {("post", "/api/games/{game}/rounds/{number}/batches")}
+COLLECTORS = {
+    ("post", "/api/games/{game}/rounds/{number}/batches"),
+    ("get", "/api/progress/{watch}"),
+}
 FILLED = {
     "game": "windy-island",
     "number": "1",
@@ -32,6 +35,7 @@ FILLED = {
     "page": "1",
     "key": "c0",
     "name": "nobody",
+    "watch": "some-request",
 }
 
 

@@ -109,13 +109,16 @@ def test_an_upgrade_makes_the_data_folder(tmp_path: Path) -> None:
 def test_a_database_of_a_newer_version_is_left_alone(settings: Settings) -> None:
     engine = make_engine(settings)
     with engine.begin() as connection:
+        newest = connection.execute(text("SELECT version_num FROM alembic_version")).scalar_one()
         connection.execute(text("UPDATE alembic_version SET version_num = '9999'"))
     try:
         with pytest.raises(BadSetting, match=r"newer version .* \(its tables are 9999\)"):
             upgrade(settings)
     finally:
         with engine.begin() as connection:
-            connection.execute(text("UPDATE alembic_version SET version_num = '0001'"))
+            connection.execute(
+                text("UPDATE alembic_version SET version_num = :newest"), {"newest": newest}
+            )
         engine.dispose()
 
 

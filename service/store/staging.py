@@ -1,0 +1,156 @@
+"""An export read and made ready to be stored, before the database is touched.
+
+Reading takes the longest by far, and nobody else should wait for it: so the comments go into a
+file of this process alone first. It has no name, so that nothing is left of it whatever happens.
+"""
+
+from __future__ import annotations
+
+import marshal
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from datetime import datetime
+from tempfile import TemporaryFile
+from typing import IO, Any
+
+from service.comments.comment import Comment
+from service.comments.entries import LONG_AGO
+from service.comments.formats import OpenExport, Unreadable
+from service.comments.links import links_of
+from service.comments.spans import Span
+from service.comments.versions import key_of, name_of
+from service.store.many import AT_ONCE, as_kept, as_time
+from service.store.readings_kept import VoteReader, read_by
+
+#: Says how far it is: what is being done, how much of it, and of how much (0: not known).
+Tell = Callable[[str, int, int], None]
+#: A comment that waits to be stored: its links as numbers, its columns from `key` on.
+Waiting = tuple[Any, ...]
+#: How many of what could not be read are listed; all are counted.
+MOST_UNREADABLE = 1000
+
+
+def say_nothing(step: str, done: int, total: int) -> None:
+    """Tells nobody."""
+    del step, done, total
+
+
+class Shared:
+    """Which of very many links occur more than once. It may say so of a few that do not."""
+
+    def __init__(self, size: int) -> None:
+        """For about so many comments."""
+        bits = min(max(64 * size, 1 << 16), 1 << 27)
+        self.mask = (1 << (bits - 1).bit_length()) - 1
+        self._once = bytearray((self.mask + 1) >> 3)
+        self._more = bytearray((self.mask + 1) >> 3)
+
+    def add(self, link: int) -> None:
+        """Count a link once more."""
+        place, bit = link >> 3, 1 << (link & 7)
+        if self._once[place] & bit:
+            self._more[place] |= bit
+        else:
+            self._once[place] |= bit
+
+    def has(self, link: int) -> bool:
+        """Whether the link occurred."""
+        return bool(self._once[link >> 3] & 1 << (link & 7))
+
+    def is_shared(self, link: int) -> bool:
+        """Whether the link occurred more than once."""
+        return bool(self._more[link >> 3] & 1 << (link & 7))
+
+
+@dataclass(slots=True)
+class Staged:
+    """What an export held, ready to be stored.
+
+    `first` and `last` are the ends of the time that its comments cover, where that is told; at
+    `last_sure` or later its last comment was surely written.
+    `readings` names the reader and the question that the comments were read with.
+    """
+
+    export: OpenExport
+    readings: str
+    reader: VoteReader
+    file: IO[bytes]
+    shared: Shared
+    count: int = 0
+    unreadable: list[Unreadable] = field(default_factory=list)
+    unreadable_count: int = 0
+    first: datetime | None = None
+    last: datetime | None = None
+    last_sure: datetime | None = None
+
+    def waiting(self) -> Iterator[Waiting]:
+        """The comments in the export's order."""
+        self.file.seek(0)
+        for _ in range(0, self.count, AT_ONCE):
+            yield from marshal.load(self.file)  # noqa: S302 - this process wrote it
+
+    def is_shared(self, waiting: Waiting) -> bool:
+        """Whether a comment may have to do with another one of the export, or with a known one."""
+        return any(map(self.shared.is_shared, waiting[0]))
+
+    def covers(self, posted: Span) -> None:
+        """Widen the time that is covered."""
+        if posted.earliest == LONG_AGO:
+            return  # a time that nobody tells
+        self.first = posted.earliest if self.first is None else min(self.first, posted.earliest)
+        self.last = posted.latest if self.last is None else max(self.last, posted.latest)
+        sure = posted.earliest
+        self.last_sure = sure if self.last_sure is None else max(self.last_sure, sure)
+
+
+@contextmanager
+def staged(
+    export: OpenExport, reader: VoteReader, size: int = 0, tell: Tell = say_nothing
+) -> Iterator[Staged]:
+    """Read an export of `size` bytes to its end. What it raises, this raises."""
+    with TemporaryFile() as file:
+        made = Staged(export, read_by(reader.question), reader, file, Shared(size // 40 + 1))
+        part: list[Waiting] = []
+        for one in export.items:
+            if isinstance(one, Unreadable):
+                made.unreadable_count += 1
+                if len(made.unreadable) < MOST_UNREADABLE:
+                    made.unreadable.append(one)
+                continue
+            part.append(_waiting(one, made))
+            made.covers(one.posted)
+            made.count += 1
+            if len(part) == AT_ONCE:
+                marshal.dump(part, file)
+                part = []
+                tell("reading", made.count, 0)
+        marshal.dump(part, file)
+        tell("reading", made.count, made.count)
+        yield made
+
+
+def _waiting(one: Comment, made: Staged) -> Waiting:
+    mask, add = made.shared.mask, made.shared.add
+    links = tuple([hash(link) & mask for link in links_of(one)])
+    for link in links:
+        add(link)
+    posted, edited = one.posted, one.edited if one.edited != one.posted else None
+    key = key_of(one)
+    voter = one.author_id or name_of(one.author) or f"unnamed {key}"
+    kept, speaks = made.reader.read(one.text)
+    earliest = as_kept(posted.earliest)
+    return (
+        *(links, key, voter, one.author, one.author_id, one.id, one.reply_to, one.place),
+        *(earliest, earliest if posted.is_exact else as_kept(posted.latest)),
+        *(edited and as_kept(edited.earliest), edited and as_kept(edited.latest)),
+        *(one.text, kept, speaks),
+    )
+
+
+def comment_in(waiting: Waiting) -> Comment:
+    """The comment that waits."""
+    _, _, _, author, author_id, source_id, reply_to, place, *times, words, _, _ = waiting
+    edited = None if times[2] is None else Span(as_time(times[2]), as_time(times[3]))
+    posted = Span(as_time(times[0]), as_time(times[1]))
+    return Comment(author, words, posted, source_id, author_id, edited, reply_to, place)
