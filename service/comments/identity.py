@@ -117,7 +117,10 @@ def _seen_again(known: KnownComment, comment: Comment, copied_at: datetime) -> K
     if place is None:
         return with_versions(known, _with_other_words(versions, posted, comment, copied_at))
     again = _same_words(versions[place], posted, comment, copied_at)
-    return with_versions(known, (*versions[:place], again, *versions[place + 1 :]))
+    later = versions[place + 1 :]
+    if later:
+        later = (_not_before(later[0], posted, again), *later[1:])
+    return with_versions(known, (*versions[:place], again, *later))
 
 
 def _nothing_new(known: KnownComment, comment: Comment, copied_at: datetime) -> bool:
@@ -157,8 +160,21 @@ def _same_words(version: Version, posted: Span, comment: Comment, copied_at: dat
     if copied_at < written.earliest:
         # An older batch, handed in later, shows that these words stood before the last edit.
         written = comment.written if comment.written.latest <= copied_at else posted
+    if written != posted and written.earliest <= copied_at < written.latest:
+        # What a batch shows was written before it was copied.
+        written = Span(written.earliest, copied_at)
     seen = Span(min(seen.earliest, copied_at), max(seen.latest, copied_at))
     return replace(version, written=written, seen=seen)
+
+
+def _not_before(version: Version, posted: Span, before: Version) -> Version:
+    """Words that follow others: the edit that made them came after those were seen last."""
+    seen = before.seen
+    if seen is None or version.written == posted:
+        return version
+    if not version.written.earliest < seen.latest <= version.written.latest:
+        return version
+    return replace(version, written=Span(seen.latest, version.written.latest))
 
 
 def _with_other_words(
@@ -177,7 +193,10 @@ def _with_other_words(
     since = last.seen.latest if last.seen else last.written.earliest
     between = Span(min(since, copied_at), copied_at)
     written = narrowed(comment.edited, between) if comment.edited else between
-    return (*earlier, Version(comment.text, written, now), *later)
+    put_in = Version(comment.text, written, now)
+    if later:
+        later = (_not_before(later[0], posted, put_in), *later[1:])
+    return (*earlier, put_in, *later)
 
 
 def _edited_after(version: Version, posted: Span, copied_at: datetime) -> Version:

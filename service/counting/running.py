@@ -16,7 +16,7 @@ from service.counting.figures import Given, Running
 from service.counting.hearing import Heard
 from service.counting.outcome import why_so
 from service.counting.possible import OpenVoter, add_heard
-from service.counting.result import Ballot, Result, SetAside
+from service.counting.result import Ballot, Cause, Result, SetAside
 from service.counting.round import ReadComment, RoundInput
 from service.counting.rules import check_rules
 from service.counting.settle import order_of, settle_voter
@@ -44,8 +44,12 @@ class _Oldest(Generic[Outcome]):
     def __init__(self, most: int | None) -> None:
         self._most = most
         self._kept: list[tuple[Heard, Outcome]] = []
+        #: What is newer than this is not among the oldest.
+        self._newest: datetime | None = None
 
     def add(self, heard: Heard, outcome: Outcome) -> None:
+        if self._newest is not None and heard.comment.written.earliest > self._newest:
+            return
         self._kept.append((heard, outcome))
         if self._most is not None and len(self._kept) >= 2 * self._most + 1000:
             self._cut()
@@ -53,6 +57,8 @@ class _Oldest(Generic[Outcome]):
     def _cut(self) -> None:
         self._kept.sort(key=lambda pair: order_of(pair[0]))
         del self._kept[self._most :]
+        if self._kept:
+            self._newest = self._kept[-1][0].comment.written.earliest
 
     def listed(self) -> list[Listed[Outcome]]:
         self._kept.sort(key=lambda pair: order_of(pair[0]))
@@ -98,6 +104,16 @@ class RunningCount:
             for _, outcome in settled:
                 if isinstance(outcome, Ballot):
                     self._sure.add(outcome)
+
+    def add_silent(self, cause: Cause) -> None:
+        """Count one comment that says nothing and that no ruling is on, by its cause."""
+        self._running.causes[cause] += 1
+
+    def list_silent(self, comment: ReadComment) -> None:
+        """List such a comment, which is counted by `add_silent`, if it is among the oldest."""
+        for heard, outcome in settle_voter((comment,), self._input):
+            if isinstance(outcome, SetAside):
+                (self._looks if outcome.needs_look else self._others).add(heard, outcome)
 
     def result(self) -> Result:
         """The result of all that was counted."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterator
 from itertools import groupby
+from typing import Any
 
 from sqlmodel import Session, col, select
 
@@ -14,12 +15,13 @@ from service.counting.result import Ballot, SetAside
 from service.counting.round import ReadComment, RoundInput, RoundRules, Ruling
 from service.counting.running import Listed, RunningCount
 from service.counting.settle import settle_voter
+from service.counting.timing import timing_between
 from service.errors import NotFound, WrongState
 from service.store.columns import id_of
 from service.store.comments import comment_row, stored_comments
 from service.store.deleted import completes
 from service.store.games import chart_of
-from service.store.many import as_time, rows_of
+from service.store.many import as_kept, as_time, rows_of
 from service.store.readings import Asked, Counted, Hosts, Rulings, read_comment
 from service.store.readings_kept import VoteReader, read_by, reading_from
 from service.store.rounds import name_of, rules_of
@@ -32,11 +34,17 @@ _SPEAKING = """
 """
 #: All others: read as nothing, and never ruled on.
 _SILENT = """
-    SELECT c.key, c.voter, c.author, c.author_id, c.posted_earliest, c.posted_latest,
-           c.edited_earliest, c.edited_latest, c.reading, c.text
-    FROM comments c
-    WHERE c.round_id = :round AND NOT c.speaks AND c.id NOT IN (SELECT comment_id FROM rulings)
+    FROM comments c WHERE c.round_id = :round AND NOT c.speaks
+    AND c.id NOT IN (SELECT comment_id FROM rulings)
 """
+_WRITTEN = (
+    "coalesce(c.edited_earliest, c.posted_earliest), coalesce(c.edited_latest, c.posted_latest)"
+)
+_WHEN_SILENT = f"SELECT c.author, c.author_id, {_WRITTEN} {_SILENT}"
+_OLDEST_SILENT = (
+    f"SELECT c.key, c.voter, c.author, c.author_id, {_WRITTEN}, c.reading, c.text {_SILENT} "
+    "ORDER BY 5, 6, c.key"
+)
 
 
 def count_stored(
@@ -51,8 +59,14 @@ def count_stored(
     """
     round_input = _round_input(session, game, row)
     running = RunningCount(round_input, most)
-    for of_one_voter in voters_of(session, row, _asked(session, game, row)):
+    asked = _asked(session, game, row)
+    is_kept = row.read_by == read_by(asked.question)
+    for of_one_voter in voters_of(session, row, asked, is_kept=is_kept):
         running.add(of_one_voter)
+    if is_kept:
+        _count_silent(session, row, asked, running)
+        if most != 0:
+            _list_silent(session, row, asked, running, most)
     result = running.result()
     return Counted(
         round_input,
@@ -99,13 +113,15 @@ def question_of(game: GameRow, row: RoundRow) -> Question:
     return Question(chart_of(game), row.choices, tuple(row.languages or ()))
 
 
-def voters_of(session: Session, row: RoundRow, asked: Asked) -> Iterator[list[ReadComment]]:
+def voters_of(
+    session: Session, row: RoundRow, asked: Asked, *, is_kept: bool
+) -> Iterator[list[ReadComment]]:
     """The comments of one voter after the other.
 
-    Those that decide nothing, whoever else's they are, come one by one.
+    Where the readings that are kept are good, those that decide nothing are left out; else all
+    are read anew.
     """
     rulings = _rulings(session, row)
-    is_kept = row.read_by == read_by(asked.question)
     reader = None if is_kept else VoteReader(asked.question)
     which = _SPEAKING if is_kept else "ORDER BY c.voter, c.id"
     speaking = stored_comments(session, id_of(row), which)
@@ -113,18 +129,42 @@ def voters_of(session: Session, row: RoundRow, asked: Asked) -> Iterator[list[Re
         yield [
             read_comment(one, asked, reader, rulings.get(one.known.key, ())) for one in of_one_voter
         ]
-    if is_kept:
-        yield from _silent(session, row, asked)
 
 
-def _silent(session: Session, row: RoundRow, asked: Asked) -> Iterator[list[ReadComment]]:
-    for found in rows_of(session, _SILENT, {"round": id_of(row)}):
-        key, voter, author, author_id, posted, posted_latest, edited, latest, kept, words = found
-        earliest, last = (posted, posted_latest) if edited is None else (edited, latest)
+def _count_silent(session: Session, row: RoundRow, asked: Asked, running: RunningCount) -> None:
+    """Count the comments that decide nothing: only who wrote them and when is looked at."""
+    is_text = session.connection().dialect.name == "sqlite"
+    rules = counting_rules(row)
+    held: tuple[Any, Any] = (rules.opens, rules.closes)
+    if is_text:
+        # Text of times, as SQLite keeps it, is ordered as they are.
+        held = (as_kept(rules.opens), rules.closes and as_kept(rules.closes))
+    are_hosts, add = asked.hosts.are, running.add_silent
+    for author, author_id, earliest, latest in rows_of(session, _WHEN_SILENT, _of(row)):
+        if are_hosts(author_id, author):
+            add("the host's own")
+            continue
+        timing = timing_between((earliest, latest), held)
+        add("chooses no page" if timing == "in time" else timing)
+
+
+def _list_silent(
+    session: Session, row: RoundRow, asked: Asked, running: RunningCount, most: int | None
+) -> None:
+    """List the oldest of those comments."""
+    limit = "" if most is None else f" LIMIT {most}"
+    for kept in rows_of(session, _OLDEST_SILENT + limit, _of(row)):
+        key, voter, author, author_id, earliest, latest, reading, words = kept
         first = as_time(earliest)
-        written = Span(first, first if last == earliest else as_time(last))
+        written = Span(first, first if latest == earliest else as_time(latest))
         is_host = asked.hosts.are(author_id, author)
-        yield [ReadComment(key, voter, author, written, reading_from(kept), is_host, (), words)]
+        running.list_silent(
+            ReadComment(key, voter, author, written, reading_from(reading), is_host, (), words)
+        )
+
+
+def _of(row: RoundRow) -> dict[str, object]:
+    return {"round": id_of(row)}
 
 
 def counting_rules(row: RoundRow) -> RoundRules:

@@ -52,10 +52,15 @@ def next_ids(session: Session, table: str, many: int) -> Sequence[int]:
 
 def rows_of(session: Session, asked: str, given: Mapping[str, Any]) -> Iterator[Any]:
     """The rows of a query as the database gives them, never all at once in memory."""
-    found = session.connection().execute(
-        text(asked), given, execution_options={"yield_per": AT_ONCE}
-    )
-    yield from found
+    connection = session.connection()
+    if connection.dialect.name == "sqlite":
+        # The driver itself takes the same names, and gives rows in half the time.
+        driver: Any = connection.connection.driver_connection
+        yield from driver.execute(asked, given)
+        return
+    found = connection.execute(text(asked), given, execution_options={"yield_per": AT_ONCE})
+    for part in found.partitions(AT_ONCE):
+        yield from part
 
 
 def as_kept(at: datetime) -> str:

@@ -29,6 +29,8 @@ Tell = Callable[[str, int, int], None]
 Waiting = tuple[Any, ...]
 #: How many of what could not be read are listed; all are counted.
 MOST_UNREADABLE = 1000
+#: The bytes that tell how long a part of the file is.
+_LENGTH = 8
 
 
 def say_nothing(step: str, done: int, total: int) -> None:
@@ -46,13 +48,15 @@ class Shared:
         self._once = bytearray((self.mask + 1) >> 3)
         self._more = bytearray((self.mask + 1) >> 3)
 
-    def add(self, link: int) -> None:
-        """Count a link once more."""
-        place, bit = link >> 3, 1 << (link & 7)
-        if self._once[place] & bit:
-            self._more[place] |= bit
-        else:
-            self._once[place] |= bit
+    def add(self, *links: int) -> None:
+        """Count each of the links once more."""
+        once = self._once
+        for link in links:
+            place, bit = link >> 3, 1 << (link & 7)
+            if once[place] & bit:
+                self._more[place] |= bit
+            else:
+                once[place] |= bit
 
     def has(self, link: int) -> bool:
         """Whether the link occurred."""
@@ -87,8 +91,9 @@ class Staged:
     def waiting(self) -> Iterator[Waiting]:
         """The comments in the export's order."""
         self.file.seek(0)
-        for _ in range(0, self.count, AT_ONCE):
-            yield from marshal.load(self.file)  # noqa: S302 - this process wrote it
+        while length := self.file.read(_LENGTH):
+            part = self.file.read(int.from_bytes(length, "big"))
+            yield from marshal.loads(part)  # noqa: S302 - this process wrote it
 
     def is_shared(self, waiting: Waiting) -> bool:
         """Whether a comment may have to do with another one of the export, or with a known one."""
@@ -96,12 +101,15 @@ class Staged:
 
     def covers(self, posted: Span) -> None:
         """Widen the time that is covered."""
-        if posted.earliest == LONG_AGO:
+        earliest = posted.earliest
+        if earliest == LONG_AGO:
             return  # a time that nobody tells
-        self.first = posted.earliest if self.first is None else min(self.first, posted.earliest)
-        self.last = posted.latest if self.last is None else max(self.last, posted.latest)
-        sure = posted.earliest
-        self.last_sure = sure if self.last_sure is None else max(self.last_sure, sure)
+        if self.first is None or self.last is None or self.last_sure is None:
+            self.first, self.last, self.last_sure = earliest, posted.latest, earliest
+            return
+        self.first = min(self.first, earliest)
+        self.last_sure = max(self.last_sure, earliest)
+        self.last = max(self.last, posted.latest)
 
 
 @contextmanager
@@ -122,19 +130,24 @@ def staged(
             made.covers(one.posted)
             made.count += 1
             if len(part) == AT_ONCE:
-                marshal.dump(part, file)
+                _put(part, file)
                 part = []
                 tell("reading", made.count, 0)
-        marshal.dump(part, file)
+        _put(part, file)
         tell("reading", made.count, made.count)
         yield made
 
 
+def _put(part: list[Waiting], file: IO[bytes]) -> None:
+    packed = marshal.dumps(part)
+    file.write(len(packed).to_bytes(_LENGTH, "big"))
+    file.write(packed)
+
+
 def _waiting(one: Comment, made: Staged) -> Waiting:
-    mask, add = made.shared.mask, made.shared.add
+    mask = made.shared.mask
     links = tuple([hash(link) & mask for link in links_of(one)])
-    for link in links:
-        add(link)
+    made.shared.add(*links)
     posted, edited = one.posted, one.edited if one.edited != one.posted else None
     key = key_of(one)
     voter = one.author_id or name_of(one.author) or f"unnamed {key}"
