@@ -56,11 +56,19 @@ class VoteReader:
         known = self._known.get(words)
         if known is None:
             known = kept_of(read_vote(words, self.question))
-            if len(words) <= _SHORT:
-                if len(self._known) >= _MOST_REMEMBERED:
-                    self._known.clear()
-                self._known[words] = known
+            self.remember(words, known)
         return known
+
+    def remembered(self, words: str) -> tuple[str, bool] | None:
+        """The same, where the words were read before and are remembered."""
+        return self._known.get(words)
+
+    def remember(self, words: str, kept: tuple[str, bool]) -> None:
+        """Remember how words were read, if they are short enough to come again."""
+        if len(words) <= _SHORT:
+            if len(self._known) >= _MOST_REMEMBERED:
+                self._known.clear()
+            self._known[words] = kept
 
 
 def kept_of(reading: Reading) -> tuple[str, bool]:

@@ -7,8 +7,9 @@ file of this process alone first. It has no name, so that nothing is left of it 
 from __future__ import annotations
 
 import marshal
+from collections import deque
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from dataclasses import dataclass, field
 from datetime import datetime
 from tempfile import TemporaryFile
@@ -20,7 +21,8 @@ from service.comments.formats import OpenExport, Unreadable
 from service.comments.links import links_of
 from service.comments.spans import Span
 from service.comments.versions import key_of, name_of
-from service.store.many import AT_ONCE, as_kept, as_time
+from service.store.many import as_kept, as_time, in_parts
+from service.store.reading_along import Kept, Part, ReadingAlong
 from service.store.readings_kept import VoteReader, read_by
 
 #: Says how far it is: what is being done, how much of it, and of how much (0: not known).
@@ -31,6 +33,8 @@ Waiting = tuple[Any, ...]
 MOST_UNREADABLE = 1000
 #: The bytes that tell how long a part of the file is.
 _LENGTH = 8
+#: How many parts are read ahead of the one that is put away.
+_AHEAD = 4
 
 
 def say_nothing(step: str, done: int, total: int) -> None:
@@ -88,6 +92,17 @@ class Staged:
     last: datetime | None = None
     last_sure: datetime | None = None
 
+    def readable(self) -> Iterator[Comment]:
+        """What the export holds of comments; what cannot be read is noted."""
+        for one in self.export.items:
+            if isinstance(one, Unreadable):
+                self.unreadable_count += 1
+                if len(self.unreadable) < MOST_UNREADABLE:
+                    self.unreadable.append(one)
+            else:
+                self.covers(one.posted)
+                yield one
+
     def waiting(self) -> Iterator[Waiting]:
         """The comments in the export's order."""
         self.file.seek(0)
@@ -119,45 +134,43 @@ def staged(
     """Read an export of `size` bytes to its end. What it raises, this raises."""
     with TemporaryFile() as file:
         made = Staged(export, read_by(reader.question), reader, file, Shared(size // 40 + 1))
-        part: list[Waiting] = []
-        for one in export.items:
-            if isinstance(one, Unreadable):
-                made.unreadable_count += 1
-                if len(made.unreadable) < MOST_UNREADABLE:
-                    made.unreadable.append(one)
-                continue
-            part.append(_waiting(one, made))
-            made.covers(one.posted)
-            made.count += 1
-            if len(part) == AT_ONCE:
-                _put(part, file)
-                part = []
-                tell("reading", made.count, 0)
-        _put(part, file)
+        with closing(ReadingAlong(reader, size)) as along:
+            held: deque[tuple[list[Comment], Part]] = deque()
+            for part in in_parts(made.readable()):
+                held.append((part, along.begin([one.text for one in part])))
+                while held and (len(held) > _AHEAD or held[0][1].answer is None):
+                    _finish(*held.popleft(), along, made)
+                    tell("reading", made.count, 0)
+            while held:
+                _finish(*held.popleft(), along, made)
         tell("reading", made.count, made.count)
         yield made
 
 
-def _put(part: list[Waiting], file: IO[bytes]) -> None:
-    packed = marshal.dumps(part)
-    file.write(len(packed).to_bytes(_LENGTH, "big"))
-    file.write(packed)
+def _finish(part: list[Comment], words: Part, along: ReadingAlong, made: Staged) -> None:
+    """Put a part of the comments away once their words are read."""
+    read = along.end(words)
+    packed = marshal.dumps(
+        [_waiting(one, made, kept) for one, kept in zip(part, read, strict=True)]
+    )
+    made.file.write(len(packed).to_bytes(_LENGTH, "big"))
+    made.file.write(packed)
+    made.count += len(part)
 
 
-def _waiting(one: Comment, made: Staged) -> Waiting:
+def _waiting(one: Comment, made: Staged, read: Kept) -> Waiting:
     mask = made.shared.mask
     links = tuple([hash(link) & mask for link in links_of(one)])
     made.shared.add(*links)
     posted, edited = one.posted, one.edited if one.edited != one.posted else None
     key = key_of(one)
     voter = one.author_id or name_of(one.author) or f"unnamed {key}"
-    kept, speaks = made.reader.read(one.text)
     earliest = as_kept(posted.earliest)
     return (
         *(links, key, voter, one.author, one.author_id, one.id, one.reply_to, one.place),
         *(earliest, earliest if posted.is_exact else as_kept(posted.latest)),
         *(edited and as_kept(edited.earliest), edited and as_kept(edited.latest)),
-        *(one.text, kept, speaks),
+        *(one.text, *read),
     )
 
 
