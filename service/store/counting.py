@@ -21,7 +21,7 @@ from service.store.columns import id_of
 from service.store.comments import comment_row, stored_comments
 from service.store.deleted import completes
 from service.store.games import chart_of
-from service.store.many import as_kept, as_time, rows_of
+from service.store.many import as_kept, as_time, in_parts, rows_of
 from service.store.readings import Asked, Counted, Hosts, Rulings, read_comment
 from service.store.readings_kept import VoteReader, read_by, reading_from
 from service.store.rounds import name_of, rules_of
@@ -39,6 +39,11 @@ _SILENT = """
 """
 _WRITTEN = (
     "coalesce(c.edited_earliest, c.posted_earliest), coalesce(c.edited_latest, c.posted_latest)"
+)
+_SPEAKING_ONLY = (
+    "SELECT c.id, c.key, c.voter, c.author, c.author_id, "
+    f"{_WRITTEN}, c.reading, c.text, c.older "  # noqa: S608 - no word from outside
+    f"FROM comments c WHERE c.round_id = :round {_SPEAKING}"
 )
 _WHEN_SILENT = f"SELECT c.author, c.author_id, {_WRITTEN} {_SILENT}"
 _OLDEST_SILENT = (
@@ -122,13 +127,43 @@ def voters_of(
     are read anew.
     """
     rulings = _rulings(session, row)
-    reader = None if is_kept else VoteReader(asked.question)
-    which = _SPEAKING if is_kept else "ORDER BY c.voter, c.id"
-    speaking = stored_comments(session, id_of(row), which)
-    for _, of_one_voter in groupby(speaking, key=lambda one: one.voter):
-        yield [
-            read_comment(one, asked, reader, rulings.get(one.known.key, ())) for one in of_one_voter
-        ]
+    if is_kept and not asked.complete:
+        comments = _as_kept(session, row, asked, rulings)
+    else:
+        reader = None if is_kept else VoteReader(asked.question)
+        which = _SPEAKING if is_kept else "ORDER BY c.voter, c.id"
+        comments = (
+            read_comment(one, asked, reader, rulings.get(one.known.key, ()))
+            for one in stored_comments(session, id_of(row), which)
+        )
+    for _, of_one_voter in groupby(comments, key=lambda one: one.voter):
+        yield list(of_one_voter)
+
+
+def _as_kept(
+    session: Session, row: RoundRow, asked: Asked, rulings: Rulings
+) -> Iterator[ReadComment]:
+    """The comments that may decide something, by what is kept of them alone.
+
+    Only of those that had other words before is all of it needed, to tell which stood.
+    """
+    for part in in_parts(rows_of(session, _SPEAKING_ONLY, _of(row))):
+        marks = ", ".join(str(one[0]) for one in part if one[-1])
+        edited = {
+            one.known.key: read_comment(one, asked, None, rulings.get(one.known.key, ()))
+            for one in stored_comments(session, id_of(row), f"AND c.id IN ({marks or 0})")
+        }
+        for _, key, voter, author, author_id, earliest, latest, reading, words, older in part:
+            if older:
+                yield edited[key]
+                continue
+            first = as_time(earliest)
+            written = Span(first, first if latest == earliest else as_time(latest))
+            is_host = asked.hosts.are(author_id, author)
+            ruled = rulings.get(key, ())
+            yield ReadComment(
+                key, voter, author, written, reading_from(reading), is_host, ruled, words
+            )
 
 
 def _count_silent(session: Session, row: RoundRow, asked: Asked, running: RunningCount) -> None:
