@@ -17,7 +17,7 @@ from service.counting.hearing import Heard
 from service.counting.outcome import why_so
 from service.counting.possible import OpenVoter, add_heard
 from service.counting.result import Ballot, Cause, Result, SetAside
-from service.counting.round import ReadComment, RoundInput
+from service.counting.round import ReadComment, RoundInput, RoundRules
 from service.counting.rules import check_rules
 from service.counting.settle import order_of, settle_voter
 from service.counting.standing import Said
@@ -82,6 +82,11 @@ class RunningCount:
         self._ballots: _Oldest[Ballot] = _Oldest(most)
         self._looks: _Oldest[SetAside] = _Oldest(most)
         self._others: _Oldest[SetAside] = _Oldest(most)
+
+    @property
+    def rules(self) -> RoundRules:
+        """What is counted by."""
+        return self._input.rules
 
     def add(self, of_one_voter: Iterable[ReadComment]) -> None:
         """Count all comments of one voter.

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterator
 from itertools import groupby
-from typing import Any
 
 from sqlmodel import Session, col, select
 
@@ -15,16 +14,16 @@ from service.counting.result import Ballot, SetAside
 from service.counting.round import ReadComment, RoundInput, RoundRules, Ruling
 from service.counting.running import Listed, RunningCount
 from service.counting.settle import settle_voter
-from service.counting.timing import timing_between
 from service.errors import NotFound, WrongState
 from service.store.columns import id_of
 from service.store.comments import comment_row, stored_comments
 from service.store.deleted import completes
 from service.store.games import chart_of
-from service.store.many import as_kept, as_time, in_parts, rows_of
+from service.store.many import as_time, in_parts, rows_of
 from service.store.readings import Asked, Counted, Hosts, Rulings, read_comment
 from service.store.readings_kept import VoteReader, read_by, reading_from
 from service.store.rounds import name_of, rules_of
+from service.store.silent import WRITTEN, count_silent, list_silent
 from service.store.tables import GameRow, RoundRow
 from service.store.tables_comments import CommentRow, PickRow, RulingRow
 
@@ -32,23 +31,10 @@ from service.store.tables_comments import CommentRow, PickRow, RulingRow
 _SPEAKING = """
     AND (c.speaks OR c.id IN (SELECT comment_id FROM rulings)) ORDER BY c.voter, c.id
 """
-#: All others: read as nothing, and never ruled on.
-_SILENT = """
-    FROM comments c WHERE c.round_id = :round AND NOT c.speaks
-    AND c.id NOT IN (SELECT comment_id FROM rulings)
-"""
-_WRITTEN = (
-    "coalesce(c.edited_earliest, c.posted_earliest), coalesce(c.edited_latest, c.posted_latest)"
-)
+_OF_ROUND = f"FROM comments c WHERE c.round_id = :round {_SPEAKING}"
 _SPEAKING_ONLY = (
-    "SELECT c.id, c.key, c.voter, c.author, c.author_id, "
-    f"{_WRITTEN}, c.reading, c.text, c.older "  # noqa: S608 - no word from outside
-    f"FROM comments c WHERE c.round_id = :round {_SPEAKING}"
-)
-_WHEN_SILENT = f"SELECT c.author, c.author_id, {_WRITTEN} {_SILENT}"
-_OLDEST_SILENT = (
-    f"SELECT c.key, c.voter, c.author, c.author_id, {_WRITTEN}, c.reading, c.text {_SILENT} "
-    "ORDER BY 5, 6, c.key"
+    f"SELECT c.id, c.key, c.voter, c.author, c.author_id, {WRITTEN}, c.reading, c.text, c.older "
+    f"{_OF_ROUND}"
 )
 
 
@@ -69,9 +55,9 @@ def count_stored(
     for of_one_voter in voters_of(session, row, asked, is_kept=is_kept):
         running.add(of_one_voter)
     if is_kept:
-        _count_silent(session, row, asked, running)
+        count_silent(session, id_of(row), asked, round_input.rules, running)
         if most != 0:
-            _list_silent(session, row, asked, running, most)
+            list_silent(session, id_of(row), asked, running, most)
     result = running.result()
     return Counted(
         round_input,
@@ -164,38 +150,6 @@ def _as_kept(
             yield ReadComment(
                 key, voter, author, written, reading_from(reading), is_host, ruled, words
             )
-
-
-def _count_silent(session: Session, row: RoundRow, asked: Asked, running: RunningCount) -> None:
-    """Count the comments that decide nothing: only who wrote them and when is looked at."""
-    is_text = session.connection().dialect.name == "sqlite"
-    rules = counting_rules(row)
-    held: tuple[Any, Any] = (rules.opens, rules.closes)
-    if is_text:
-        # Text of times, as SQLite keeps it, is ordered as they are.
-        held = (as_kept(rules.opens), rules.closes and as_kept(rules.closes))
-    are_hosts, add = asked.hosts.are, running.add_silent
-    for author, author_id, earliest, latest in rows_of(session, _WHEN_SILENT, _of(row)):
-        if are_hosts(author_id, author):
-            add("the host's own")
-            continue
-        timing = timing_between((earliest, latest), held)
-        add("chooses no page" if timing == "in time" else timing)
-
-
-def _list_silent(
-    session: Session, row: RoundRow, asked: Asked, running: RunningCount, most: int | None
-) -> None:
-    """List the oldest of those comments."""
-    limit = "" if most is None else f" LIMIT {most}"
-    for kept in rows_of(session, _OLDEST_SILENT + limit, _of(row)):
-        key, voter, author, author_id, earliest, latest, reading, words = kept
-        first = as_time(earliest)
-        written = Span(first, first if latest == earliest else as_time(latest))
-        is_host = asked.hosts.are(author_id, author)
-        running.list_silent(
-            ReadComment(key, voter, author, written, reading_from(reading), is_host, (), words)
-        )
 
 
 def _of(row: RoundRow) -> dict[str, object]:
