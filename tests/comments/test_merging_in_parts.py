@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from service.comments.comment import Comment
 from service.comments.identity import KnownComment, Merge, merge_batch
-from service.comments.links import Groups, links_of, links_of_known
+from service.comments.links import Groups, Link, links_of, links_of_known
 from tests.comments.test_merging_laws import ANY_COMMENTS, at, exactly, known_after
 
 FEW = st.lists(ANY_COMMENTS, max_size=7)
@@ -20,7 +20,7 @@ def in_parts(known: Sequence[KnownComment], batch: Sequence[Comment], hour: floa
     """Every group of comments that share something, merged by itself."""
     links = [*map(links_of_known, known), *map(links_of, batch)]
     groups = Groups(len(links))
-    first: dict[tuple[str, ...], int] = {}
+    first: dict[Link, int] = {}
     for place, shared in enumerate(links):
         for link in shared:
             groups.join(place, first.setdefault(link, place))
