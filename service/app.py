@@ -18,6 +18,7 @@ from service.api import (
     draw_routes,
     game_routes,
     guess_routes,
+    progress_routes,
     reading_routes,
     receipt_routes,
     result_routes,
@@ -29,6 +30,7 @@ from service.api import (
 from service.api.own_host import OwnHostOnly
 from service.api.problem_models import describe_problems
 from service.api.problems import PROBLEM_HANDLERS
+from service.api.progress import Progress
 from service.api.upload_limit import UploadLimit
 from service.api.wiring import Wiring
 from service.settings import Settings
@@ -47,6 +49,7 @@ _ROUTERS = (
     tally_routes.router,
     guess_routes.router,
     reading_routes.router,
+    progress_routes.router,
     token_routes.router,
 )
 
@@ -68,7 +71,7 @@ def create_app(
     @asynccontextmanager
     async def lifespan(app: FastAPI) -> AsyncIterator[None]:
         database = Database(settings)
-        app.state.wiring = Wiring(settings, database, clock, local_token)
+        app.state.wiring = Wiring(settings, database, clock, local_token, Progress())
         try:
             yield
         finally:

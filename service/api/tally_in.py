@@ -18,9 +18,6 @@ from service.comments.formats import Format, Meaning, Source
 from service.comments.times import read_moment, zone_of
 from service.counting.round import RoundRules, Standing, TieBreak
 
-#: What an upload without a file name is called in messages.
-UNNAMED = "the export"
-
 Columns = Annotated[
     dict[Meaning, Words],
     Field(

@@ -3,17 +3,19 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import replace
 
-from service.comments.decoding import decode
-from service.comments.formats import FORMATS, Export, Format, Source
-from service.comments.json_documents import read_json, read_json_lines
+from service.comments.content import Content, Held
+from service.comments.decoding import encoding_of, lines_in, texts_of
+from service.comments.formats import FORMATS, Export, Format, OpenExport, Source
+from service.comments.json_documents import read_json
+from service.comments.json_lines import open_json_lines
 from service.comments.json_values import parsed
 from service.comments.pasted import has_time_lines, read_pasted
-from service.comments.tables import has_times, layout_of, lines_of, read_table
+from service.comments.tables import has_times, layout_of, lines_of, open_table
 from service.comments.times import zone_of
-from service.errors import BadExport
+from service.errors import BadExport, ExportTooLarge
 
 _JSON_START = re.compile(r'\{\s*["}]|\[\s*[\[{"\]]')
 _ONLY_NULLS = re.compile(r"null|\[\s*null\s*(?:,\s*null\s*)*\]")
@@ -25,6 +27,8 @@ _LINES_LOOKED_AT = 20
 _TEXT_LOOKED_AT = 200_000
 #: The share of rows with the usual number of cells that makes a table of unnamed columns.
 _EVEN = 0.9
+#: How many characters at least tell the format; all of them where there are fewer.
+_BEGINNING = 1_000_000
 
 
 def read_export(content: bytes, source: Source) -> Export:
@@ -34,13 +38,43 @@ def read_export(content: bytes, source: Source) -> Export:
     NoTextColumn, another BadExport, and BadTime for a zone that there is not. What cannot be read
     inside is among `unreadable`.
     """
+    return open_export(Held(content), source).whole()
+
+
+def open_export(content: Content, source: Source, most_at_once: int | None = None) -> OpenExport:
+    """The same, opened to be read: tables and JSON Lines come one comment at a time.
+
+    The other formats can only be read whole: ExportTooLarge where they have more than
+    `most_at_once` megabytes.
+    """
     zone_of(source.zone)
-    decoded = decode(content, source.name)
-    export = _READERS[format_of(decoded.text, source)](decoded.text, source)
+    encoding = encoding_of(content, source.name)
+    beginning = "".join(_within(texts_of(content, encoding)))
+    form = format_of(beginning, source)
+    if form in _BY_LINES:
+        opened = _BY_LINES[form](lines_in(content, encoding, source.name), source)
+    else:
+        if most_at_once is not None and content.size > most_at_once * 1_000_000:
+            raise ExportTooLarge(most_at_once, source.name)
+        text = "".join(texts_of(content, encoding))
+        opened = OpenExport.of(_READERS[form](text, source))
     unused = ("Columns were named, but this format has none.",)
-    without_columns = source.columns and export.format in {"pasted", "activitystreams"}
-    notes = (*decoded.notes, *export.notes, *(unused if without_columns else ()))
-    return replace(export, notes=notes)
+    without_columns = source.columns and opened.format in {"pasted", "activitystreams"}
+
+    def notes() -> tuple[str, ...]:
+        return (*encoding.notes, *opened.notes(), *(unused if without_columns else ()))
+
+    return replace(opened, notes=notes)
+
+
+def _within(texts: Iterable[str]) -> Iterator[str]:
+    """The pieces of the beginning that tells the format."""
+    signs = 0
+    for text in texts:
+        yield text
+        signs += len(text)
+        if signs >= _BEGINNING:
+            return
 
 
 def format_of(text: str, source: Source) -> Format:
@@ -120,9 +154,11 @@ def _is_value(line: str) -> bool:
 
 
 _READERS: dict[Format, Callable[[str, Source], Export]] = {
-    "table": read_table,
     "json": read_json,
-    "json lines": read_json_lines,
     "activitystreams": read_json,
     "pasted": read_pasted,
+}
+_BY_LINES: dict[Format, Callable[[Iterable[str], Source], OpenExport]] = {
+    "table": open_table,
+    "json lines": open_json_lines,
 }

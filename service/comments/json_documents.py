@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 
 from service.comments import activitystreams
 from service.comments.comment import Comment
@@ -14,66 +13,15 @@ from service.comments.json_fields import FieldMap, called, check_named, map_fiel
 from service.comments.json_items import ELEMENT, Item, Shape, items_of
 from service.comments.json_values import Json, parsed
 from service.comments.meanings import meanings_of, spelled
-from service.errors import BadExport, NoTextColumn
+from service.errors import NoTextColumn
 
 _COMMENTS = frozenset({"comments", "kommentare", "commentaires", "comentarios", "commenti"})
-_NO_COMMENTS = "The export holds no comments."
-_NO_OBJECT = "no JSON object, so no comment can be told from it"
+NO_COMMENTS = "The export holds no comments."
 
 
 def read_json(text: str, source: Source) -> Export:
     """The comments of one JSON document. Raises BadExport with its line, NoTextColumn."""
     return read_values([("", parsed(text, source.name))], source, "json")
-
-
-def read_json_lines(text: str, source: Source) -> Export:
-    """The comments of JSON Lines: one value a line.
-
-    Among `unreadable` are the lines that are broken, and those that are no object and that hold
-    no comment.
-    """
-    values: list[tuple[str, Json]] = []
-    words: dict[str, str] = {}
-    broken: list[Unreadable] = []
-    for number, line in enumerate(text.split("\n"), 1):
-        if not line.strip("\ufeff \t\r"):
-            continue
-        place = f"line {number}"
-        words[place] = line
-        try:
-            values.append((place, parsed(line.strip("\ufeff \t\r"), source.name, place)))
-        except BadExport as error:
-            broken.append(Unreadable(place, shortened(line), error.what.rpartition(": ")[2]))
-    if not values:
-        first = broken[0].place if broken else ""
-        raise BadExport(source.name, "no line is JSON", "export the comments again", first)
-    export = _read_lines(
-        [(place, one) for place, one in values if isinstance(one, dict | list)], source
-    )
-    read = {_line_of(one.place) for one in export.comments}
-    read |= {_line_of(one.place) for one in export.unreadable}
-    odd = [
-        Unreadable(place, shortened(words[place]), _NO_OBJECT)
-        for place, value in values
-        if not isinstance(value, dict) and place not in read
-    ]
-    unreadable = sorted((*broken, *odd, *export.unreadable), key=_number_of_line)
-    return replace(export, unreadable=tuple(unreadable))
-
-
-def _read_lines(values: Sequence[tuple[str, Json]], source: Source) -> Export:
-    """The comments in the lines that are objects or lists of them."""
-    if not values:
-        return Export("json lines", (), (), (), (_NO_COMMENTS,))
-    return read_values(values, source, "json lines")
-
-
-def _line_of(place: str) -> str:
-    return place.partition(",")[0]
-
-
-def _number_of_line(one: Unreadable) -> int:
-    return int(_line_of(one.place).removeprefix("line "))
 
 
 def read_values(values: Sequence[tuple[str, Json]], source: Source, form: Format) -> Export:
@@ -82,14 +30,14 @@ def read_values(values: Sequence[tuple[str, Json]], source: Source, form: Format
         return activitystreams.read_streams(values, source)
     items = [item for place, value in values for item in items_of(value, place)]
     if not any(item.shape or item.fields for item in items):
-        return Export(form, (), (), (), (_NO_COMMENTS,))
-    kinds = _kinds(items, source, roots_too=form == "json lines")
-    chosen = _without_posts(kinds)
-    main = max(chosen.items(), key=lambda kind: _size(items, kind[0]))[1]
+        return Export(form, (), (), (), (NO_COMMENTS,))
+    kinds = kinds_of(items, source, roots_too=form == "json lines")
+    chosen = without_posts(kinds)
+    main = max(chosen.items(), key=lambda kind: size_of(items, kind[0]))[1]
     check_named(main, [called(path) for item in items[:50] for path in item.fields], source)
     times = Times(source, main.order)
-    found = list(_read(items, chosen, kinds, times))
-    notes = [*_field_notes(chosen, main), *times.notes()]
+    found = list(read_items(items, chosen, kinds, times))
+    notes = [*field_notes(chosen, main), *times.notes()]
     return Export(
         form,
         tuple(one for one in found if isinstance(one, Comment)),
@@ -99,11 +47,12 @@ def read_values(values: Sequence[tuple[str, Json]], source: Source, form: Format
     )
 
 
-def _size(items: Sequence[Item], shape: Shape) -> int:
+def size_of(items: Sequence[Item], shape: Shape) -> int:
+    """How many of the items are of this shape."""
     return sum(1 for item in items if item.shape == shape)
 
 
-def _kinds(items: Sequence[Item], source: Source, *, roots_too: bool) -> dict[Shape, FieldMap]:
+def kinds_of(items: Sequence[Item], source: Source, *, roots_too: bool) -> dict[Shape, FieldMap]:
     """The lists that hold comments, with their fields. Raises NoTextColumn where none does."""
     groups: dict[Shape, list[Item]] = defaultdict(list)
     for item in items:
@@ -131,7 +80,7 @@ def _alone(told: dict[Shape, FieldMap], *, has_who: bool = False) -> dict[Shape,
     return {(): root} if root and (root.tells_who_or_when or not has_who) else {}
 
 
-def _without_posts(kinds: dict[Shape, FieldMap]) -> dict[Shape, FieldMap]:
+def without_posts(kinds: dict[Shape, FieldMap]) -> dict[Shape, FieldMap]:
     """Without the posts that comments answer: what has a list named "comments" inside."""
     posts = {_around(shape) for shape in kinds if _holds_comments(shape)}
     answers = {shape for shape in kinds if _holds_comments(_around(shape))}
@@ -154,12 +103,13 @@ def _holds_comments(shape: Shape) -> bool:
     return bool(set(names) & _COMMENTS) and not any("repl" in name for name in names)
 
 
-def _read(
+def read_items(
     items: Sequence[Item],
     chosen: dict[Shape, FieldMap],
     kinds: dict[Shape, FieldMap],
     times: Times,
 ) -> Iterator[Comment | Unreadable]:
+    """The comments of the chosen lists; what those answer is told as unreadable."""
     for item in items:
         fields = chosen.get(item.shape)
         if fields:
@@ -181,7 +131,8 @@ def _with_context(item: Item, fields: FieldMap, chosen: dict[Shape, FieldMap]) -
     return found
 
 
-def _field_notes(chosen: dict[Shape, FieldMap], main: FieldMap) -> Iterator[str]:
+def field_notes(chosen: dict[Shape, FieldMap], main: FieldMap) -> Iterator[str]:
+    """What the host should know of the fields that were read."""
     if main.is_markup:
         yield "The texts are HTML and were read as a reader sees them."
     if not main.places.keys() & {"author", "author_id"}:

@@ -13,7 +13,7 @@ from service.comments.columns import ColumnMap, header_hits, lines_above_header,
 from service.comments.comment import Comment
 from service.comments.csv_records import Record, records_of
 from service.comments.entries import Times, comment_of, shortened
-from service.comments.formats import Export, Source, Unreadable
+from service.comments.formats import Export, OpenExport, Source, Unreadable
 
 _DELIMITERS = (",", ";", "\t", "|")
 _SAMPLE_LINES = 200
@@ -73,11 +73,17 @@ def read_table(text: str, source: Source) -> Export:
 
     Rows that cannot be read are among `unreadable`, with the line they begin on.
     """
-    lines = lines_of(text)
-    delimiter = layout_of(lines).delimiter
-    if lines and _SEPARATOR_LINE.fullmatch(lines[0]):
-        lines[0] = "\n"  # so that the lines after it keep their numbers
-    records = records_of(lines, delimiter)
+    return open_table(lines_of(text), source).whole()
+
+
+def open_table(lines: Iterable[str], source: Source) -> OpenExport:
+    """The same of lines with their ends, row by row. Raises as `read_table`, before any row."""
+    lines = iter(lines)
+    sample = list(islice(lines, _SAMPLE_LINES))
+    delimiter = layout_of(sample).delimiter
+    if sample and _SEPARATOR_LINE.fullmatch(sample[0]):
+        sample[0] = "\n"  # so that the lines after it keep their numbers
+    records = records_of(chain(sample, lines), delimiter)
     first = list(islice(records, _ROWS_LOOKED_AT))
     titles = _titles(first, source)
     first = [record for record in first if record not in titles]
@@ -87,11 +93,12 @@ def read_table(text: str, source: Source) -> Export:
         head = next(record for record in first if record.cells)
         first.remove(head)
     times = Times(replace(source, zone="UTC") if columns.in_utc else source, columns.order)
-    found = list(_read(chain(first, records), columns, times, delimiter))
-    comments = tuple(one for one in found if isinstance(one, Comment))
-    unreadable = tuple(one for one in found if isinstance(one, Unreadable))
-    notes = (*_title_notes(titles, delimiter), *_column_notes(columns), *times.notes())
-    return Export("table", comments, unreadable, columns.pairs, notes)
+
+    def notes() -> tuple[str, ...]:
+        return (*_title_notes(titles, delimiter), *_column_notes(columns), *times.notes())
+
+    items = _read(chain(first, records), columns, times, delimiter)
+    return OpenExport("table", columns.pairs, items, notes)
 
 
 def _titles(first: Sequence[Record], source: Source) -> list[Record]:

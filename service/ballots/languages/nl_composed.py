@@ -175,9 +175,7 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "bottom": phrases("onderin | onderaan | onderste | helemaal onderin"),
     "left": phrases("linker | helemaal links"),
     "right": phrases("rechter | helemaal rechts"),
-    "corner": phrases(
-        "bovenhoek | onderhoek | hoekje | hoekpagina | rechterhoek | linkerhoek"
-    ),
+    "corner": phrases("bovenhoek | onderhoek | hoekje | hoekpagina | rechterhoek | linkerhoek"),
     "parted": phrases(
         "rechter hoek | linker hoek | rechter bovenhoek | linker bovenhoek | rechter onderhoek | linker onderhoek | "
         "boven hoek | onder hoek"
