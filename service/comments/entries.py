@@ -74,7 +74,10 @@ class Times:
             return self.unknown
         try:
             # Nearly all exports give the instant, and then there is nothing to tell of it.
-            span: Span | None = Span.at(read_instant(text))
+            at = read_instant(text)
+            if at > self.source.copied_at:
+                self.count("future", place, text)
+            span: Span | None = Span.at(at)
         except BadTime:
             span = self.read(text, place)
         if span is None:
