@@ -19,7 +19,8 @@ import sys
 from pathlib import Path
 
 from client import Json, chosen
-from terminal import Options, finish, read_file
+from progress_shown import progress_bar
+from terminal import Options, finish, open_file, read_file
 
 from service.errors import BadInput
 
@@ -74,8 +75,8 @@ def main() -> int:
     fields = fields_of(given)
     with chosen(given.server, given.token) as client:
         if given.export:
-            content = read_file(given.export)
-            answer = client.hand_in(path, Path(given.export).name, content, **fields)
+            with open_file(given.export) as content, progress_bar() as tell, client.telling(tell):
+                answer = client.hand_in(path, Path(given.export).name, content, **fields)
         else:
             answer = client.ask(given.method, path, sent)
     if answer is not None:

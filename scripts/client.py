@@ -9,9 +9,11 @@ from __future__ import annotations
 
 import asyncio
 import secrets
+import threading
 from collections.abc import Callable, Iterator
-from contextlib import AbstractContextManager, contextmanager
+from contextlib import AbstractContextManager, contextmanager, suppress
 from datetime import datetime
+from functools import partial
 from typing import TYPE_CHECKING, Any, BinaryIO
 
 import httpx
@@ -25,6 +27,11 @@ if TYPE_CHECKING:
 
 Json = Any
 Send = Callable[..., httpx.Response]
+#: Is told what a request is doing, how many comments are done, and of how many (0: not known).
+Tell = Callable[[str, int, int], None]
+Watched = Callable[..., httpx.Response]
+#: The seconds between two looks at how far a request is.
+BETWEEN_LOOKS = 0.25
 
 #: In seconds. Reading a large export may take minutes, finding a server may not.
 PATIENCE = httpx.Timeout(600, connect=10)
@@ -39,9 +46,10 @@ class Client:
         ServerUnreachable: nobody answers.
     """
 
-    def __init__(self, send: Send, place: str) -> None:
+    def __init__(self, send: Send, place: str, watched: Watched) -> None:
         self._send = send
         self._place = place
+        self._watched = watched
 
     def get(self, path: str, **wanted: Any) -> Json:
         """Reads."""
@@ -70,9 +78,22 @@ class Client:
     def hand_in(
         self, path: str, name: str, content: bytes | BinaryIO, **fields: str | None
     ) -> Json:
-        """Hands in an export under its file name, with the form's other fields that are given."""
+        """Hands in an export under its file name, with the form's other fields that are given.
+
+        A file is sent in pieces, so that no size is too large.
+        """
         given = {key: value for key, value in fields.items() if value is not None}
         return self._ask("POST", path, files={"file": (name, content)}, data=given)
+
+    @contextmanager
+    def telling(self, tell: Tell) -> Iterator[None]:
+        """Has how far requests are told to `tell` while they take."""
+        plain = self._send
+        self._send = partial(self._watched, tell)
+        try:
+            yield
+        finally:
+            self._send = plain
 
     def _ask(self, method: str, path: str, **content: Any) -> Json:
         try:
@@ -144,7 +165,7 @@ def at_server(url: str, token: str | None) -> Iterator[Client]:
             "the token holds letters that no token has: check that it was copied whole."
         )
     with httpx.Client(base_url=address, headers=_header(token), timeout=PATIENCE) as web:
-        yield Client(web.request, place)
+        yield Client(web.request, place, partial(_watched_at_server, web))
 
 
 def chosen(server: str | None, token: str | None) -> AbstractContextManager[Client]:
@@ -185,10 +206,55 @@ def in_process(settings: Settings, clock: Callable[[], datetime] | None = None) 
         def send(method: str, path: str, **content: Any) -> httpx.Response:
             return runner.run(web.request(method, path, **content))
 
+        def watched(tell: Tell, method: str, path: str, **content: Any) -> httpx.Response:
+            return runner.run(_watched_here(web, tell, method, path, **content))
+
         try:
-            yield Client(send, "the service in this process")
+            yield Client(send, "the service in this process", watched)
         finally:
             runner.run(_end(web, stop, life))
+
+
+async def _watched_here(
+    web: httpx.AsyncClient, tell: Tell, method: str, path: str, **content: Any
+) -> httpx.Response:
+    watch = secrets.token_urlsafe(16)
+    request = asyncio.create_task(web.request(method, _named(path, watch), **content))
+    while not (await asyncio.wait({request}, timeout=BETWEEN_LOOKS))[0]:
+        tell(*_far(await web.get(f"/api/progress/{watch}")))
+    return request.result()
+
+
+def _watched_at_server(
+    web: httpx.Client, tell: Tell, method: str, path: str, **content: Any
+) -> httpx.Response:
+    watch = secrets.token_urlsafe(16)
+    ended = threading.Event()
+
+    def look() -> None:
+        while not ended.wait(BETWEEN_LOOKS):
+            with suppress(httpx.HTTPError):
+                tell(*_far(web.get(f"/api/progress/{watch}")))
+
+    looking = threading.Thread(target=look, daemon=True)
+    looking.start()
+    try:
+        return web.request(method, _named(path, watch), **content)
+    finally:
+        ended.set()
+        looking.join()
+
+
+def _named(path: str, watch: str) -> httpx.URL:
+    return httpx.URL(path).copy_add_param("watch", watch)
+
+
+def _far(answer: httpx.Response) -> tuple[str, int, int]:
+    """How far a request is; a server that does not tell leaves the caller waiting."""
+    if not answer.is_success:
+        return "waiting", 0, 0
+    far = answer.json()
+    return far["step"], far["done"], far["total"]
 
 
 async def _begin(app: FastAPI, stop: asyncio.Event) -> asyncio.Task[None]:

@@ -4,7 +4,6 @@ import os
 import re
 import sys
 import unicodedata
-from collections import Counter
 from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
 from typing import Any
@@ -18,6 +17,8 @@ Json = Any
 
 #: How many comments of one cause, and how many voters of one page, are shown without --all.
 SHOWN_AT_ONCE = 25
+#: The causes that only the host can settle.
+LOOKS = ("needs a look", "cannot tell when")
 VOTERS_AT_ONCE = 6
 #: The width where no terminal tells one: a pipe or a file. Nothing is cut, long words are folded.
 WIDTH_OF_A_PIPE = 120
@@ -58,17 +59,15 @@ def printing() -> Iterator[Console]:
 
 def show(count: Json, console: Console, *, everything: bool) -> None:
     """Prints the whole count; `everything` shows also the long lists in full."""
-    _show_intake(count, console)
+    _show_intake(count, console, everything=everything)
     _show_rules(count, console)
     _show_votes(count, console, everything=everything)
-    looks = {comment["key"] for comment in count["looks"]}
-    aside = [comment for comment in count["set_aside"] if comment["key"] not in looks]
-    _show_set_aside(aside, console, everything=everything)
-    _show_looks(count["looks"], console)
+    _show_set_aside(count, console, everything=everything)
+    _show_looks(count, console)
     _show_steps(count["steps"], console)
     console.print()
     console.print(Text(count["why"], style="bold"))
-    if count["looks"]:
+    if count["figures"]["looks"]:
         console.print(plain(count["can_change_why"]))
     _show_announcement(count, console)
 
@@ -117,7 +116,7 @@ def table(*headings: str) -> Table:
     return empty
 
 
-def _show_intake(count: Json, console: Console) -> None:
+def _show_intake(count: Json, console: Console, *, everything: bool) -> None:
     """How the export was understood."""
     read = count["comments"]
     console.print(f"{read} comment{'' if read == 1 else 's'} read ({count['format']}).")
@@ -126,13 +125,16 @@ def _show_intake(count: Json, console: Console) -> None:
         console.print(plain(f"Columns: {found}"))
     for note in count["notes"]:
         console.print(plain(note))
-    if count["unreadable"]:
-        _title(console, f"Could not be read ({len(count['unreadable'])})")
+    if count["unreadable_count"]:
+        _title(console, f"Could not be read ({count['unreadable_count']})")
         rows = table("Where", "Words", "Why")
-        for record in count["unreadable"]:
+        shown = count["unreadable"] if everything else count["unreadable"][:SHOWN_AT_ONCE]
+        for record in shown:
             rows.add_row(
                 plain(record["place"]), plain(record["text"]), plain(_sentence(record["why"]))
             )
+        if len(shown) < count["unreadable_count"]:
+            rows.add_row("", f"and {count['unreadable_count'] - len(shown)} more", "")
         console.print(rows)
 
 
@@ -152,7 +154,7 @@ def _show_rules(count: Json, console: Console) -> None:
 
 
 def _show_votes(count: Json, console: Console, *, everything: bool) -> None:
-    ballots = len(count["ballots"])
+    ballots = count["figures"]["ballots"]
     _title(console, f"Votes ({ballots} ballot{'' if ballots == 1 else 's'})")
     if not count["tally"]:
         console.print("No page has a vote.")
@@ -160,41 +162,49 @@ def _show_votes(count: Json, console: Console, *, everything: bool) -> None:
     rows = table("Page", "Votes", "Chosen by")
     for row in count["tally"]:
         voters = [each["author"] for each in count["ballots"] if row["page"] in each["pages"]]
-        rows.add_row(str(row["page"]), str(row["votes"]), plain(_named(voters, everything)))
+        named = voters if everything else voters[:VOTERS_AT_ONCE]
+        rows.add_row(str(row["page"]), str(row["votes"]), plain(_named(named, row["votes"])))
     console.print(rows)
 
 
-def _named(voters: list[str], everything: bool) -> str:  # noqa: FBT001 - one of two ways to say it
-    if everything or len(voters) <= VOTERS_AT_ONCE:
+def _named(voters: list[str], many: int) -> str:
+    """The voters of a page that are named, and how many there are besides."""
+    if len(voters) == many:
         return "; ".join(voters)
-    return f"{'; '.join(voters[: VOTERS_AT_ONCE - 1])} and {len(voters) - VOTERS_AT_ONCE + 1} more"
+    named = voters[: VOTERS_AT_ONCE - 1] if len(voters) == VOTERS_AT_ONCE else voters
+    return f"{'; '.join(named)} and {many - len(named)} more"
 
 
-def _show_set_aside(aside: list[Json], console: Console, *, everything: bool) -> None:
-    if not aside:
+def _show_set_aside(count: Json, console: Console, *, everything: bool) -> None:
+    looks = {comment["key"] for comment in count["looks"]}
+    aside = [comment for comment in count["set_aside"] if comment["key"] not in looks]
+    causes = {
+        cause: many for cause, many in count["figures"]["set_aside"].items() if cause not in LOOKS
+    }
+    if not causes:
         return
-    _title(console, f"Set aside ({len(aside)})")
-    causes = Counter(comment["cause"] for comment in aside)
+    _title(console, f"Set aside ({sum(causes.values())})")
     rows = table("Author", "Words", "Why")
-    for cause in causes:
+    for cause in dict.fromkeys([*(comment["cause"] for comment in aside), *causes]):
         of_cause = [comment for comment in aside if comment["cause"] == cause]
         shown = of_cause if everything else of_cause[:SHOWN_AT_ONCE]
         for comment in shown:
             rows.add_row(
                 plain(comment["author"]), plain(comment["text"]), plain(_sentence(comment["why"]))
             )
-        if len(shown) < len(of_cause):
-            left = len(of_cause) - len(shown)
+        if len(shown) < causes[cause]:
+            left = causes[cause] - len(shown)
             rows.add_row("", f"and {left} more ({cause}): --all shows them", "")
     console.print(rows)
 
 
-def _show_looks(looks: list[Json], console: Console) -> None:
-    if not looks:
+def _show_looks(count: Json, console: Console) -> None:
+    many = count["figures"]["looks"]
+    if not many:
         return
-    _title(console, f"Needs a look ({len(looks)})")
+    _title(console, f"Needs a look ({many})")
     rows = table("Author", "Words", "Read from", "May mean", "Why")
-    for comment in looks:
+    for comment in count["looks"]:
         rows.add_row(
             plain(comment["author"]),
             plain(comment["text"]),
@@ -202,6 +212,8 @@ def _show_looks(looks: list[Json], console: Console) -> None:
             pages_of(comment["pages"]),
             plain(_sentence(comment["why"])),
         )
+    if len(count["looks"]) < many:
+        rows.add_row("", f"and {many - len(count['looks'])} more: --all shows them", "", "", "")
     console.print(rows)
 
 

@@ -15,7 +15,7 @@ import os
 import sys
 from collections.abc import Callable
 from pathlib import Path
-from typing import NoReturn
+from typing import BinaryIO, NoReturn
 
 from service.errors import (
     AccessRefused,
@@ -70,10 +70,24 @@ def read_file(name: str) -> bytes:
     try:
         return Path(name).read_bytes()
     except (OSError, ValueError) as trouble:
-        why = getattr(trouble, "strerror", None) or "its name cannot be one"
-        raise BadExport(
-            name, f"this file cannot be read ({why})", "check the name and the folder"
-        ) from None
+        raise _unreadable(name, trouble) from None
+
+
+def open_file(name: str) -> BinaryIO:
+    """A file's bytes, opened to be read.
+
+    Raises:
+        BadExport: there is no such file, or it cannot be read.
+    """
+    try:
+        return Path(name).open("rb")
+    except (OSError, ValueError) as trouble:
+        raise _unreadable(name, trouble) from None
+
+
+def _unreadable(name: str, trouble: Exception) -> BadExport:
+    why = getattr(trouble, "strerror", None) or "its name cannot be one"
+    return BadExport(name, f"this file cannot be read ({why})", "check the name and the folder")
 
 
 def status_of(trouble: LoopstartError) -> int:

@@ -20,6 +20,7 @@ from service.api import (
     guess_routes,
     mystery_routes,
     prize_routes,
+    progress_routes,
     reading_routes,
     receipt_routes,
     result_routes,
@@ -31,6 +32,7 @@ from service.api import (
 from service.api.own_host import OwnHostOnly
 from service.api.problem_models import describe_problems
 from service.api.problems import PROBLEM_HANDLERS
+from service.api.progress import Progress
 from service.api.upload_limit import UploadLimit
 from service.api.wiring import Wiring
 from service.settings import Settings
@@ -51,6 +53,7 @@ _ROUTERS = (
     mystery_routes.router,
     prize_routes.router,
     reading_routes.router,
+    progress_routes.router,
     token_routes.router,
 )
 
@@ -72,7 +75,7 @@ def create_app(
     @asynccontextmanager
     async def lifespan(app: FastAPI) -> AsyncIterator[None]:
         database = Database(settings)
-        app.state.wiring = Wiring(settings, database, clock, local_token)
+        app.state.wiring = Wiring(settings, database, clock, local_token, Progress())
         try:
             yield
         finally:

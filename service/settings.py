@@ -98,10 +98,17 @@ class Settings(BaseSettings):
         default=8642, ge=0, le=65535, description="The port to serve on; 0 takes any free one."
     )
     upload_limit: int = Field(
-        default=50,
+        default=500,
         ge=1,
         le=4096,
         description="The largest export that may be handed in, in megabytes.",
+    )
+    whole_limit: int = Field(
+        default=50,
+        ge=1,
+        le=4096,
+        description="The largest export of a format that can only be read whole (all but tables "
+        "and JSON Lines), in megabytes; reading takes up to twenty times as much memory.",
     )
 
     @classmethod

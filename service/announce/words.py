@@ -17,7 +17,6 @@ from service.chart.votable import Votable
 from service.counting.changes import Change
 from service.counting.result import CAUSES, Cause, Result, TieStep
 from service.counting.round import RoundRules, Standing, TieBreak
-from service.counting.tie import reached_total
 from service.counting.wording import how_many, listed, pages_in_words, sentence
 
 
@@ -189,7 +188,7 @@ def _outcome(result: Result) -> str:
     if not result.tally:
         return result.why
     votes = how_many(result.tally[0][1], "vote")
-    voters = f"{how_many(len(result.ballots), 'voter')} took part."
+    voters = f"{how_many(result.figures.ballots, 'voter')} took part."
     if result.winner is not None:
         return f"Page {result.winner} wins with {votes}. {voters}"
     pages = sentence(pages_in_words(result.undecided))
@@ -226,7 +225,8 @@ def _when(step: TieStep, result: Result, zone: ZoneInfo) -> str:
     """When each tied page reached its votes, where that decided and is known exactly."""
     if step.rule != "reached first" or step.kept == step.tied:
         return ""
-    reached = {page: reached_total(page, result.ballots) for page in step.tied}
+    told = dict(result.figures.reached)
+    reached = {page: told[page] for page in step.tied}
     if not all(at.is_exact for at in reached.values()):
         return ""
     return "".join(
@@ -236,15 +236,14 @@ def _when(step: TieStep, result: Result, zone: ZoneInfo) -> str:
 
 
 def _counted(result: Result) -> str:
-    many = len(result.ballots)
-    ruled = sum(ballot.ruled for ballot in result.ballots)
+    many, ruled = result.figures.ballots, result.figures.ruled
     counted = f"{how_many(many, 'ballot')} counted" if many else "No ballot counted"
     said = [f"{counted}, {ruled:,} of them by a ruling of the host." if ruled else f"{counted}."]
-    left_out = sum(bool(ballot.left_out) for ballot in result.ballots)
+    left_out = result.figures.left_out
     if left_out:
         named = "also named a page" if left_out == 1 else "also named pages"
         said.append(f"{how_many(left_out, 'ballot')} {named} that could not be chosen.")
-    causes = Counter(aside.cause for aside in result.set_aside)
+    causes = Counter(dict(result.figures.set_aside))
     if causes:
         parts = [
             f"{causes[cause]:,} {_NOT_COUNTED[cause][causes[cause] > 1]}"

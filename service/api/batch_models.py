@@ -9,7 +9,8 @@ from pydantic import Field
 from service.api.shapes import Out, example
 from service.api.tally_models import UnreadableOut
 from service.comments.formats import Format
-from service.store.batches import BatchReport
+from service.store.batches import BatchReport, Reach, reach_of
+from service.store.tables import RoundRow
 
 
 class BatchOut(Out):
@@ -24,7 +25,14 @@ class BatchOut(Out):
             "new": 41,
             "edited": 0,
             "unchanged": 0,
+            "gone": 0,
             "repeated": False,
+            "complete": False,
+            "first": "2026-03-01T18:02:11Z",
+            "last": "2026-03-04T17:58:40Z",
+            "copied_at": "2026-03-04T18:05:00Z",
+            "past_closing": "yes",
+            "unreadable_count": 1,
             "unreadable": [{"place": "line 17", "text": "", "why": "The record has no text."}],
             "mapping": {"author": "Name", "posted": "Time", "text": "Comment"},
             "notes": ["Times without an offset were read in Atlantic/Faroe."],
@@ -41,13 +49,26 @@ class BatchOut(Out):
     repeated: bool = Field(
         description="Whether the same bytes had been handed in before; then nothing changed."
     )
-    unreadable: list[UnreadableOut]
+    gone: int = Field(
+        description="Comments that were deleted: earlier batches showed them, a later complete one "
+        "does not. The host decides what becomes of them."
+    )
+    complete: bool = Field(description="Whether it was said to show every comment there was.")
+    first: datetime | None = Field(description="When its first comment was posted, as far as told.")
+    last: datetime | None = Field(description="When its last comment was posted, as far as told.")
+    copied_at: datetime
+    past_closing: Reach | None = Field(
+        description="Whether it reaches past the closing, so that no ballot in time is missing; "
+        "null while the round has no closing."
+    )
+    unreadable_count: int = Field(description="How much could not be read.")
+    unreadable: list[UnreadableOut] = Field(description="The first thousand of these.")
     mapping: dict[str, str]
     notes: list[str]
 
     @classmethod
-    def of(cls, report: BatchReport) -> BatchOut:
-        """The report for JSON."""
+    def of(cls, report: BatchReport, row: RoundRow) -> BatchOut:
+        """The report for JSON, of a batch of the round `row`."""
         batch = report.batch
         return cls(
             batch=batch.number,
@@ -57,7 +78,14 @@ class BatchOut(Out):
             new=report.new,
             edited=report.edited,
             unchanged=report.unchanged,
+            gone=report.gone,
             repeated=report.repeated,
+            complete=batch.complete,
+            first=batch.first,
+            last=batch.last,
+            copied_at=batch.copied_at,
+            past_closing=reach_of(batch, row.closes),
+            unreadable_count=batch.unreadable_count,
             unreadable=[UnreadableOut(**one) for one in batch.unreadable],
             mapping=batch.mapping,
             notes=batch.notes,

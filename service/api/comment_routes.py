@@ -7,12 +7,12 @@ from typing import Annotated
 from fastapi import APIRouter, Query
 
 from service.api.comment_models import CommentOut, Filter, RulingIn
-from service.api.comments_out import comments_out, outcomes_of
+from service.api.comments_out import comment_out, listed
 from service.api.places import InRound
 from service.api.problem_models import problems
 from service.api.wiring import Now, Reading, Writing, host_only
 from service.counting.result import Ballot, SetAside
-from service.store.counting import count_stored
+from service.store.counting import count_stored, outcome_of
 from service.store.rulings import rule_on_comment
 
 router = APIRouter(
@@ -22,8 +22,8 @@ router = APIRouter(
     responses=problems(401, 403, 404, 409, 422),
 )
 
-_Limit = Annotated[int, Query(ge=1, le=100_000, description="How many to answer at most.")]
-_Offset = Annotated[int, Query(ge=0, le=1_000_000_000, description="How many to leave out.")]
+_Limit = Annotated[int, Query(ge=1, le=10_000, description="How many to answer at most.")]
+_Offset = Annotated[int, Query(ge=0, le=10_000_000, description="How many to leave out.")]
 
 
 @router.get("", summary="A round's comments and how each was read")
@@ -31,14 +31,14 @@ def get_comments(
     place: InRound,
     session: Reading,
     wanted: Annotated[Filter | None, Query(alias="filter")] = None,
-    limit: _Limit = 100_000,
+    limit: _Limit = 1000,
     offset: _Offset = 0,
 ) -> list[CommentOut]:
     """All comments, or those that need a look, are set aside, or count; oldest first."""
     game, row = place.found(session)
-    counted = count_stored(session, game, row)
-    outcomes = [one for one in outcomes_of(counted) if _fits(one, wanted)]
-    return comments_out(counted, outcomes[offset : offset + limit])
+    counted = count_stored(session, game, row, offset + limit)
+    found = [one for one in listed(counted) if _fits(one.outcome, wanted)]
+    return [comment_out(one.comment, one.outcome) for one in found[offset : offset + limit]]
 
 
 @router.post("/{key}/rulings", summary="Rule on a comment", status_code=201)
@@ -48,8 +48,8 @@ def post_ruling(
     """Adds a ruling with its reason. Earlier rulings stay on record; the last one holds."""
     game, row = place.found(session)
     rule_on_comment(session, game, row, key, ruling.to_ruling(now))
-    counted = count_stored(session, game, row)
-    return comments_out(counted, [one for one in outcomes_of(counted) if one.key == key])[0]
+    ruled = outcome_of(session, game, row, key)
+    return comment_out(ruled.comment, ruled.outcome)
 
 
 def _fits(outcome: Ballot | SetAside, wanted: Filter | None) -> bool:

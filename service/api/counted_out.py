@@ -10,6 +10,7 @@ from service.api.shapes import SpanOut
 from service.api.tally_models import (
     BallotOut,
     EvidenceOut,
+    FiguresOut,
     RulesOut,
     SetAsideOut,
     StepOut,
@@ -18,7 +19,8 @@ from service.api.tally_models import (
     VotesOut,
 )
 from service.counting.result import Ballot, SetAside
-from service.counting.round import ReadComment, RoundRules
+from service.counting.round import RoundRules
+from service.counting.running import Listed
 from service.store.readings import Counted
 
 
@@ -30,6 +32,7 @@ class Intake:
     mapping: Mapping[str, str]
     notes: tuple[str, ...]
     unreadable: tuple[UnreadableOut, ...]
+    unreadable_count: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,11 +51,7 @@ def tally_out(
 ) -> TallyOut:
     """The count for JSON; `stored` names the game and round where it is a stored one's."""
     result = counted.result
-    comments = {comment.key: comment for comment in counted.round_input.comments}
-    set_aside = {
-        aside.key: _set_aside(aside, comments[aside.key], counted.texts[aside.key])
-        for aside in result.set_aside
-    }
+    set_aside = {one.comment.key: _set_aside(one) for one in counted.set_aside}
     return TallyOut(
         game=stored[0] if stored else None,
         round=stored[1] if stored else None,
@@ -62,8 +61,14 @@ def tally_out(
         mapping=dict(intake.mapping),
         notes=list(intake.notes),
         unreadable=list(intake.unreadable),
-        comments=len(comments),
-        ballots=[_ballot(ballot, counted.texts[ballot.key]) for ballot in result.ballots],
+        unreadable_count=intake.unreadable_count,
+        comments=result.figures.comments,
+        figures=FiguresOut(
+            ballots=result.figures.ballots,
+            looks=result.figures.looks,
+            set_aside=dict(result.figures.set_aside),
+        ),
+        ballots=[_ballot(one) for one in counted.ballots],
         tally=votes_out(counted),
         set_aside=list(set_aside.values()),
         looks=[set_aside[look.key] for look in result.looks],
@@ -96,22 +101,24 @@ def _rules(rules: RoundRules) -> RulesOut:
     )
 
 
-def _ballot(ballot: Ballot, text: str) -> BallotOut:
+def _ballot(one: Listed[Ballot]) -> BallotOut:
+    ballot = one.outcome
     return BallotOut(
         key=ballot.key,
         author=ballot.author,
-        text=text,
+        text=one.comment.text,
         pages=list(ballot.pages),
         written=SpanOut.of(ballot.written),
         ruled=ballot.ruled,
     )
 
 
-def _set_aside(aside: SetAside, comment: ReadComment, text: str) -> SetAsideOut:
+def _set_aside(one: Listed[SetAside]) -> SetAsideOut:
+    aside, comment = one.outcome, one.comment
     return SetAsideOut(
         key=aside.key,
         author=aside.author,
-        text=text,
+        text=comment.text,
         cause=aside.cause,
         why=aside.why,
         pages=list(aside.pages),

@@ -8,15 +8,14 @@ from fastapi import APIRouter, Query
 from pydantic import Field
 
 from service.api.comment_models import CommentOut
-from service.api.comments_out import comments_out
+from service.api.comments_out import comment_out
 from service.api.places import InRound
 from service.api.problem_models import problems
 from service.api.shapes import Out, example
 from service.api.wiring import Reading, host_only
-from service.counting.receipt import Receipt, receipts_for
+from service.counting.receipt import Entry, Receipt, receipts_of
 from service.errors import NotFound
-from service.store.counting import count_stored
-from service.store.readings import Counted
+from service.store.counting import of_voters
 from service.store.revisions import revisions_of
 from service.store.rounds import name_of
 
@@ -61,22 +60,23 @@ class ReceiptOut(Out):
 def get_receipts(place: InRound, session: Reading, voter: _Voter) -> list[ReceiptOut]:
     """One receipt for each voter of that name or id, as the round counts now."""
     game, row = place.found(session)
-    counted = count_stored(session, game, row)
-    found = receipts_for(voter, counted.round_input, counted.result)
+    found = receipts_of(of_voters(session, game, row, voter))
     if not found:
         todo = f"write the name or the author's id as the comments of {name_of(row)} have it"
         raise NotFound("voter", voter, todo)
     revision = len(revisions_of(session, row)) or None
-    return [_receipt_out(counted, one, revision) for one in found]
+    return [_receipt_out(one, revision) for one in found]
 
 
-def _receipt_out(counted: Counted, receipt: Receipt, revision: int | None) -> ReceiptOut:
-    whys = {entry.comment.key: entry.why for entry in receipt.entries}
-    shown = comments_out(counted, [entry.outcome for entry in receipt.entries])
+def _receipt_out(receipt: Receipt, revision: int | None) -> ReceiptOut:
     return ReceiptOut(
         voter=receipt.voter,
         pages=[] if receipt.ballot is None else list(receipt.ballot.pages),
         why=receipt.why,
         revision=revision,
-        comments=[one.model_copy(update={"why": whys[one.key]}) for one in shown],
+        comments=[_entry_out(entry) for entry in receipt.entries],
     )
+
+
+def _entry_out(entry: Entry) -> CommentOut:
+    return comment_out(entry.comment, entry.outcome).model_copy(update={"why": entry.why})

@@ -122,11 +122,20 @@ class RulesOut(Out):
     stitched: list[int]
 
 
+class FiguresOut(Out):
+    """How much a count holds, whether or not all of it is listed."""
+
+    ballots: int
+    looks: int
+    set_aside: dict[Cause, int] = Field(description="How many comments by the cause, looks too.")
+
+
 class TallyOut(Out):
     """A count with everything that led to it, for the host.
 
-    `ballots` and `set_aside` hold every comment once; `looks` are those of `set_aside` that only
-    the host can settle, and `can_change` says whether they could change the winner.
+    `ballots` and `set_aside` hold every comment once, up to the number of each that was asked for,
+    the oldest; `figures` tells how many there are. `looks` are those of `set_aside` that only the
+    host can settle, and `can_change` says whether they could change the winner.
     """
 
     model_config = example(
@@ -143,7 +152,9 @@ class TallyOut(Out):
             "mapping": {"author": "Name", "posted": "Time", "text": "Comment"},
             "notes": [],
             "unreadable": [],
+            "unreadable_count": 0,
             "comments": 3,
+            "figures": {"ballots": 2, "looks": 0, "set_aside": {"chooses no page": 1}},
             "ballots": [
                 {"key": "c0f1e2d3c4b5a697", "author": "Maren", "text": "13 please!",
                  "pages": [13], "written": _SPAN, "ruled": False},
@@ -176,8 +187,10 @@ class TallyOut(Out):
     format: str | None
     mapping: dict[str, str]
     notes: list[str]
-    unreadable: list[UnreadableOut]
+    unreadable: list[UnreadableOut] = Field(description="The first thousand of each batch.")
+    unreadable_count: int
     comments: int
+    figures: FiguresOut
     ballots: list[BallotOut]
     tally: list[VotesOut]
     set_aside: list[SetAsideOut]

@@ -4,34 +4,49 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from fastapi import APIRouter, File, Form, UploadFile
+from fastapi import APIRouter, File, Form, Query, UploadFile
 from pydantic import Json
 from sqlmodel import Session
 
 from service.api.counted_out import Announcement, Intake, tally_out
 from service.api.places import InRound
 from service.api.problem_models import problems
-from service.api.tally_in import UNNAMED, TallyIn
+from service.api.progress_routes import Watch
+from service.api.tally_in import TallyIn
 from service.api.tally_models import TallyOut, UnreadableOut
-from service.api.wiring import Now, Reading, host_only
-from service.comments.entries import clean
-from service.comments.identity import merge_batch
-from service.comments.intake import read_export
+from service.api.uploads import Uploaded, name_of
+from service.api.wiring import Now, Parts, Reading, host_only
+from service.comments.intake import open_export
 from service.comments.times import zone_of
-from service.counting.round import RoundInput
+from service.counting.rules import check_rules
 from service.errors import BadRules
 from service.store.answers import check_announcement
-from service.store.batches import batches_of
+from service.store.batches import Delivery, batches_of, digest_of, hand_in
 from service.store.counting import count_stored
 from service.store.games import page_states
-from service.store.readings import Asked, Counted, Hosts, count, read_comments
+from service.store.readings import Counted
+from service.store.readings_kept import VoteReader
 from service.store.rounds import next_number
+from service.store.scratch import passing_round
+from service.store.staging import staged
 from service.store.tables import GameRow, RoundRow
+from service.store.tables_comments import BatchRow
 from service.store.words import stored_result, unnamed_result
 
 router = APIRouter(
     prefix="/api", tags=["counting"], dependencies=[host_only], responses=problems(401, 403, 422)
 )
+
+Most = Annotated[
+    int,
+    Query(
+        ge=0,
+        le=10_000_000,
+        description="How many ballots, looks and other comments set aside are listed at most, of "
+        "each the oldest; all are counted.",
+    ),
+]
+_LISTED = 2000
 
 
 @router.post("/tally", summary="Count an export without storing it", responses=problems(413))
@@ -39,24 +54,36 @@ def post_tally(
     file: Annotated[UploadFile, File(description="The export.")],
     question: Annotated[Json[TallyIn], Form(description="The question as JSON.")],
     now: Now,
+    parts: Parts,
+    watch: Watch = None,
+    most: Most = _LISTED,
 ) -> TallyOut:
     """Reads and counts the export by the rules in `question`. Nothing is kept."""
-    asked = question.to_asked(clean(file.filename or "") or UNNAMED, now)
-    export = read_export(file.file.read(), asked.source)
-    known = merge_batch((), export.comments, asked.source.copied_at).new
-    how = Asked(asked.question, Hosts.of(asked.hosts), asked.rules.closes)
-    read, texts = read_comments(known, how, {})
-    counted = count(RoundInput(asked.question.chart, asked.rules, read), texts)
-    intake = Intake(
-        format=export.format,
-        mapping=dict(export.mapping),
-        notes=export.notes,
-        unreadable=tuple(
-            UnreadableOut(place=one.place, text=one.text, why=one.why) for one in export.unreadable
-        ),
-    )
+    tell = parts.progress.teller(watch)
+    asked = question.to_asked(name_of(file), now)
+    check_rules(asked.rules, asked.question.chart)
+    content = Uploaded.of(file)
+    opened = open_export(content, asked.source, parts.settings.whole_limit)
+    with (
+        staged(opened, VoteReader(asked.question), content.size, tell) as read,
+        passing_round(asked.question, asked.rules, asked.hosts, question.zone, now) as passing,
+    ):
+        delivery = Delivery(
+            name=asked.source.name,
+            size=content.size,
+            digest=digest_of(content),
+            staged=read,
+            copied_at=asked.source.copied_at,
+            by="",
+            at=now,
+        )
+        batch = hand_in(passing[0], passing[2], delivery, tell).batch
+        tell("counting", 0, read.count)
+        counted = count_stored(*passing, most)
     words = unnamed_result(counted, zone_of(question.zone))
-    return tally_out(counted, intake, Announcement(words))
+    out = tally_out(counted, _intake([batch]), Announcement(words))
+    tell("done", out.comments, out.comments)
+    return out
 
 
 @router.get(
@@ -64,19 +91,25 @@ def post_tally(
     summary="Count a stored round as it stands",
     responses=problems(404, 409),
 )
-def get_tally(place: InRound, session: Reading) -> TallyOut:
+def get_tally(place: InRound, session: Reading, most: Most = _LISTED) -> TallyOut:
     """The count of all comments handed in so far, with those that need a look."""
     row, wanted = place.found(session)
-    counted = count_stored(session, row, wanted)
-    batches = batches_of(session, wanted)
-    intake = Intake(
+    counted = count_stored(session, row, wanted, most)
+    return tally_out(
+        counted,
+        _intake(list(batches_of(session, wanted))),
+        _announcement(session, row, wanted, counted),
+        (place.game, place.number),
+    )
+
+
+def _intake(batches: list[BatchRow]) -> Intake:
+    return Intake(
         format=batches[-1].format if batches else None,
         mapping=batches[-1].mapping if batches else {},
         notes=tuple(dict.fromkeys(note for batch in batches for note in batch.notes)),
         unreadable=tuple(UnreadableOut(**one) for batch in batches for one in batch.unreadable),
-    )
-    return tally_out(
-        counted, intake, _announcement(session, row, wanted, counted), (place.game, place.number)
+        unreadable_count=sum(batch.unreadable_count for batch in batches),
     )
 
 

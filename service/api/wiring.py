@@ -11,6 +11,7 @@ from fastapi import Depends, Request, Security
 from fastapi.security import HTTPAuthorizationCredentials, HTTPBearer
 from sqlmodel import Session
 
+from service.api.progress import Progress
 from service.errors import TokenMissing, TokenTooWeak, TokenWrong
 from service.settings import Settings
 from service.store.database import Database
@@ -25,6 +26,7 @@ class Wiring:
     database: Database
     clock: Callable[[], datetime]
     local_token: str | None
+    progress: Progress
 
 
 @dataclass(frozen=True, slots=True)

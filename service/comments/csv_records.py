@@ -7,15 +7,16 @@ RFC 4180 (October 2005), section 2, through Python's csv; what that library swal
 from __future__ import annotations
 
 import csv
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections import deque
+from collections.abc import Iterable, Iterator
+from itertools import islice
+from typing import NamedTuple
 
 #: How many quotation marks that never close are looked behind, one by one.
 _MOST_OPEN_QUOTES = 50
 
 
-@dataclass(frozen=True, slots=True)
-class Record:
+class Record(NamedTuple):
     """One record: the line it begins on, counted from 1, and its cells, or why it has none."""
 
     line: int
@@ -25,60 +26,77 @@ class Record:
 
 
 class _Feed:
-    """Lines from one on, which remembers how far it was read and whether it was read out."""
+    """Lines one after the other, of which those of the record at hand can be read again."""
 
-    __slots__ = ("ended", "lines", "place")
+    __slots__ = ("_again", "_lines", "ended", "place", "read")
 
-    def __init__(self, lines: Sequence[str], place: int) -> None:
-        self.lines = lines
-        self.place = place
+    def __init__(self, lines: Iterable[str]) -> None:
+        self._lines = iter(lines)
+        self._again: deque[str] = deque()
+        #: The lines that were read since the record at hand began.
+        self.read: list[str] = []
+        #: How many lines were read.
+        self.place = 0
         self.ended = False
 
     def __iter__(self) -> _Feed:
         return self
 
     def __next__(self) -> str:
-        if self.place >= len(self.lines):
-            self.ended = True
-            raise StopIteration
+        if self._again:
+            line = self._again.popleft()
+        else:
+            try:
+                line = next(self._lines)
+            except StopIteration:
+                self.ended = True
+                raise
         self.place += 1
-        return self.lines[self.place - 1]
+        self.read.append(line)
+        return line
+
+    def go_back(self) -> None:
+        """Have all lines of the record at hand but its first read again."""
+        again = self.read[1:]
+        self._again.extendleft(reversed(again))
+        self.place -= len(again)
+        self.read = []
+        self.ended = False
 
 
-def records_of(lines: Sequence[str], delimiter: str) -> Iterator[Record]:
+def records_of(lines: Iterable[str], delimiter: str) -> Iterator[Record]:
     """The records in `lines` (with their ends), without those that are empty lines."""
-    start, open_quotes = 0, 0
-    while start < len(lines):
-        feed = _Feed(lines, start)
+    feed = _Feed(lines)
+    for _ in range(_MOST_OPEN_QUOTES):
         for record in _until_broken(feed, delimiter):
             yield record
             if record.problem:
-                start = record.line
-                open_quotes += 1
+                feed.go_back()
                 break
         else:
             return
-        if open_quotes >= _MOST_OPEN_QUOTES and start < len(lines):
-            rest = "".join(lines[start : start + 3])
-            yield Record(start + 1, (), "too many quotation marks before it never close", rest)
-            return
+    rest = list(islice(feed, 3))
+    if rest:
+        line = feed.place - len(rest) + 1
+        yield Record(line, (), "too many quotation marks before it never close", "".join(rest))
 
 
 def _until_broken(feed: _Feed, delimiter: str) -> Iterator[Record]:
     reader = csv.reader(feed, delimiter=delimiter)
     while True:
-        begins = feed.place
+        feed.read.clear()
+        begins = feed.place + 1
         try:
             cells = next(reader)
         except StopIteration:
             return
         except csv.Error:
             limit = f"a field is longer than {csv.field_size_limit():,} characters"
-            yield Record(begins + 1, (), limit, feed.lines[begins])
+            yield Record(begins, (), limit, feed.read[0])
             return
         if feed.ended:
             why = "the quotation mark that opens here is never closed; the file may be cut off"
-            yield Record(begins + 1, (), why, feed.lines[begins])
+            yield Record(begins, (), why, feed.read[0])
             return
         if any(cells):
-            yield Record(begins + 1, tuple(cells))
+            yield Record(begins, tuple(cells))

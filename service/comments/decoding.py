@@ -3,10 +3,15 @@
 from __future__ import annotations
 
 import codecs
+import io
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import partial
+from itertools import chain
 
-from service.errors import BinaryExport, EmptyExport
+from service.comments.content import Content, Held, beginning_of, reader_of
+from service.errors import BadExport, BinaryExport, EmptyExport
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,6 +20,23 @@ class Decoded:
 
     text: str
     notes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Encoding:
+    """How an export's bytes are read as text; `notes` are sentences on it worth saying.
+
+    `is_broken` says that some of them fit no text and are shown as U+FFFD.
+    """
+
+    name: str
+    notes: tuple[str, ...] = ()
+    is_broken: bool = False
+
+    @property
+    def errors(self) -> str:
+        """What is done with bytes that fit no text, as the codecs name it."""
+        return "replace" if self.is_broken else "strict"
 
 
 _KINDS: tuple[tuple[int, bytes, str], ...] = (
@@ -58,8 +80,14 @@ _ZIPPED = (
     (b"word/", "a text document (.docx)"),
 )
 _CONTROLS = re.compile(r"[\x00-\x08\x0e-\x1a\x1c-\x1f\x7f\ufffd]")
+_CONTROL_BYTES = bytes([*range(9), *range(0x0E, 0x1B), *range(0x1C, 0x20), 0x7F])
+_BLANKS = "\0\ufeff \t\r\n\v\f\x1c\x1d\x1e\x1f\x85\xa0\u200b\u2028\u2029"
 #: In a text, at most this share of characters, or a single one, is no character of a text.
 _MOST_CONTROLS = 0.02
+#: How many of the first bytes tell what they are.
+_LOOKED_AT = 4096
+#: The characters of the longest line that is read; a longer one is no line of an export.
+LONGEST_LINE = 5_000_000
 
 
 def decode(content: bytes, name: str) -> Decoded:
@@ -68,18 +96,73 @@ def decode(content: bytes, name: str) -> Decoded:
     UTF-8, UTF-16 and UTF-32, with a mark or told by their zero bytes, else Windows-1252.
     Raises EmptyExport where nothing or only white space is in it, BinaryExport where it is no text.
     """
-    if not content:
+    encoding = encoding_of(Held(content), name)
+    return Decoded("".join(texts_of(Held(content), encoding)), encoding.notes)
+
+
+def encoding_of(content: Content, name: str) -> Encoding:
+    """How the bytes are to be read, found in pieces. Raises as `decode` does."""
+    beginning = beginning_of(content, _LOOKED_AT)
+    if not beginning:
         raise EmptyExport(name)
-    kind = _kind_of(content)
+    kind = _kind_of(beginning)
     if kind:
         raise BinaryExport(name, kind)
-    decoded = _with_mark(content) or _without_mark(content)
-    text = decoded.text.lstrip("\ufeff")
-    if not text.strip("\0\ufeff \t\r\n\v\f\x1c\x1d\x1e\x1f\x85\xa0\u200b\u2028\u2029"):
+    encoding = _with_mark(content, beginning) or _without_mark(content, beginning)
+    signs = controls = 0
+    is_empty = True
+    for text in texts_of(content, encoding):
+        signs += len(text)
+        controls += _controls_in(text)
+        is_empty = is_empty and not text.strip(_BLANKS)
+    if is_empty:
         raise EmptyExport(name)
-    if len(_CONTROLS.findall(text)) > max(1, _MOST_CONTROLS * len(text)):
+    if controls > max(1, _MOST_CONTROLS * signs):
         raise BinaryExport(name)
-    return Decoded(text, decoded.notes)
+    return encoding
+
+
+def texts_of(content: Content, encoding: Encoding) -> Iterator[str]:
+    """The text in pieces, without a byte-order mark."""
+    decoder = codecs.getincrementaldecoder(encoding.name)(encoding.errors)
+    is_first = True
+    for piece in chain(content.pieces(), (b"",)):
+        text = decoder.decode(piece, final=not piece)
+        if is_first:
+            text = text.lstrip("\ufeff")
+        is_first = is_first and not text
+        if text:
+            yield text
+
+
+def lines_in(content: Content, encoding: Encoding, name: str) -> Iterator[str]:
+    """The lines of the text with their ends: CRLF, LF or CR, and no other sign ends a line.
+
+    Raises BadExport at a line that is longer than any of an export.
+    """
+    text = io.TextIOWrapper(reader_of(content), encoding.name, encoding.errors, newline="")
+    is_first = True
+    for number, line in enumerate(iter(partial(text.readline, LONGEST_LINE), ""), 1):
+        if len(line) >= LONGEST_LINE:
+            raise BadExport(
+                name,
+                f"this line has more than {LONGEST_LINE:,} characters",
+                "export the comments again, one to a line or a record",
+                f"line {number}",
+            )
+        if is_first:
+            is_first = False
+            yield line.lstrip("\ufeff")
+        else:
+            yield line
+
+
+def _controls_in(text: str) -> int:
+    """How many of the characters are none of a text."""
+    if not text.isascii():
+        return len(_CONTROLS.findall(text))
+    # The same, many times as fast: a large export is looked through before it is read.
+    return len(text) - len(text.encode("ascii").translate(None, _CONTROL_BYTES))
 
 
 def _kind_of(content: bytes) -> str:
@@ -88,15 +171,14 @@ def _kind_of(content: bytes) -> str:
         if content.startswith(mark, offset):
             return kind
     if content.startswith(b"PK\x03\x04"):
-        beginning = content[:4096]
-        return next((kind for mark, kind in _ZIPPED if mark in beginning), "a zip archive")
+        return next((kind for mark, kind in _ZIPPED if mark in content), "a zip archive")
     for mark, kind in _SHORT_KINDS:
         if content.startswith(mark) and b"\0" in content[:64]:
             return kind
     return ""
 
 
-def _with_mark(content: bytes) -> Decoded | None:
+def _with_mark(content: Content, beginning: bytes) -> Encoding | None:
     marks = (
         (codecs.BOM_UTF8, "utf-8"),
         (codecs.BOM_UTF32_LE, "utf-32"),
@@ -105,42 +187,62 @@ def _with_mark(content: bytes) -> Decoded | None:
         (codecs.BOM_UTF16_BE, "utf-16"),
     )
     for mark, encoding in marks:
-        if content.startswith(mark):
-            return _as(content, encoding)
+        if beginning.startswith(mark):
+            return _as(encoding, _first_bad(content, encoding))
     return None
 
 
-def _without_mark(content: bytes) -> Decoded:
-    zeros_first, zeros_second = content[:4096:2].count(0), content[1:4096:2].count(0)
-    if zeros_first + zeros_second > len(content[:4096]) // 5:
-        return _as(content, "utf-16-be" if zeros_first > zeros_second else "utf-16-le")
-    try:
-        return Decoded(content.decode("utf-8"))
-    except UnicodeDecodeError as error:
-        if len(content) - error.start <= 3 and error.reason == "unexpected end of data":
-            return _as(content, "utf-8")
-    return _mostly_utf8(content) or _windows(content)
-
-
-def _as(content: bytes, encoding: str) -> Decoded:
-    try:
-        return Decoded(content.decode(encoding))
-    except UnicodeDecodeError as error:
-        note = (
-            f"Some bytes are no {encoding[:6].upper()} (the first is byte {error.start + 1}); "
-            "they are shown as \ufffd. The file may be cut off."
-        )
-        return Decoded(content.decode(encoding, "replace"), (note,))
-
-
-def _mostly_utf8(content: bytes) -> Decoded | None:
-    """Text that is UTF-8 but for a few broken places, as when two files were joined."""
-    text = content.decode("utf-8", "replace")
-    bad = text.count("\ufffd")
-    good = sum(1 for sign in text if sign > "\x7f") - bad
-    return _as(content, "utf-8") if good >= 10 * bad else None
-
-
-def _windows(content: bytes) -> Decoded:
+def _without_mark(content: Content, beginning: bytes) -> Encoding:
+    zeros_first, zeros_second = beginning[::2].count(0), beginning[1::2].count(0)
+    if zeros_first + zeros_second > len(beginning) // 5:
+        encoding = "utf-16-be" if zeros_first > zeros_second else "utf-16-le"
+        return _as(encoding, _first_bad(content, encoding))
+    bad = _first_bad(content, "utf-8")
+    cut_off = (
+        bad is not None and content.size - bad.place <= 3 and bad.why == "unexpected end of data"
+    )
+    if bad is None or cut_off or _is_mostly_utf8(content):
+        return _as("utf-8", bad)
     note = "The file is no UTF-8 and was read as Windows-1252; look at letters with accents."
-    return Decoded(content.decode("cp1252", "replace"), (note,))
+    return Encoding("cp1252", (note,), is_broken=True)
+
+
+@dataclass(frozen=True, slots=True)
+class _Bad:
+    """The first byte that fits no text of an encoding, counted from 0, and why."""
+
+    place: int
+    why: str
+
+
+def _first_bad(content: Content, encoding: str) -> _Bad | None:
+    decoder = codecs.getincrementaldecoder(encoding)()
+    done = 0
+    for piece in chain(content.pieces(), (b"",)):
+        waiting = len(decoder.getstate()[0])
+        try:
+            decoder.decode(piece, final=not piece)
+        except UnicodeDecodeError as error:
+            return _Bad(done - waiting + error.start, error.reason)
+        done += len(piece)
+    return None
+
+
+def _as(encoding: str, bad: _Bad | None) -> Encoding:
+    if bad is None:
+        return Encoding(encoding)
+    note = (
+        f"Some bytes are no {encoding[:6].upper()} (the first is byte {bad.place + 1}); "
+        "they are shown as \ufffd. The file may be cut off."
+    )
+    return Encoding(encoding, (note,), is_broken=True)
+
+
+def _is_mostly_utf8(content: Content) -> bool:
+    """Text that is UTF-8 but for a few broken places, as when two files were joined."""
+    good = bad = 0
+    for text in texts_of(content, Encoding("utf-8", is_broken=True)):
+        broken = text.count("\ufffd")
+        bad += broken
+        good += sum(1 for sign in text if sign > "\x7f") - broken
+    return good >= 10 * bad

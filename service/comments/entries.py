@@ -12,7 +12,8 @@ from service.comments.comment import Comment
 from service.comments.dates import Order
 from service.comments.formats import Source, Unreadable
 from service.comments.spans import Span
-from service.comments.times import When, read_when, zone_of
+from service.comments.times import When, read_instant, read_when, zone_of
+from service.errors import BadTime
 
 #: Before this, no comment was written: the beginning of a span where nothing is told.
 LONG_AGO = datetime(1970, 1, 1, tzinfo=UTC)
@@ -29,6 +30,8 @@ TOO_LONG = f"a comment of more than {LONGEST_TEXT:,} characters"
 
 def clean(text: str) -> str:
     """Text as it can be kept: one kind of line break, no outer spaces, no NUL or half character."""
+    if not text:
+        return text
     if not text.isascii() or "\0" in text:
         text = _UNTEXTUAL.sub("\ufffd", text)
     if "\r" in text:
@@ -69,7 +72,14 @@ class Times:
         if not text:
             self.count("no time", place, "")
             return self.unknown
-        span = self.read(text, place)
+        try:
+            # Nearly all exports give the instant, and then there is nothing to tell of it.
+            at = read_instant(text)
+            if at > self.source.copied_at:
+                self.count("future", place, text)
+            span: Span | None = Span.at(at)
+        except BadTime:
+            span = self.read(text, place)
         if span is None:
             self.count("unreadable", place, text)
             return self.unknown
@@ -150,21 +160,23 @@ _SENTENCES: Mapping[str, str] = {
 
 def comment_of(fields: Mapping[str, str], place: str, times: Times) -> Comment | Unreadable:
     """The comment with these fields, by their meanings; what is missing is empty or not there."""
-    text = clean(fields.get("text", ""))
-    author = " ".join(clean(fields.get("author", "")).split())
+    given = fields.get
+    text = clean(given("text", ""))
+    author = " ".join(clean(given("author", "")).split())
     if not text:
         who = f" by {author}" if author else ""
         return Unreadable(place, "", f"a comment{who} without words")
     if len(text) > LONGEST_TEXT:
         return Unreadable(place, shortened(text), TOO_LONG)
-    posted = times.posted(clean(fields.get("posted", "")), place)
+    posted = times.posted(clean(given("posted", "")), place)
+    edited = given("edited", "")
     return Comment(
         author=author,
         text=text,
         posted=posted,
-        id=clean(fields.get("id", "")) or None,
-        author_id=clean(fields.get("author_id", "")) or None,
-        edited=times.edited(clean(fields.get("edited", "")), posted, place),
-        reply_to=clean(fields.get("reply_to", "")) or None,
+        id=clean(given("id", "")) or None,
+        author_id=clean(given("author_id", "")) or None,
+        edited=times.edited(clean(edited), posted, place) if edited else None,
+        reply_to=clean(given("reply_to", "")) or None,
         place=place,
     )

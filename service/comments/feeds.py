@@ -57,18 +57,27 @@ def is_feed(text: str) -> bool:
     return bool(_ROOT.match(text[:_ROOT_WITHIN]))
 
 
+def declares_encoding(beginning: bytes) -> bool:
+    """Whether bytes begin as XML that says it is in another encoding than UTF-8 or UTF-16."""
+    return _codec_declared(beginning) is not None
+
+
 def in_utf8(content: bytes) -> bytes:
     """XML that declares another encoding than UTF-8 or UTF-16, in UTF-8; else the bytes as they are."""
-    found = _DECLARED.match(content[:200])
-    if not found:
-        return content
+    codec = _codec_declared(content)
     try:
-        codec = codecs.lookup(found[1].decode("ascii"))
-        if codec.name.startswith(("utf", "ascii")):
-            return content
-        return codec.decode(content)[0].encode("utf-8")
-    except (LookupError, UnicodeError, TypeError, AttributeError):
+        return codec.decode(content)[0].encode("utf-8") if codec else content
+    except (UnicodeError, TypeError, AttributeError):
         return content
+
+
+def _codec_declared(content: bytes) -> codecs.CodecInfo | None:
+    found = _DECLARED.match(content[:200])
+    try:
+        codec = codecs.lookup(found[1].decode("ascii")) if found else None
+    except (LookupError, UnicodeError):
+        return None
+    return None if codec is None or codec.name.startswith(("utf", "ascii")) else codec
 
 
 @dataclass(slots=True)

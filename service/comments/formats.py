@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Literal, get_args
@@ -66,3 +67,34 @@ class Export:
     unreadable: tuple[Unreadable, ...]
     mapping: tuple[tuple[str, str], ...]
     notes: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class OpenExport:
+    """An export that is being read: what it holds comes one by one, so that no size is too large.
+
+    `items` can be gone through once; they raise BadExport where nothing more can be read.
+    `notes` answers all sentences for the host once the items have been gone through.
+    """
+
+    format: Format
+    mapping: tuple[tuple[str, str], ...]
+    items: Iterator[Comment | Unreadable]
+    notes: Callable[[], tuple[str, ...]]
+
+    @classmethod
+    def of(cls, export: Export) -> OpenExport:
+        """An export that has been read whole."""
+        items: Iterator[Comment | Unreadable] = iter((*export.comments, *export.unreadable))
+        return cls(export.format, export.mapping, items, lambda: export.notes)
+
+    def whole(self) -> Export:
+        """All that is still to come, read into memory."""
+        found = list(self.items)
+        return Export(
+            format=self.format,
+            comments=tuple(one for one in found if isinstance(one, Comment)),
+            unreadable=tuple(one for one in found if isinstance(one, Unreadable)),
+            mapping=self.mapping,
+            notes=self.notes(),
+        )

@@ -5,6 +5,7 @@ Handing in a batch again changes nothing, and the order of comments inside a bat
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import datetime
@@ -55,6 +56,7 @@ def merge_batch(
     shown = collapse(batch)
     pairs = Matcher(known).pair(shown)
     keys = {one.key for one in known}
+    counts: Counter[str] = Counter()
     new: list[KnownComment] = []
     edited: list[KnownComment] = []
     unchanged: list[str] = []
@@ -62,7 +64,7 @@ def merge_batch(
     for place, versions in enumerate(shown):
         before = pairs.get(place)
         if before is None:
-            new.append(_as_new(versions, copied_at, keys))
+            new.append(_as_new(versions, copied_at, keys, counts))
             continue
         after = before
         for comment in versions:
@@ -76,12 +78,13 @@ def merge_batch(
     return Merge(tuple(new), tuple(edited), tuple(unchanged), tuple(confirmed))
 
 
-def _as_new(versions: Shown, copied_at: datetime, keys: set[str]) -> KnownComment:
+def _as_new(
+    versions: Shown, copied_at: datetime, keys: set[str], counts: Counter[str]
+) -> KnownComment:
     key = plain = key_of(versions[0])
-    count = 1
     while key in keys:
-        count += 1
-        key = f"{plain}-{count}"
+        counts[plain] += 1
+        key = f"{plain}-{counts[plain] + 1}"
     keys.add(key)
     known = first_known(key, versions[0], copied_at)
     for later in versions[1:]:
@@ -114,7 +117,10 @@ def _seen_again(known: KnownComment, comment: Comment, copied_at: datetime) -> K
     if place is None:
         return with_versions(known, _with_other_words(versions, posted, comment, copied_at))
     again = _same_words(versions[place], posted, comment, copied_at)
-    return with_versions(known, (*versions[:place], again, *versions[place + 1 :]))
+    later = versions[place + 1 :]
+    if later:
+        later = (_not_before(later[0], posted, again), *later[1:])
+    return with_versions(known, (*versions[:place], again, *later))
 
 
 def _nothing_new(known: KnownComment, comment: Comment, copied_at: datetime) -> bool:
@@ -154,8 +160,21 @@ def _same_words(version: Version, posted: Span, comment: Comment, copied_at: dat
     if copied_at < written.earliest:
         # An older batch, handed in later, shows that these words stood before the last edit.
         written = comment.written if comment.written.latest <= copied_at else posted
+    if written != posted and written.earliest <= copied_at < written.latest:
+        # What a batch shows was written before it was copied.
+        written = Span(written.earliest, copied_at)
     seen = Span(min(seen.earliest, copied_at), max(seen.latest, copied_at))
     return replace(version, written=written, seen=seen)
+
+
+def _not_before(version: Version, posted: Span, before: Version) -> Version:
+    """Words that follow others: the edit that made them came after those were seen last."""
+    seen = before.seen
+    if seen is None or version.written == posted:
+        return version
+    if not version.written.earliest < seen.latest <= version.written.latest:
+        return version
+    return replace(version, written=Span(seen.latest, version.written.latest))
 
 
 def _with_other_words(
@@ -174,7 +193,10 @@ def _with_other_words(
     since = last.seen.latest if last.seen else last.written.earliest
     between = Span(min(since, copied_at), copied_at)
     written = narrowed(comment.edited, between) if comment.edited else between
-    return (*earlier, Version(comment.text, written, now), *later)
+    put_in = Version(comment.text, written, now)
+    if later:
+        later = (_not_before(later[0], posted, put_in), *later[1:])
+    return (*earlier, put_in, *later)
 
 
 def _edited_after(version: Version, posted: Span, copied_at: datetime) -> Version:

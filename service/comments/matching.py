@@ -16,8 +16,8 @@ from service.comments.versions import KnownComment, may_be_one_time, name_of, vo
 
 #: One comment as a batch shows it: its words, oldest first where the batch shows several.
 Shown = tuple[Comment, ...]
-_Author = tuple[str, str]
-_NOBODY: _Author = ("", "")
+Author = tuple[str, str]
+NOBODY: Author = ("", "")
 
 
 def collapse(batch: Iterable[Comment]) -> list[Shown]:
@@ -29,7 +29,7 @@ def collapse(batch: Iterable[Comment]) -> list[Shown]:
             with_id[comment.id].append(comment)
         else:
             # Where nobody is named, the same words at one time may be two people's.
-            whose = comment.place if _authors(comment) == (_NOBODY,) else ""
+            whose = comment.place if authors_of(comment) == (NOBODY,) else ""
             said = (voter_of(comment), wording(comment.text), comment.posted, whose)
             without.setdefault(said, comment)
     shown = [item for comments in with_id.values() for item in _of_one_id(comments)]
@@ -70,8 +70,8 @@ class Matcher:
         self._known = sorted(known, key=lambda each: each.key)
         self._taken: set[str] = set()
         self._by_id: dict[str, list[KnownComment]] = defaultdict(list)
-        self._by_words: dict[tuple[_Author, str], list[KnownComment]] = defaultdict(list)
-        self._by_second: dict[tuple[_Author, Span], list[KnownComment]] = defaultdict(list)
+        self._by_words: dict[tuple[Author, str], list[KnownComment]] = defaultdict(list)
+        self._by_second: dict[tuple[Author, Span], list[KnownComment]] = defaultdict(list)
         for one in self._known:
             if one.comment.id:
                 self._by_id[one.comment.id].append(one)
@@ -120,7 +120,7 @@ class Matcher:
         for one in self._free(self._known):
             if one.comment.id and all_have_ids:
                 continue  # two comments with different ids are never one
-            for author in _authors(one.comment):
+            for author in authors_of(one.comment):
                 for words in {wording(version.text) for version in one.versions}:
                     self._by_words[author, words].append(one)
                 if one.comment.posted.is_exact and not one.comment.id:
@@ -165,7 +165,7 @@ class Matcher:
         words = wording(comment.text)
         fitting = {
             one.key: one
-            for author in _authors(comment)
+            for author in authors_of(comment)
             for one in self._free(self._by_words.get((author, words), ()))
             if _can_be_one(one.comment, comment)
         }
@@ -174,20 +174,20 @@ class Matcher:
     def _same_second(self, comment: Comment) -> KnownComment | None:
         fitting = {
             one.key: one
-            for author in _authors(comment)
+            for author in authors_of(comment)
             for one in self._free(self._by_second.get((author, comment.posted), ()))
             if _can_be_one(one.comment, comment)
         }
         return next(iter(fitting.values())) if len(fitting) == 1 else None
 
 
-def _authors(comment: Comment) -> tuple[_Author, ...]:
+def authors_of(comment: Comment) -> tuple[Author, ...]:
     """What an author is known by: the id, the name, both, or nothing."""
     name = name_of(comment.author)
     told = [("id", comment.author_id)] if comment.author_id else []
     if name:
         told.append(("name", name))
-    return tuple(told) or (_NOBODY,)
+    return tuple(told) or (NOBODY,)
 
 
 def _can_be_one(known: Comment, comment: Comment) -> bool:
@@ -214,16 +214,16 @@ def _tells_nothing_new(known: Comment, comment: Comment) -> bool:
     )
 
 
-def _by_author_and_second(comments: Iterable[Comment]) -> dict[tuple[_Author, Span], int]:
-    counted: dict[tuple[_Author, Span], int] = defaultdict(int)
+def _by_author_and_second(comments: Iterable[Comment]) -> dict[tuple[Author, Span], int]:
+    counted: dict[tuple[Author, Span], int] = defaultdict(int)
     for comment in comments:
-        for author in _authors(comment):
+        for author in authors_of(comment):
             counted[author, comment.posted] += 1
     return counted
 
 
-def _crowded(comment: Comment, rivals: dict[tuple[_Author, Span], int]) -> bool:
+def _crowded(comment: Comment, rivals: dict[tuple[Author, Span], int]) -> bool:
     """Whether the author's second does not tell which comment an edited one was."""
-    if comment.id or _authors(comment) == (_NOBODY,):
+    if comment.id or authors_of(comment) == (NOBODY,):
         return True  # an id would have told
-    return any(rivals[author, comment.posted] > 1 for author in _authors(comment))
+    return any(rivals[author, comment.posted] > 1 for author in authors_of(comment))

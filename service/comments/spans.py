@@ -31,7 +31,10 @@ class Span:
     latest: datetime
 
     def __post_init__(self) -> None:
-        if self.earliest.tzinfo is None or self.latest.tzinfo is None:
+        earliest, latest = self.earliest, self.latest
+        if earliest.tzinfo is latest.tzinfo is UTC and earliest <= latest:
+            return  # as nearly all are
+        if earliest.tzinfo is None or latest.tzinfo is None:
             raise BadTime(str(self.earliest), "a time has no zone", "give it with its offset")
         object.__setattr__(self, "earliest", self.earliest.astimezone(UTC))
         object.__setattr__(self, "latest", self.latest.astimezone(UTC))

@@ -25,6 +25,7 @@ from service.comments.sheets_xlsx import XlsxBook
 from service.comments.tables import Grid, read_records
 from service.errors import BadExport, EmptyExport
 
+_ZIP = b"PK\x03\x04"
 _ODS = b"application/vnd.oasis.opendocument.spreadsheet"
 _MEGABYTE = 1_000_000
 _MOST_FILES = 5000
@@ -39,9 +40,14 @@ _MOST_SHEETS = 50
 _TODO = "save it again without a password, or export the sheet as CSV"
 
 
+def may_be_spreadsheet(beginning: bytes) -> bool:
+    """Whether these bytes begin as a zip archive does, which every spreadsheet is."""
+    return beginning.startswith(_ZIP)
+
+
 def kind_of_spreadsheet(content: bytes) -> Literal["xlsx", "ods", ""]:
     """Which spreadsheet these bytes are by what is inside, or ""; one that is cut off counts."""
-    if not content.startswith(b"PK\x03\x04"):
+    if not may_be_spreadsheet(content):
         return ""
     if content[30:84] == b"mimetype" + _ODS:
         return "ods"
@@ -110,7 +116,7 @@ def _read(book: Book, source: Source) -> Export:
         )
     chosen = source.at if source.at is not None else _likeliest(book, source)
     book.rounded.count = 0  # what was only looked at does not count
-    export = read_records(book.rows(chosen), source, Grid("spreadsheet", "row"))
+    export = read_records(book.rows(chosen), source, Grid("spreadsheet", "row")).whole()
     return replace(export, notes=(*_notes(chosen, names), *export.notes, *book.rounded.notes()))
 
 

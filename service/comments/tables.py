@@ -14,7 +14,7 @@ from service.comments.columns import ColumnMap, header_hits, lines_above_header,
 from service.comments.comment import Comment
 from service.comments.csv_records import Record, records_of
 from service.comments.entries import Times, comment_of, shortened
-from service.comments.formats import Export, Format, Source, Unreadable
+from service.comments.formats import Export, Format, OpenExport, Source, Unreadable
 
 _DELIMITERS = (",", ";", "\t", "|")
 _SAMPLE_LINES = 200
@@ -74,11 +74,18 @@ def read_table(text: str, source: Source) -> Export:
 
     Rows that cannot be read are among `unreadable`, with the line they begin on.
     """
-    lines = lines_of(text)
-    delimiter = layout_of(lines).delimiter
-    if lines and _SEPARATOR_LINE.fullmatch(lines[0]):
-        lines[0] = "\n"  # so that the lines after it keep their numbers
-    return read_records(records_of(lines, delimiter), source, Grid("table", "line", delimiter))
+    return open_table(lines_of(text), source).whole()
+
+
+def open_table(lines: Iterable[str], source: Source) -> OpenExport:
+    """The same of lines with their ends, row by row. Raises as `read_table`, before any row."""
+    lines = iter(lines)
+    sample = list(islice(lines, _SAMPLE_LINES))
+    delimiter = layout_of(sample).delimiter
+    if sample and _SEPARATOR_LINE.fullmatch(sample[0]):
+        sample[0] = "\n"  # so that the lines after it keep their numbers
+    records = records_of(chain(sample, lines), delimiter)
+    return read_records(records, source, Grid("table", "line", delimiter))
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,8 +102,8 @@ class Grid:
         return self.delimiter or " | "
 
 
-def read_records(records: Iterator[Record], source: Source, grid: Grid) -> Export:
-    """The comments in the records of a table, as `read_table`."""
+def read_records(records: Iterator[Record], source: Source, grid: Grid) -> OpenExport:
+    """The comments in the records of a table, row by row. Raises as `read_table`, before any."""
     first = list(islice(records, _ROWS_LOOKED_AT))
     if not grid.delimiter:  # a sheet has no ends of rows: the widest of them is its width
         width = max((len(record.cells) for record in first), default=0)
@@ -110,11 +117,12 @@ def read_records(records: Iterator[Record], source: Source, grid: Grid) -> Expor
         head = next(record for record in first if record.cells)
         first.remove(head)
     times = Times(replace(source, zone="UTC") if columns.in_utc else source, columns.order)
-    found = list(_read(chain(first, records), columns, times, grid))
-    comments = tuple(one for one in found if isinstance(one, Comment))
-    unreadable = tuple(one for one in found if isinstance(one, Unreadable))
-    notes = (*_title_notes(titles, grid), *_column_notes(columns), *times.notes())
-    return Export(grid.format, comments, unreadable, columns.pairs, notes)
+
+    def notes() -> tuple[str, ...]:
+        return (*_title_notes(titles, grid), *_column_notes(columns), *times.notes())
+
+    items = _read(chain(first, records), columns, times, grid)
+    return OpenExport(grid.format, columns.pairs, items, notes)
 
 
 def _padded(record: Record, width: int) -> Record:

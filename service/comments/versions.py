@@ -67,6 +67,8 @@ def voter_in(known: KnownComment) -> str:
 
 def name_of(author: str) -> str:
     """The author's name as names are compared: without case, accents kept."""
+    if author.isascii():
+        return " ".join(author.split()).lower()
     return unicodedata.normalize("NFC", wording(author).casefold())
 
 

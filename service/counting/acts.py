@@ -6,7 +6,6 @@ While the act is still to come such a rule keeps all pages, and nothing follows 
 from __future__ import annotations
 
 from service.counting.draw import drawn_order, key_string
-from service.counting.pseudonyms import digest_of_ballots
 from service.counting.result import TieStep
 from service.counting.sources import Lots, lots_of
 from service.counting.tie import Tie, told
@@ -47,12 +46,7 @@ def draw(tie: Tie) -> TieStep:
     The values are each page's turn in the whole order, so that it is known who would be next.
     """
     given = tie.round_input
-    lots = lots_of(
-        given.rules.draw,
-        given.drawn,
-        given.rules.closes,
-        digest_of_ballots(tie.ballots, given.salt),
-    )
+    lots = lots_of(given.rules.draw, given.drawn, given.rules.closes, tie.ballots_digest)
     if lots.waits:
         why = f"{sentence(lots.waits)}, to be held among {pages_in_words(tie.pages)}."
         return TieStep("draw", tie.pages, tie.pages, why, waits=True)

@@ -57,10 +57,14 @@ def can_looks_change(round_input: RoundInput, result: Result) -> Change:
     Raises:
         BadRuling: a ruling that holds cannot be.
     """
-    looks = len(result.looks)
+    return change_of(Contest.of(round_input, result), result)
+
+
+def change_of(contest: Contest, result: Result) -> Change:
+    """The same, where the contest that the looks leave open is known."""
+    looks = result.figures.looks
     if not looks:
         return Change(possible=False, why="No comment needs a look.", looks=0)
-    contest = Contest(round_input, result)
     if result.winner is not None:
         return _of_winner(contest, result.winner, looks)
     return _of_no_winner(contest, result.undecided, looks)

@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from operator import le, lt
 
 from service.comments.spans import Span
+from service.counting.figures import Given
 from service.counting.places import place_of
-from service.counting.possible import Vote, open_voters
+from service.counting.possible import OpenVoter, Vote, open_voters
 from service.counting.result import Result
 from service.counting.round import RoundInput
 
@@ -38,12 +38,20 @@ class Contest:
     page that loses a tie of many loses it to one of them alone as well.
     """
 
-    def __init__(self, round_input: RoundInput, result: Result) -> None:
+    def __init__(self, round_input: RoundInput, voters: Sequence[OpenVoter], sure: Given) -> None:
+        """Of the round's rules and chart; its comments are not looked at."""
         self.round_input = round_input
-        self._open = open_voters(round_input, frozenset(look.key for look in result.looks))
-        names = {voter.name for voter in self._open}
-        self._sure = [ballot for ballot in result.ballots if ballot.voter not in names]
-        self._votes = Counter(page for ballot in self._sure for page in ballot.pages)
+        self._open = voters
+        self._sure = sure.reached
+        self._votes = sure.votes
+
+    @classmethod
+    def of(cls, round_input: RoundInput, result: Result) -> Contest:
+        """The contest that the result of `round_input`, with all its ballots, leaves open."""
+        voters = open_voters(round_input, frozenset(look.key for look in result.looks))
+        names = {voter.name for voter in voters}
+        sure = Given.by(ballot for ballot in result.ballots if ballot.voter not in names)
+        return cls(round_input, voters, sure)
 
     def may_be_without_votes(self, page: int) -> bool:
         """Whether `page` may end with no vote at all."""
@@ -62,7 +70,10 @@ class Contest:
         return (
             self._votes[second]
             - self._votes[first]
-            + sum(max(vote.lead for vote in voter.votes(first, second)) for voter in self._open)
+            + sum(
+                voter.many * max(vote.lead for vote in voter.votes(first, second))
+                for voter in self._open
+            )
         )
 
     def may_fail(self, first: int, second: int) -> bool:
@@ -123,7 +134,10 @@ class Contest:
         sure = sum(self._votes[page] for page in near(second))
         sure -= sum(self._votes[page] for page in near(first))
         votes = self._doing_most(first, second) if votes is None else votes
-        return sure + sum(max(vote.near for vote in some) for some in votes)
+        return sure + sum(
+            voter.many * max(vote.near for vote in some)
+            for voter, some in zip(self._open, votes, strict=True)
+        )
 
     def _may_be_first(self, first: int, second: int, votes: Votes | None = None) -> bool:
         """Whether `first` may have reached a tied total provably before `second`."""
@@ -140,14 +154,15 @@ class Contest:
         while for `late` one late vote is enough: each vote in turn is tried as that one.
         """
         low, high = early.end, late.end
-        sure_low = max(
-            (low(b.given(early.page)) for b in self._sure if early.page in b.pages), default=_NEVER
-        )
-        sure_high = max(
-            (high(b.given(late.page)) for b in self._sure if late.page in b.pages), default=_NEVER
-        )
+        sure_low = low(self._sure[early.page]) if early.page in self._sure else _NEVER
+        sure_high = high(self._sure[late.page]) if late.page in self._sure else _NEVER
         votes = self._doing_most(late.page, early.page) if votes is None else votes
-        voters = [_times(some, low, high) for some in votes]
+        voters = [
+            _times(some, low, high)
+            for voter, some in zip(self._open, votes, strict=True)
+            # One of them is tried as the late one: of voters who are alike, two tell it all.
+            for _ in range(min(voter.many, 2))
+        ]
         floors = [min(time for time, _ in times) for times in voters]
         highest, next_highest = sorted([*floors, _NEVER, _NEVER])[:-3:-1]
         if compare(max(sure_low, highest), sure_high):

@@ -6,8 +6,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from itertools import combinations, product
 
+from service.chart.grid import Chart
 from service.comments.spans import Span
-from service.counting.hearing import hear
+from service.counting.hearing import Heard, hear
 from service.counting.round import ReadComment, RoundInput, RoundRules
 from service.counting.rulings import meaning_of
 from service.counting.standing import Said, Stands, given_since, what_stands
@@ -47,6 +48,8 @@ class OpenVoter:
 
     name: str
     round_input: RoundInput
+    #: How many voters said just the same at the same times.
+    many: int = 1
     sure: list[Said] = field(default_factory=list)
     maybe: list[Said] = field(default_factory=list)
     free: list[Said] = field(default_factory=list)
@@ -161,14 +164,22 @@ def open_voters(round_input: RoundInput, looks: frozenset[str]) -> list[OpenVote
 
 
 def _add(voter: OpenVoter, comment: ReadComment, round_input: RoundInput) -> None:
-    rules = round_input.rules
-    heard = hear(comment, rules, round_input.chart)
+    add_heard(voter, hear(comment, round_input.rules, round_input.chart), round_input.chart)
+
+
+def add_heard(voter: OpenVoter, heard: Heard, chart: Chart) -> None:
+    """Add one comment of the voter, as the round hears it.
+
+    Raises:
+        BadRuling: a ruling on it that holds cannot be.
+    """
+    comment, rules = heard.comment, voter.rules
     if heard.cause is None:
         voter.sure.append(heard.said)
         return
     if heard.cause not in {"needs a look", "cannot tell when"}:
         return
-    meaning = meaning_of(comment, rules, round_input.chart)
+    meaning = meaning_of(comment, rules, chart)
     votable = tuple(page for page in meaning.pages if page in rules.votable)
     if meaning.kind == "look":
         voter.free.append(Said(comment.key, comment.written, ()))

@@ -9,6 +9,9 @@ import rfc8785
 
 from service.counting.result import Ballot
 
+#: A voter's pseudonym, and the pages of the ballot, ascending.
+Cast = tuple[str, tuple[int, ...]]
+
 
 def pseudonym_of(who: str, salt: bytes | None) -> str:
     """SHA-256 of the round's public salt and the voter's id or name, in hexadecimal.
@@ -28,5 +31,14 @@ def digest_of_ballots(ballots: Iterable[Ballot], salt: bytes | None) -> str:
     Each ballot is the voter's pseudonym and its pages ascending; all are sorted. Whoever votes
     last changes it, so nobody knows it before the voting has ended.
     """
-    told = sorted((pseudonym_of(one.voter, salt), tuple(sorted(one.pages))) for one in ballots)
-    return hashlib.sha256(rfc8785.dumps(told)).hexdigest()
+    return digest_of_cast(cast_in(one, salt) for one in ballots)
+
+
+def cast_in(ballot: Ballot, salt: bytes | None) -> Cast:
+    """A ballot as the digest of all ballots takes it."""
+    return pseudonym_of(ballot.voter, salt), tuple(sorted(ballot.pages))
+
+
+def digest_of_cast(cast: Iterable[Cast]) -> str:
+    """The digest of ballots that were kept as it takes them, in any order."""
+    return hashlib.sha256(rfc8785.dumps(sorted(cast))).hexdigest()

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections import defaultdict
 from dataclasses import dataclass
 
 from service.comments.versions import name_of
-from service.counting.result import Ballot, Result, SetAside
+from service.counting.result import Ballot, SetAside
 from service.counting.round import ReadComment, RoundInput
+from service.counting.settle import by_voter, order_of, settle_voter
 from service.counting.wording import how_many, pages_in_words
 
 
@@ -30,36 +30,34 @@ class Receipt:
     why: str
 
 
-def receipts_for(who: str, round_input: RoundInput, result: Result) -> tuple[Receipt, ...]:
-    """The receipts of all voters of that author's id or name, case left aside.
+def receipts_of(round_input: RoundInput) -> tuple[Receipt, ...]:
+    """The receipts of all voters of the round's comments.
 
-    Several voters may have one name; each gets a receipt. None where nobody has it.
+    What becomes of a comment is decided by the rules and its voter's comments alone, so those of
+    other voters may be left out of `round_input`.
+
+    Raises:
+        BadRuling: a ruling that holds cannot be.
     """
-    outcomes: dict[str, Ballot | SetAside] = {one.key: one for one in result.ballots}
-    outcomes |= {one.key: one for one in result.set_aside}
+    voters = sorted(by_voter(round_input.comments), key=lambda comments: comments[0].voter)
+    return tuple(_receipt(comments, round_input) for comments in voters)
+
+
+def is_meant(who: str, voter: str, author: str) -> bool:
+    """Whether `who` is that voter's id, or the name of an author who is that voter.
+
+    Case is left aside. Several voters may have one name.
+    """
     name = name_of(who)
-    voters: dict[str, list[ReadComment]] = defaultdict(list)
-    for comment in round_input.comments:
-        voters[comment.voter].append(comment)
-    return tuple(
-        _receipt(voter, comments, outcomes)
-        for voter, comments in sorted(voters.items())
-        if voter in (who, who.strip(), name) or any(_is_called(one, name) for one in comments)
-    )
+    return voter in (who, who.strip(), name) or (bool(name) and name_of(author) == name)
 
 
-def _is_called(comment: ReadComment, name: str) -> bool:
-    return bool(name) and name_of(comment.author) == name
-
-
-def _receipt(
-    voter: str, comments: list[ReadComment], outcomes: dict[str, Ballot | SetAside]
-) -> Receipt:
-    ordered = sorted(comments, key=lambda one: (one.written.earliest, one.written.latest, one.key))
-    entries = tuple(_entry(one, outcomes[one.key]) for one in ordered)
+def _receipt(comments: list[ReadComment], round_input: RoundInput) -> Receipt:
+    settled = sorted(settle_voter(comments, round_input), key=lambda pair: order_of(pair[0]))
+    entries = tuple(_entry(heard.comment, outcome) for heard, outcome in settled)
     ballots = [entry.outcome for entry in entries if isinstance(entry.outcome, Ballot)]
     ballot = ballots[0] if ballots else None
-    return Receipt(voter, entries, ballot, _why(entries, ballot))
+    return Receipt(comments[0].voter, entries, ballot, _why(entries, ballot))
 
 
 def _entry(comment: ReadComment, outcome: Ballot | SetAside) -> Entry:

@@ -87,12 +87,40 @@ class TieStep:
 
 
 @dataclass(frozen=True, slots=True)
+class Figures:
+    """How much a count holds, whether or not all of it is listed.
+
+    `ruled` ballots were decided by a ruling, `left_out` ones named pages that could not be chosen
+    as well. `set_aside` counts comments by cause. `reached` tells for each page with a vote when
+    it had the last of them.
+    """
+
+    ballots: int
+    ruled: int
+    left_out: int
+    set_aside: tuple[tuple[Cause, int], ...]
+    reached: tuple[tuple[int, Span], ...]
+
+    @property
+    def comments(self) -> int:
+        """Every comment once."""
+        return self.ballots + sum(many for _, many in self.set_aside)
+
+    @property
+    def looks(self) -> int:
+        """The comments that only the host can settle."""
+        return sum(many for cause, many in self.set_aside if cause in LOOKS)
+
+
+@dataclass(frozen=True, slots=True)
 class Result:
     """A counted round with everything that led to it.
 
-    `ballots` and `set_aside` together hold every comment once, oldest first. `tally` is page and
-    votes, most votes first, then by page. `winner` is None while there is none: then `undecided`
-    are the pages still tied, empty where nobody chose a page. `why` says it in a sentence.
+    `ballots` and `set_aside` together hold every comment once, oldest first; of a count that was
+    to list only so many they hold the oldest of each, and `figures` tells how many there are.
+    `tally` is page and votes, most votes first, then by page. `winner` is None while there is
+    none: then `undecided` are the pages still tied, empty where nobody chose a page. `why` says it
+    in a sentence.
     """
 
     ballots: tuple[Ballot, ...]
@@ -102,10 +130,11 @@ class Result:
     winner: int | None
     undecided: tuple[int, ...]
     why: str
+    figures: Figures
 
     @property
     def looks(self) -> tuple[SetAside, ...]:
-        """The comments that only the host can settle."""
+        """The comments that only the host can settle, as far as they are listed."""
         return tuple(aside for aside in self.set_aside if aside.needs_look)
 
     def votes(self, page: int) -> int:

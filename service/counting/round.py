@@ -79,6 +79,8 @@ class ReadComment:
     reading: Reading
     is_host: bool = False
     rulings: tuple[Ruling, ...] = ()
+    #: The words that were read; nothing is decided by them.
+    text: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from datetime import datetime
 
 from service.comments.spans import Span
 from service.counting.hearing import Heard, hear
 from service.counting.result import Ballot, SetAside
-from service.counting.round import RoundInput, Standing
+from service.counting.round import ReadComment, RoundInput, Standing
 from service.counting.standing import given_since, what_stands
 
 Since = tuple[tuple[int, Span], ...]
@@ -37,33 +37,52 @@ def settle(round_input: RoundInput) -> tuple[tuple[Ballot, ...], tuple[SetAside,
     Raises:
         BadRuling: a ruling that holds cannot be.
     """
-    rules = round_input.rules
-    all_heard = [hear(comment, rules, round_input.chart) for comment in round_input.comments]
     ballots: list[tuple[Heard, Ballot]] = []
     aside: list[tuple[Heard, SetAside]] = []
-    voters: dict[str, list[Heard]] = defaultdict(list)
-    for heard in all_heard:
-        if heard.cause is None:
-            voters[heard.comment.voter].append(heard)
-        else:
-            aside.append((heard, heard.set_aside(heard.cause, heard.why)))
-    for of_one_voter in voters.values():
-        for heard, outcome in _settle_voter(of_one_voter, rules.standing):
+    for of_one_voter in by_voter(round_input.comments):
+        for heard, outcome in settle_voter(of_one_voter, round_input):
             if isinstance(outcome, Ballot):
                 ballots.append((heard, outcome))
             else:
                 aside.append((heard, outcome))
-    ballots.sort(key=lambda pair: _order(pair[0]))
-    aside.sort(key=lambda pair: _order(pair[0]))
+    ballots.sort(key=lambda pair: order_of(pair[0]))
+    aside.sort(key=lambda pair: order_of(pair[0]))
     return tuple(ballot for _, ballot in ballots), tuple(one for _, one in aside)
 
 
-def _order(heard: Heard) -> tuple[datetime, datetime, str]:
+def by_voter(comments: Iterable[ReadComment]) -> Iterable[list[ReadComment]]:
+    """The comments of each voter."""
+    voters: dict[str, list[ReadComment]] = defaultdict(list)
+    for comment in comments:
+        voters[comment.voter].append(comment)
+    return voters.values()
+
+
+def settle_voter(
+    of_one_voter: Iterable[ReadComment], round_input: RoundInput
+) -> Iterator[tuple[Heard, Ballot | SetAside]]:
+    """Every comment of one voter once, as the round hears it and what became of it.
+
+    `round_input` has the rules and the chart; its comments are not looked at. Raises as `settle`.
+    """
+    speaking: list[Heard] = []
+    for comment in of_one_voter:
+        heard = hear(comment, round_input.rules, round_input.chart)
+        if heard.cause is None:
+            speaking.append(heard)
+        else:
+            yield heard, heard.set_aside(heard.cause, heard.why)
+    if speaking:
+        yield from _settle_speaking(speaking, round_input.rules.standing)
+
+
+def order_of(heard: Heard) -> tuple[datetime, datetime, str]:
+    """Where a comment comes among others: oldest first."""
     written = heard.comment.written
     return written.earliest, written.latest, heard.comment.key
 
 
-def _settle_voter(
+def _settle_speaking(
     of_one_voter: list[Heard], standing: Standing
 ) -> Iterable[tuple[Heard, Ballot | SetAside]]:
     said = [heard.said for heard in of_one_voter]

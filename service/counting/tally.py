@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 
 from service.counting.result import Ballot
 
@@ -13,7 +13,11 @@ def tally_of(ballots: Iterable[Ballot]) -> tuple[tuple[int, int], ...]:
 
     A ballot gives one vote to each of its pages, in whatever order it names them.
     """
-    votes = Counter(page for ballot in ballots for page in ballot.pages)
+    return tally_in_order(Counter(page for ballot in ballots for page in ballot.pages))
+
+
+def tally_in_order(votes: Mapping[int, int]) -> tuple[tuple[int, int], ...]:
+    """The tally of votes by page."""
     return tuple(sorted(votes.items(), key=lambda counted: (-counted[1], counted[0])))
 
 

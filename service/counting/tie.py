@@ -2,22 +2,26 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
-from service.comments.spans import Span
-from service.counting.result import Ballot, TieStep
+from service.counting.figures import Given
+from service.counting.result import TieStep
 from service.counting.round import RoundInput
 
 
 @dataclass(frozen=True, slots=True)
 class Tie:
-    """A tie to be narrowed: the pages, ascending, and all that a rule may look at."""
+    """A tie to be narrowed: the pages, ascending, and all that a rule may look at.
+
+    `given` are the votes of all ballots. `ballots_digest` is the digest of those ballots; it is
+    empty where the round's chain draws nothing.
+    """
 
     pages: tuple[int, ...]
-    ballots: tuple[Ballot, ...]
+    given: Given
     round_input: RoundInput
+    ballots_digest: str = ""
 
 
 Rule = Callable[[Tie], TieStep]
@@ -30,17 +34,7 @@ def touches(page: int, round_input: RoundInput) -> int:
 
 def votes_around(page: int, tie: Tie) -> int:
     """The votes of all pages that are joined to `page`, as the game says joined."""
-    votes = Counter(chosen for ballot in tie.ballots for chosen in ballot.pages)
-    return sum(votes[near] for near in tie.round_input.chart.neighbours(page))
-
-
-def reached_total(page: int, ballots: tuple[Ballot, ...]) -> Span:
-    """When `page` reached its total: when the last of its votes was given.
-
-    `page` must have a vote.
-    """
-    given = [ballot.given(page) for ballot in ballots if page in ballot.pages]
-    return Span(max(at.earliest for at in given), max(at.latest for at in given))
+    return sum(tie.given.votes[near] for near in tie.round_input.chart.neighbours(page))
 
 
 def told(values: Mapping[int, object]) -> tuple[tuple[int, str], ...]:

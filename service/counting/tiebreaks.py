@@ -8,12 +8,13 @@ Those that wait for an act after the voting are in `acts`. A new rule is one fun
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 
 from service.comments.spans import Span
 from service.counting.acts import draw, hosts_pick, runoff
 from service.counting.result import TieStep
 from service.counting.round import TieBreak
-from service.counting.tie import Rule, Tie, reached_total, told, touches, votes_around
+from service.counting.tie import Rule, Tie, told, touches, votes_around
 from service.counting.wording import how_many, pages_in_words, sentence
 
 
@@ -53,12 +54,12 @@ def neighbours(tie: Tie) -> TieStep:
 
 
 def reached_first(tie: Tie) -> TieStep:
-    """Keep the pages that may have reached the tied total first.
+    """Keep the pages that may have reached the tied total first: when the last vote was given.
 
     A page that provably reached it after another is out. Where times cannot be told apart, the
     tie stays.
     """
-    reached = {page: reached_total(page, tie.ballots) for page in tie.pages}
+    reached = {page: tie.given.reached[page] for page in tie.pages}
     surely = min(at.latest for at in reached.values())
     kept = tuple(page for page in tie.pages if reached[page].earliest <= surely)
     if len(kept) == 1:
@@ -100,7 +101,7 @@ def narrowed(tie: Tie) -> tuple[TieStep, ...]:
     for rule in tie.round_input.rules.tie_breaks:
         if len(pages) == 1:
             break
-        step = RULES[rule](Tie(pages, tie.ballots, tie.round_input))
+        step = RULES[rule](replace(tie, pages=pages))
         steps.append(step)
         pages = step.kept
         if step.waits:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Literal
+from typing import Any, Literal
 
 from service.comments.spans import Span
 from service.counting.round import RoundRules
@@ -15,13 +15,21 @@ def timing_of(written: Span, rules: RoundRules) -> Timing:
 
     A comment written at the opening is in time, one written at the closing is late.
     """
-    if written.latest < rules.opens:
+    return timing_between((written.earliest, written.latest), (rules.opens, rules.closes))
+
+
+def timing_between(written: tuple[Any, Any], held: tuple[Any, Any]) -> Timing:
+    """The same of the ends of a span and of the round's, in anything that is ordered as time is.
+
+    The closing is None where there is none yet.
+    """
+    earliest, latest = written
+    opens, closes = held
+    if latest < opens:
         return "before the opening"
-    if rules.closes is not None and written.earliest >= rules.closes:
+    if closes is not None and earliest >= closes:
         return "after the closing"
-    if written.earliest < rules.opens:
-        return "cannot tell when"
-    if rules.closes is not None and written.latest >= rules.closes:
+    if earliest < opens or (closes is not None and latest >= closes):
         return "cannot tell when"
     return "in time"
 

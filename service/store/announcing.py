@@ -47,7 +47,7 @@ def announce_round(
     if row.state != "closed":
         todo = "an announced result stays" if row.state == "announced" else "close it first"
         raise WrongState(name_of(row), row.state, "announced", todo)
-    counted = count_stored(session, game, row)
+    counted = count_stored(session, game, row, most=0)
     _check_decided(row, counted)
     row.state, row.announced = "announced", now
     _keep(session, game, row, counted, (None, now))
@@ -82,7 +82,7 @@ def revise_round(
     if not reason.strip():
         raise BadRules("a new revision has no reason", "say in a few words why")
     check_tells_nothing(session, game, reason, "the reason for the new revision")
-    counted = count_stored(session, game, row)
+    counted = count_stored(session, game, row, most=0)
     _check_decided(row, counted)
     _keep(session, game, row, counted, (reason.strip(), now))
     if row.runoff_of is not None:
@@ -101,7 +101,7 @@ def _announce_first(
     ).one()
     if first.state != "closed":
         return
-    counted = count_stored(session, game, first)
+    counted = count_stored(session, game, first, most=0)
     if counted.result.winner is not None and not counted.change.possible:
         announce_round(session, game, first, keeps_in_hand=keeps_in_hand, now=now)
 
@@ -118,7 +118,7 @@ def _keep(
     if row.salt is None:
         # Opened before there were records.
         row.salt = secrets.token_hex(SALT_BYTES)
-    about, record = record_now(session, game, row, counted, said)
+    about, record = record_now(session, game, row, said)
     before = revisions_of(session, row)
     if before and is_the_same_count(record, before[-1]):
         raise WrongState(

@@ -7,29 +7,42 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from hashlib import sha256
+from typing import Literal
 
 from sqlmodel import Session, col, func, select
 
-from service.comments.formats import Export
-from service.comments.identity import merge_batch
+from service.comments.content import Content
 from service.errors import WrongState
 from service.store.columns import id_of
-from service.store.comments import keep_changed_comments, keep_new_comments, known_comments
+from service.store.deleted import count_gone, last_complete
+from service.store.keeping import Kept, keep_comments
 from service.store.rounds import name_of, take_round
+from service.store.staging import Staged, Tell, say_nothing
 from service.store.tables import RoundRow
 from service.store.tables_comments import BatchRow
 
 
 @dataclass(frozen=True, slots=True)
 class Delivery:
-    """One export as it was handed in: its bytes, how it was read, by whom and when."""
+    """One export as it was handed in: how it was read, by whom and when.
+
+    `size` and `digest` are of its bytes. `copied_told` says that the host told `copied_at`, and
+    `complete` that she says it shows every comment that there was then.
+    """
 
     name: str
-    content: bytes
-    export: Export
+    size: int
+    digest: str
+    staged: Staged
     copied_at: datetime
     by: str
     at: datetime
+    copied_told: bool = True
+    complete: bool = False
+
+
+#: Whether a batch shows all that was written before the closing.
+Reach = Literal["yes", "no", "cannot tell"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,10 +53,13 @@ class BatchReport:
     new: int
     edited: int
     unchanged: int
+    gone: int
     repeated: bool
 
 
-def hand_in(session: Session, row: RoundRow, delivery: Delivery) -> BatchReport:
+def hand_in(
+    session: Session, row: RoundRow, delivery: Delivery, tell: Tell = say_nothing
+) -> BatchReport:
     """Keep the comments of an export. The same bytes read the same way change nothing.
 
     An announced result stays as it is: what is found late counts in its next revision.
@@ -53,27 +69,38 @@ def hand_in(session: Session, row: RoundRow, delivery: Delivery) -> BatchReport:
     """
     take_round(session, row)
     check_takes_comments(row)
-    digest = _digest(delivery)
-    of_round = select(BatchRow).where(BatchRow.round_id == id_of(row))
-    before = session.exec(of_round.where(BatchRow.digest == digest)).first()
+    before = _same_before(session, row, delivery)
     if before is not None:
         held = before.new + before.edited + before.unchanged
-        return BatchReport(before, 0, 0, held, repeated=True)
-    known = known_comments(session, row)
-    merge = merge_batch(known, delivery.export.comments, delivery.copied_at)
-    batch = _batch(session, row, delivery, digest)
-    batch.new, batch.edited = len(merge.new), len(merge.edited)
-    batch.unchanged = len(merge.unchanged)
+        return BatchReport(before, 0, 0, held, 0, repeated=True)
+    complete_before = last_complete(session, row)
+    batch = _batch(session, row, delivery)
     session.add(batch)
     session.flush()
-    keep_new_comments(session, batch, merge.new)
-    keep_changed_comments(session, batch, merge.edited + merge.confirmed)
+    kept = keep_comments(session, row, batch, delivery.staged, tell)
+    _count(session, batch, kept, complete_before)
+    tell("stored", delivery.staged.count, delivery.staged.count)
     return first_report(batch)
 
 
 def first_report(batch: BatchRow) -> BatchReport:
     """The report of a batch as it was when it was handed in."""
-    return BatchReport(batch, batch.new, batch.edited, batch.unchanged, repeated=False)
+    return BatchReport(batch, batch.new, batch.edited, batch.unchanged, batch.gone, repeated=False)
+
+
+def reach_of(batch: BatchRow, closes: datetime | None) -> Reach | None:
+    """Whether a batch reaches past the closing; None while there is none.
+
+    It does where it was copied after it, or shows a comment surely written then. Where nobody told
+    when it was copied, an old export may have been handed in late.
+    """
+    if closes is None:
+        return None
+    if batch.copied_at < closes:
+        return "no"
+    if batch.copied_told or (batch.last_sure is not None and batch.last_sure >= closes):
+        return "yes"
+    return "cannot tell"
 
 
 def check_takes_comments(row: RoundRow) -> None:
@@ -92,33 +119,61 @@ def batches_of(session: Session, row: RoundRow) -> Sequence[BatchRow]:
     return session.exec(of_round.order_by(col(BatchRow.number))).all()
 
 
-def _batch(session: Session, row: RoundRow, delivery: Delivery, digest: str) -> BatchRow:
+def digest_of(content: Content) -> str:
+    """The SHA-256 of an export's bytes."""
+    found = sha256()
+    for piece in content.pieces():
+        found.update(piece)
+    return found.hexdigest()
+
+
+def _same_before(session: Session, row: RoundRow, delivery: Delivery) -> BatchRow | None:
+    of_round = select(BatchRow).where(BatchRow.round_id == id_of(row))
+    return session.exec(of_round.where(BatchRow.digest == _digest(delivery))).first()
+
+
+def _batch(session: Session, row: RoundRow, delivery: Delivery) -> BatchRow:
     newest = session.exec(
         select(func.max(BatchRow.number)).where(BatchRow.round_id == id_of(row))
     ).one()
-    export = delivery.export
+    read = delivery.staged
     return BatchRow(
         round_id=id_of(row),
         number=(newest or 0) + 1,
-        digest=digest,
+        digest=_digest(delivery),
         name=delivery.name,
-        format=export.format,
-        mapping=dict(export.mapping),
-        notes=list(export.notes),
+        format=read.export.format,
+        mapping=dict(read.export.mapping),
+        notes=list(read.export.notes()),
         unreadable=[
-            {"place": one.place, "text": one.text, "why": one.why} for one in export.unreadable
+            {"place": one.place, "text": one.text, "why": one.why} for one in read.unreadable
         ],
+        unreadable_count=read.unreadable_count,
         new=0,
         edited=0,
         unchanged=0,
-        size=len(delivery.content),
+        gone=0,
+        complete=delivery.complete,
+        size=delivery.size,
+        first=read.first,
+        last=read.last,
+        last_sure=read.last_sure,
         copied_at=delivery.copied_at,
+        copied_told=delivery.copied_told,
         handed_in=delivery.at,
         handed_in_by=delivery.by,
     )
 
 
+def _count(session: Session, batch: BatchRow, kept: Kept, complete_before: datetime | None) -> None:
+    batch.new, batch.edited, batch.unchanged = kept.new, kept.edited, kept.unchanged
+    batch.gone = count_gone(session, batch, complete_before)
+    session.add(batch)
+    session.flush()
+
+
 def _digest(delivery: Delivery) -> str:
     """The digest of the bytes and of how they were read."""
-    how = json.dumps([delivery.export.format, sorted(delivery.export.mapping)])
-    return sha256(sha256(delivery.content).digest() + how.encode("utf-8")).hexdigest()
+    export = delivery.staged.export
+    how = [export.format, sorted(export.mapping), *(["complete"] if delivery.complete else [])]
+    return sha256(delivery.digest.encode("ascii") + json.dumps(how).encode("utf-8")).hexdigest()

@@ -4,32 +4,77 @@ from __future__ import annotations
 
 import re
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
-from sqlmodel import Session, col, delete, insert, select, update
+from sqlalchemy import bindparam, text
+from sqlmodel import Session, col, delete, select, update
 
 from service.comments.comment import Comment
 from service.comments.spans import Span
-from service.comments.versions import KnownComment, Version
+from service.comments.versions import KnownComment, Version, voter_in
 from service.errors import NotFound
 from service.store.columns import id_of
+from service.store.many import add_many, as_kept, as_time, in_parts, next_ids, rows_of
 from service.store.tables import RoundRow
 from service.store.tables_comments import BatchRow, CommentRow, VersionRow
 
 _KEY = re.compile(r"[a-z0-9-]+")
+#: The columns of a new comment, in the order in which `new_row` tells them.
+NEW_COLUMNS = (
+    *("id", "round_id", "batch_id", "key", "voter", "author", "author_id", "source_id", "reply_to"),
+    *("place", "posted_earliest", "posted_latest", "edited_earliest", "edited_latest"),
+    *("text", "reading", "speaks"),
+)
+_OLDER_COLUMNS = (
+    *("comment_id", "number", "text", "written_earliest", "written_latest"),
+    *("seen_earliest", "seen_latest", "reading"),
+)
+#: Reads words as they are kept: the reading, and whether it may decide anything.
+Read = Callable[[str], tuple[str, bool]]
+_WHOLE = """
+    SELECT c.id, c.key, c.author, c.author_id, c.source_id, c.reply_to, c.place,
+           c.posted_earliest, c.posted_latest, c.edited_earliest, c.edited_latest,
+           coalesce(c.seen_earliest, b.copied_at), coalesce(c.seen_latest, b.copied_at),
+           c.text, c.reading, c.older, c.voter
+    FROM comments c JOIN batches b ON b.id = c.batch_id
+    WHERE c.round_id = :round
+"""
+_OLDER = text(
+    "SELECT comment_id, text, written_earliest, written_latest, seen_earliest, seen_latest, reading"
+    " FROM versions WHERE comment_id IN :ids ORDER BY comment_id, number"
+).bindparams(bindparam("ids", expanding=True))
 
 
-def known_comments(session: Session, row: RoundRow) -> list[KnownComment]:
-    """All comments of a round, in the order in which they were handed in."""
-    of_round = col(CommentRow.round_id) == id_of(row)
-    versions: dict[int, list[VersionRow]] = defaultdict(list)
-    joined = select(VersionRow).join(CommentRow).where(of_round)
-    for version in session.exec(joined.order_by(col(VersionRow.number))):
-        versions[version.comment_id].append(version)
-    rows = session.exec(select(CommentRow).where(of_round).order_by(col(CommentRow.id)))
-    return [_known(comment, versions[id_of(comment)]) for comment in rows]
+@dataclass(frozen=True, slots=True)
+class StoredComment:
+    """A comment of a round with its row's id, its voter, and how each of its words were read.
+
+    A reading is None where the words have not been read yet.
+    """
+
+    id: int
+    known: KnownComment
+    voter: str
+    readings: tuple[str | None, ...]
+
+
+def known_comments(session: Session, row: RoundRow) -> Iterator[KnownComment]:
+    """All comments of a round, in the order in which they were handed in, one by one."""
+    for one in stored_comments(session, id_of(row), "ORDER BY c.id"):
+        yield one.known
+
+
+def stored_comments(
+    session: Session, round_id: int, which: str = "", **given: object
+) -> Iterator[StoredComment]:
+    """Comments of a round; `which` goes on with the query, such as "AND c.speaks"."""
+    for part in in_parts(rows_of(session, _WHOLE + which, {"round": round_id, **given})):
+        older = _older_words(session, [one[0] for one in part if one[15]])
+        for one in part:
+            yield _stored(one, older.get(one[0], ()))
 
 
 def comment_row(session: Session, row: RoundRow, key: str) -> CommentRow:
@@ -48,101 +93,133 @@ def comment_row(session: Session, row: RoundRow, key: str) -> CommentRow:
     return found
 
 
-def keep_new_comments(session: Session, batch: BatchRow, new: Sequence[KnownComment]) -> None:
-    """Keep comments that no batch has shown before, with their versions."""
-    if not new:
-        return
-    made_by = {"round_id": batch.round_id, "batch_id": id_of(batch)}
-    values = [made_by | _comment_values(one) for one in new]
-    ids = session.exec(
-        insert(CommentRow).returning(col(CommentRow.id), sort_by_parameter_order=True),
-        params=values,
-    )
-    versions = [
-        version
-        for comment_id, one in zip(ids.scalars().all(), new, strict=True)
-        for version in _version_values(comment_id, one)
+def keep_new_comments(
+    session: Session, batch: BatchRow, new: Sequence[KnownComment], read: Read
+) -> None:
+    """Keep comments that no batch has shown before, with all their words."""
+    ids = next_ids(session, "comments", len(new))
+    rows = []
+    older: list[tuple[Any, ...]] = []
+    for comment_id, one in zip(ids, new, strict=True):
+        kept, speaks = read(one.comment.text)
+        comment, posted = one.comment, one.comment.posted
+        edited = comment.edited
+        rows.append(
+            (
+                *(comment_id, batch.round_id, batch.id, one.key, voter_in(one), comment.author),
+                *(comment.author_id, comment.id, comment.reply_to, comment.place),
+                *(as_kept(posted.earliest), as_kept(posted.latest)),
+                *(edited and as_kept(edited.earliest), edited and as_kept(edited.latest)),
+                *(comment.text, kept, speaks or len(one.versions) > 1),
+            )
+        )
+        older += _older_rows(comment_id, one, read)
+    add_many(session, "comments", NEW_COLUMNS, rows)
+    add_many(session, "versions", _OLDER_COLUMNS, older)
+    edited_at_once = [
+        {"id": number, "older": len(one.versions) - 1}
+        for number, one in zip(ids, new, strict=True)
+        if len(one.versions) > 1
     ]
-    session.exec(insert(VersionRow), params=versions)
+    if edited_at_once:
+        session.exec(update(CommentRow), params=edited_at_once)
 
 
 def keep_changed_comments(
-    session: Session, batch: BatchRow, changed: Sequence[KnownComment]
+    session: Session, changed: Sequence[tuple[StoredComment, KnownComment]], read: Read
 ) -> None:
     """Keep what a batch changed of comments that were known: their words, their times."""
     if not changed:
         return
-    of_round = select(CommentRow.key, CommentRow.id).where(CommentRow.round_id == batch.round_id)
-    ids = {key: comment_id for key, comment_id in session.exec(of_round) if comment_id is not None}
     # Given ids, this changes each comment by its own.
-    values = [{"id": ids[one.key]} | _comment_values(one) for one in changed]
+    values = [_changed_values(before.id, one, read) for before, one in changed]
     session.exec(update(CommentRow), params=values)
+    with_older = [
+        (before.id, one)
+        for before, one in changed
+        if len(before.known.versions) > 1 or len(one.versions) > 1
+    ]
     # The merge may put words that an earlier batch missed between two others.
-    for some in batched([ids[one.key] for one in changed]):
-        session.exec(delete(VersionRow).where(col(VersionRow.comment_id).in_(some)))
-    versions = [version for one in changed for version in _version_values(ids[one.key], one)]
-    session.exec(insert(VersionRow), params=versions)
+    for part in in_parts(with_older, 500):
+        ids = [comment_id for comment_id, _ in part]
+        session.exec(delete(VersionRow).where(col(VersionRow.comment_id).in_(ids)))
+    rows = [row for comment_id, one in with_older for row in _older_rows(comment_id, one, read)]
+    add_many(session, "versions", _OLDER_COLUMNS, rows)
 
 
-def batched(ids: Sequence[int], size: int = 500) -> Iterator[Sequence[int]]:
-    """The ids in parts: a statement takes only so many values."""
-    for start in range(0, len(ids), size):
-        yield ids[start : start + size]
+def _older_words(session: Session, ids: Sequence[int]) -> dict[int, list[Any]]:
+    found: dict[int, list[Any]] = defaultdict(list)
+    for part in in_parts(ids, 500):
+        found_rows: Iterable[Any] = session.connection().execute(_OLDER, {"ids": part})
+        for row in found_rows:
+            found[row[0]].append(row)
+    return found
 
 
-def _known(row: CommentRow, versions: Sequence[VersionRow]) -> KnownComment:
+def _stored(row: Any, older: Iterable[Any]) -> StoredComment:
     comment = Comment(
-        author=row.author,
-        text=versions[-1].text,
-        posted=Span(row.posted_earliest, row.posted_latest),
-        id=row.source_id,
-        author_id=row.author_id,
-        edited=_span(row.edited_earliest, row.edited_latest),
-        reply_to=row.reply_to,
-        place=row.place,
+        author=row[2],
+        text=row[13],
+        posted=_span(row[7], row[8]),
+        id=row[4],
+        author_id=row[3],
+        edited=None if row[9] is None else _span(row[9], row[10]),
+        reply_to=row[5],
+        place=row[6],
     )
-    words = tuple(
-        Version(
-            text=version.text,
-            written=Span(version.written_earliest, version.written_latest),
-            seen=_span(version.seen_earliest, version.seen_latest),
-        )
-        for version in versions
-    )
-    return KnownComment(row.key, comment, words)
+    before = [
+        Version(one[1], _span(one[2], one[3]), None if one[4] is None else _span(one[4], one[5]))
+        for one in older
+    ]
+    newest = Version(comment.text, comment.written, _span(row[11], row[12]))
+    known = KnownComment(row[1], comment, (*before, newest))
+    return StoredComment(row[0], known, row[16], (*(one[6] for one in older), row[14]))
 
 
-def _comment_values(one: KnownComment) -> dict[str, Any]:
-    comment = one.comment
-    edited = comment.edited
+def _span(earliest: Any, latest: Any) -> Span:
+    first = as_time(earliest)
+    return Span(first, first if latest == earliest else as_time(latest))
+
+
+def _changed_values(comment_id: int, one: KnownComment, read: Read) -> dict[str, Any]:
+    comment, newest = one.comment, one.versions[-1]
+    kept, speaks = read(comment.text)
     return {
-        "key": one.key,
+        "id": comment_id,
+        "voter": voter_in(one),
         "author": comment.author,
         "author_id": comment.author_id,
         "source_id": comment.id,
         "reply_to": comment.reply_to,
-        "place": comment.place,
         "posted_earliest": comment.posted.earliest,
         "posted_latest": comment.posted.latest,
-        "edited_earliest": edited and edited.earliest,
-        "edited_latest": edited and edited.latest,
+        "edited_earliest": comment.edited and comment.edited.earliest,
+        "edited_latest": comment.edited and comment.edited.latest,
+        "seen_earliest": newest.seen and newest.seen.earliest,
+        "seen_latest": newest.seen and newest.seen.latest,
+        "text": comment.text,
+        "reading": kept,
+        "speaks": speaks or len(one.versions) > 1,
+        "older": len(one.versions) - 1,
     }
 
 
-def _version_values(comment_id: int, one: KnownComment) -> list[dict[str, Any]]:
+def _older_rows(comment_id: int, one: KnownComment, read: Read) -> list[tuple[Any, ...]]:
     return [
-        {
-            "comment_id": comment_id,
-            "number": number,
-            "text": version.text,
-            "written_earliest": version.written.earliest,
-            "written_latest": version.written.latest,
-            "seen_earliest": version.seen and version.seen.earliest,
-            "seen_latest": version.seen and version.seen.latest,
-        }
-        for number, version in enumerate(one.versions, start=1)
+        (
+            *(comment_id, number, version.text),
+            *(as_kept(version.written.earliest), as_kept(version.written.latest)),
+            *_kept_ends(version.seen),
+            read(version.text)[0],
+        )
+        for number, version in enumerate(one.versions[:-1], start=1)
     ]
 
 
-def _span(earliest: datetime | None, latest: datetime | None) -> Span | None:
-    return None if earliest is None or latest is None else Span(earliest, latest)
+def _kept_ends(span: Span | None) -> tuple[str | None, str | None]:
+    return (None, None) if span is None else (as_kept(span.earliest), as_kept(span.latest))
+
+
+def last_seen(known: KnownComment) -> datetime | None:
+    """When the last batch that showed the comment was copied; None where that was not kept."""
+    return max((one.seen.latest for one in known.versions if one.seen), default=None)

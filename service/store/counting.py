@@ -3,46 +3,208 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Iterator
+from dataclasses import replace
+from itertools import groupby
 
 from sqlmodel import Session, col, select
 
 from service.ballots.reading import Question
-from service.counting.round import RoundInput, RoundRules, Ruling, Runoff
-from service.errors import WrongState
+from service.comments.spans import Span
+from service.counting.receipt import is_meant
+from service.counting.result import Ballot, SetAside
+from service.counting.round import ReadComment, RoundInput, RoundRules, Ruling, Runoff
+from service.counting.running import Listed, RunningCount
+from service.counting.settle import settle_voter
+from service.errors import NotFound, WrongState
 from service.store.columns import id_of
-from service.store.comments import known_comments
+from service.store.comments import comment_row, stored_comments
+from service.store.deleted import completes
 from service.store.draw_sources import draw_rules_of
 from service.store.draws import drawn_so_far
 from service.store.games import chart_of
-from service.store.readings import Asked, Counted, Hosts, count, read_comments
+from service.store.many import as_time, in_parts, rows_of
+from service.store.readings import Asked, Counted, Hosts, Rulings, read_comment
+from service.store.readings_kept import VoteReader, read_by, reading_from
 from service.store.rounds import name_of, rules_of
+from service.store.silent import WRITTEN, count_silent, list_silent
 from service.store.tables import GameRow, RoundRow
 from service.store.tables_comments import CommentRow, PickRow, RulingRow
 from service.store.tables_counting import RevisionRow
 
+#: The comments that decide something or may, each voter's together.
+_SPEAKING = """
+    AND (c.speaks OR c.id IN (SELECT comment_id FROM rulings)) ORDER BY c.voter, c.id
+"""
+_OF_ROUND = f"FROM comments c WHERE c.round_id = :round {_SPEAKING}"
+_SPEAKING_ONLY = (
+    f"SELECT c.id, c.key, c.voter, c.author, c.author_id, {WRITTEN}, c.reading, c.text, c.older "
+    f"{_OF_ROUND}"
+)
 
-def count_stored(session: Session, game: GameRow, row: RoundRow) -> Counted:
+
+def count_stored(
+    session: Session, game: GameRow, row: RoundRow, most: int | None = None
+) -> Counted:
     """The count of a stored round as it stands; before the closing, of all comments so far.
+
+    It lists at most so many ballots, looks and other comments set aside.
 
     Raises:
         WrongState: the round is a draft.
     """
-    rules = counting_rules(row)
-    chart = chart_of(game)
-    question = Question(chart, rules.choices, tuple(row.languages or ()))
-    hosts = game.hosts if row.hosts is None else row.hosts
-    asked = Asked(question, Hosts.of(hosts), rules.closes)
-    read, texts = read_comments(known_comments(session, row), asked, _rulings(session, row))
-    given = RoundInput(
-        chart,
-        rules,
-        read,
+    round_input = _round_input(session, game, row)
+    running = RunningCount(round_input, most)
+    asked = _asked(session, game, row)
+    is_kept = row.read_by == read_by(asked.question)
+    for of_one_voter in voters_of(session, row, asked, is_kept=is_kept):
+        running.add(of_one_voter)
+    if is_kept:
+        count_silent(session, id_of(row), asked, round_input.rules, running)
+        if most != 0:
+            list_silent(session, id_of(row), asked, running, most)
+    result = running.result()
+    return Counted(
+        round_input,
+        result,
+        running.change(result),
+        tuple(running.listed_ballots()),
+        tuple(running.listed_aside()),
+    )
+
+
+def outcome_of(
+    session: Session, game: GameRow, row: RoundRow, key: str
+) -> Listed[Ballot] | Listed[SetAside]:
+    """What becomes of one comment: its voter's comments alone decide that.
+
+    Raises:
+        NotFound: the round has no comment of that key.
+    """
+    voter = comment_row(session, row, key).voter
+    of_voter = list(_read(session, game, row, "AND c.voter = :voter", voter=voter))
+    for heard, outcome in settle_voter(of_voter, _round_input(session, game, row)):
+        if outcome.key == key:
+            if isinstance(outcome, Ballot):
+                return Listed(heard.comment, outcome)
+            return Listed(heard.comment, outcome)
+    raise NotFound("comment", key, f"see the keys in the comments of round {row.number}")
+
+
+def whole_round(session: Session, game: GameRow, row: RoundRow) -> RoundInput:
+    """All that the round is counted by, with every comment: for what tells of each of them.
+
+    Raises:
+        WrongState: the round is a draft.
+    """
+    given = _round_input(session, game, row)
+    return replace(given, comments=tuple(_read(session, game, row, "ORDER BY c.id")))
+
+
+def of_voters(session: Session, game: GameRow, row: RoundRow, who: str) -> RoundInput:
+    """The same with the comments of the voters of that author's id or name alone.
+
+    Raises:
+        WrongState: the round is a draft.
+    """
+    asked = "SELECT DISTINCT voter, author FROM comments WHERE round_id = :round"
+    meant = {
+        voter
+        for voter, author in rows_of(session, asked, {"round": id_of(row)})
+        if is_meant(who, voter, author)
+    }
+    given = _round_input(session, game, row)
+    comments: list[ReadComment] = []
+    for voter in sorted(meant):
+        comments += _read(session, game, row, "AND c.voter = :voter", voter=voter)
+    return replace(given, comments=tuple(comments))
+
+
+def _read(
+    session: Session, game: GameRow, row: RoundRow, which: str, **given: object
+) -> Iterator[ReadComment]:
+    """Comments of the round, by the readings that are kept where they are good."""
+    asked, rulings = _asked(session, game, row), _rulings(session, row)
+    reader = None if row.read_by == read_by(asked.question) else VoteReader(asked.question)
+    for one in stored_comments(session, id_of(row), which, **given):
+        yield read_comment(one, asked, reader, rulings.get(one.known.key, ()))
+
+
+def _round_input(session: Session, game: GameRow, row: RoundRow) -> RoundInput:
+    """All that the round is counted by, but its comments."""
+    return RoundInput(
+        chart_of(game),
+        counting_rules(row),
+        (),
         host_pick=_pick(session, row),
         runoff=_runoff(session, row),
         drawn=drawn_so_far(session, row),
         salt=None if row.salt is None else bytes.fromhex(row.salt),
     )
-    return count(given, texts)
+
+
+def _asked(session: Session, game: GameRow, row: RoundRow) -> Asked:
+    complete = tuple(completes(session, row))
+    # Who the host is was frozen at the opening; rounds opened before that was so go by the game.
+    hosts = game.hosts if row.hosts is None else row.hosts
+    return Asked(question_of(game, row), Hosts.of(hosts), row.closes, complete)
+
+
+def question_of(game: GameRow, row: RoundRow) -> Question:
+    """What the round asks; frozen from its opening on."""
+    return Question(chart_of(game), row.choices, tuple(row.languages or ()))
+
+
+def voters_of(
+    session: Session, row: RoundRow, asked: Asked, *, is_kept: bool
+) -> Iterator[list[ReadComment]]:
+    """The comments of one voter after the other.
+
+    Where the readings that are kept are good, those that decide nothing are left out; else all
+    are read anew.
+    """
+    rulings = _rulings(session, row)
+    if is_kept and not asked.complete:
+        comments = _as_kept(session, row, asked, rulings)
+    else:
+        reader = None if is_kept else VoteReader(asked.question)
+        which = _SPEAKING if is_kept else "ORDER BY c.voter, c.id"
+        comments = (
+            read_comment(one, asked, reader, rulings.get(one.known.key, ()))
+            for one in stored_comments(session, id_of(row), which)
+        )
+    for _, of_one_voter in groupby(comments, key=lambda one: one.voter):
+        yield list(of_one_voter)
+
+
+def _as_kept(
+    session: Session, row: RoundRow, asked: Asked, rulings: Rulings
+) -> Iterator[ReadComment]:
+    """The comments that may decide something, by what is kept of them alone.
+
+    Only of those that had other words before is all of it needed, to tell which stood.
+    """
+    for part in in_parts(rows_of(session, _SPEAKING_ONLY, _of(row))):
+        marks = ", ".join(str(one[0]) for one in part if one[-1])
+        edited = {
+            one.known.key: read_comment(one, asked, None, rulings.get(one.known.key, ()))
+            for one in stored_comments(session, id_of(row), f"AND c.id IN ({marks or 0})")
+        }
+        for _, key, voter, author, author_id, earliest, latest, reading, words, older in part:
+            if older:
+                yield edited[key]
+                continue
+            first = as_time(earliest)
+            written = Span(first, first if latest == earliest else as_time(latest))
+            is_host = asked.hosts.are(author_id, author)
+            ruled = rulings.get(key, ())
+            yield ReadComment(
+                key, voter, author, written, reading_from(reading), is_host, ruled, words
+            )
+
+
+def _of(row: RoundRow) -> dict[str, object]:
+    return {"round": id_of(row)}
 
 
 def counting_rules(row: RoundRow) -> RoundRules:
@@ -67,7 +229,7 @@ def counting_rules(row: RoundRow) -> RoundRules:
     )
 
 
-def _rulings(session: Session, row: RoundRow) -> dict[str, tuple[Ruling, ...]]:
+def _rulings(session: Session, row: RoundRow) -> Rulings:
     """The host's rulings by the keys of their comments, oldest first."""
     found: dict[str, list[Ruling]] = defaultdict(list)
     joined = (

@@ -28,7 +28,7 @@ def make_engine(settings: Settings) -> Engine:
         wait = int(settings.database_wait * 1000)
         common["connect_args"] = {
             "connect_timeout": max(2, int(settings.database_wait)),
-            "options": f"-c lock_timeout={wait}",
+            "options": f"-c lock_timeout={wait} -c timezone=UTC",
         }
         common["pool_pre_ping"] = True
     engine = create_engine(settings.database, **common)

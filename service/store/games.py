@@ -110,6 +110,14 @@ def change_game(session: Session, game: GameRow, change: Mapping[str, Any]) -> N
     session.flush()
 
 
+def remember_columns(session: Session, game: GameRow, columns: Mapping[str, str]) -> None:
+    """Keep the columns that were named for an export, for those to come."""
+    take_game(session, game)
+    game.columns = dict(columns)
+    session.add(game)
+    session.flush()
+
+
 def _check_guessing(opens: datetime | None, closes: datetime | None) -> None:
     if opens is not None and closes is not None and closes <= opens:
         raise ClosesBeforeOpening(opens.isoformat(), closes.isoformat())

@@ -1,29 +1,43 @@
-"""Comments made ready for counting: the words that stood at the closing, read as votes."""
+"""Comments made ready for counting: the words that stood at the closing, and how they were read."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import datetime
+from functools import lru_cache
 
-from service.ballots.reader import read_vote
-from service.ballots.reading import Question
+from service.ballots.reading import Question, Reading
 from service.comments.comment import Comment
-from service.comments.versions import KnownComment, Version, name_of, version_at, voter_in
-from service.counting.changes import Change, can_looks_change
-from service.counting.count import count_round
-from service.counting.result import Result
+from service.comments.spans import Span
+from service.comments.versions import KnownComment, name_of, version_at
+from service.counting.changes import Change
+from service.counting.result import Ballot, Result, SetAside
 from service.counting.round import ReadComment, RoundInput, Ruling
+from service.counting.running import Listed, written_order
+from service.store.comments import StoredComment, last_seen
+from service.store.deleted import gone_at
+from service.store.readings_kept import VoteReader, reading_from
 
 
 @dataclass(frozen=True, slots=True)
 class Counted:
-    """A round's count with all that led to it. `texts` are the words that were read, by key."""
+    """A round's count. `ballots` and `set_aside` are the comments that it lists, oldest first.
+
+    `round_input` has what was counted by, without the comments.
+    """
 
     round_input: RoundInput
     result: Result
     change: Change
-    texts: Mapping[str, str]
+    ballots: tuple[Listed[Ballot], ...]
+    set_aside: tuple[Listed[SetAside], ...]
+
+    @property
+    def comments(self) -> list[ReadComment]:
+        """The comments that it lists, oldest first."""
+        found = [one.comment for one in self.ballots] + [one.comment for one in self.set_aside]
+        return sorted(found, key=written_order)
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,9 +58,14 @@ class Hosts:
 
     def wrote(self, comment: Comment) -> bool:
         """Whether a comment is the host's own."""
-        return comment.author_id in self.ids or _bare(comment.author) in self.names
+        return self.are(comment.author_id, comment.author)
+
+    def are(self, author_id: str | None, author: str) -> bool:
+        """Whether this author is the host."""
+        return author_id in self.ids or (bool(self.names) and _bare(author) in self.names)
 
 
+@lru_cache(maxsize=1000)
 def _bare(name: str) -> str:
     """A name as names are compared, without the sign before it."""
     name = name_of(name)
@@ -55,37 +74,65 @@ def _bare(name: str) -> str:
 
 @dataclass(frozen=True, slots=True)
 class Asked:
-    """How comments are to be read: the round's question, the host's own names, the closing."""
+    """How comments are to be heard: the round's question, the host's own names, the closing.
+
+    `complete` are the times of copying of complete batches, earliest first: what they do not show
+    any more was deleted.
+    """
 
     question: Question
     hosts: Hosts
     closes: datetime | None
+    complete: tuple[datetime, ...] = ()
 
 
-def read_comments(
-    known: Iterable[KnownComment], asked: Asked, rulings: Mapping[str, tuple[Ruling, ...]]
-) -> tuple[tuple[ReadComment, ...], dict[str, str]]:
-    """Every comment read as a vote, and the words of each that were read."""
-    read: list[ReadComment] = []
-    texts: dict[str, str] = {}
-    for one in known:
-        version: Version = version_at(one, asked.closes)
-        texts[one.key] = version.text
-        read.append(
-            ReadComment(
-                key=one.key,
-                voter=voter_in(one),
-                author=one.comment.author,
-                written=version.written,
-                reading=read_vote(version.text, asked.question),
-                is_host=asked.hosts.wrote(one.comment),
-                rulings=rulings.get(one.key, ()),
-            )
-        )
-    return tuple(read), texts
+def read_comment(
+    one: StoredComment, asked: Asked, reader: VoteReader | None, rulings: tuple[Ruling, ...]
+) -> ReadComment:
+    """A comment by the words that stood at the closing, as they were read.
+
+    With a `reader` they are read now; without one their kept reading is good.
+    """
+    known = one.known
+    version = version_at(known, asked.closes)
+    kept = None if reader else one.readings[known.versions.index(version)]
+    if kept is None:
+        reader = reader or VoteReader(asked.question)
+        kept = reader.read(version.text)[0]
+    reading = reading_from(kept)
+    return ReadComment(
+        key=known.key,
+        voter=one.voter,
+        author=known.comment.author,
+        written=version.written,
+        reading=_of_deleted(reading, gone_of(known, asked.complete), asked.closes),
+        is_host=asked.hosts.wrote(known.comment),
+        rulings=rulings,
+        text=version.text,
+    )
 
 
-def count(round_input: RoundInput, texts: Mapping[str, str]) -> Counted:
-    """Count the round and see whether its looks could change the result."""
-    result = count_round(round_input)
-    return Counted(round_input, result, can_looks_change(round_input, result), texts)
+def gone_of(known: KnownComment, complete: tuple[datetime, ...]) -> Span | None:
+    """Between when a comment was deleted; None while it stands."""
+    return gone_at(last_seen(known), complete) if complete else None
+
+
+def _of_deleted(reading: Reading, gone: Span | None, closes: datetime | None) -> Reading:
+    """A reading that would decide something, of a comment that may be gone before the closing.
+
+    Whether its writer took the vote back or tidied up, only the host can say.
+    """
+    if gone is None or (closes is not None and gone.earliest >= closes):
+        return reading
+    if reading.outcome == "none" and reading.reason != "withdrawn":
+        return reading
+    between = " and ".join(_said(at) for at in (gone.earliest, gone.latest))
+    why = f"it was deleted between {between}; before that it was read so: {reading.why}"
+    return Reading("look", reading.pages, None, why, reading.evidence)
+
+
+def _said(at: datetime) -> str:
+    return at.strftime("%Y-%m-%d %H:%M UTC")
+
+
+Rulings = Mapping[str, tuple[Ruling, ...]]

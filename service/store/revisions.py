@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-from collections import Counter
 from collections.abc import Sequence
 from datetime import datetime
 from typing import Any
@@ -14,6 +13,7 @@ from service.counting.record import RecordAbout, SealedRecord, make_record
 from service.counting.result import TieStep
 from service.errors import NotFound
 from service.store.columns import id_of
+from service.store.counting import whole_round
 from service.store.readings import Counted
 from service.store.rounds import name_of
 from service.store.tables import GameRow, RoundRow
@@ -64,10 +64,9 @@ def record_now(
     session: Session,
     game: GameRow,
     row: RoundRow,
-    counted: Counted,
     said: tuple[str | None, datetime],
 ) -> tuple[RecordAbout, SealedRecord]:
-    """The record that a count would be announced with; `said` is the reason and the time."""
+    """The record that the count would be announced with; `said` is the reason and the time."""
     before = revisions_of(session, row)
     reason, now = said
     about = RecordAbout(
@@ -82,7 +81,7 @@ def record_now(
         reason=reason,
         before=before[-1].digest if before else None,
     )
-    return about, make_record(about, counted.round_input)
+    return about, make_record(about, whole_round(session, game, row))
 
 
 def is_the_same_count(record: SealedRecord, before: RevisionRow) -> bool:
@@ -124,10 +123,10 @@ def public_result(counted: Counted, words: str) -> dict[str, Any]:
         "tally": [{"page": page, "votes": votes} for page, votes in result.tally],
         "steps": [_step(step) for step in result.steps],
         "why": result.why,
-        "comments": len(counted.round_input.comments),
-        "ballots": len(result.ballots),
-        "set_aside": dict(Counter(aside.cause for aside in result.set_aside)),
-        "looks": len(result.looks),
+        "comments": result.figures.comments,
+        "ballots": result.figures.ballots,
+        "set_aside": dict(result.figures.set_aside),
+        "looks": result.figures.looks,
         "looks_why": counted.change.why,
         "announcement": words,
     }

@@ -77,7 +77,7 @@ def pick_page(
 
 def _waiting_for_pick(session: Session, game: GameRow, row: RoundRow) -> tuple[int, ...]:
     """The pages that the chain brings before the host; she may pick anew until announcing."""
-    result = count_stored(session, game, row).result
+    result = count_stored(session, game, row, most=0).result
     for step in result.steps:
         if step.rule == "host's pick":
             return step.tied

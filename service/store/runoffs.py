@@ -77,7 +77,7 @@ def runoff_pages(session: Session, game: GameRow, first: RoundRow) -> Votable:
         )
     if first.state not in ("closed", "announced"):
         raise WrongState(name_of(first), first.state, "given a runoff", "close it first")
-    counted = count_stored(session, game, first)
+    counted = count_stored(session, game, first, most=0)
     last = counted.result.steps[-1] if counted.result.steps else None
     if last is None or last.rule != "runoff" or not last.waits:
         raise WrongState(

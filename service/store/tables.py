@@ -36,8 +36,9 @@ class TokenRow(Row, table=True):
 class GameRow(Row, table=True):
     """A game: its chart, its rules and what is public of its mystery.
 
-    `hosts` are the names and author ids the host herself comments under. `changes` counts the
-    changes of state; a transaction that raises it first has the game for itself.
+    `hosts` are the names and author ids the host herself comments under. `columns` are the columns
+    that were last named for an export, by their meanings. `changes` counts the changes of state; a
+    transaction that raises it first has the game for itself.
     """
 
     __tablename__ = "games"
@@ -50,6 +51,7 @@ class GameRow(Row, table=True):
     next_from: str
     hosts: list[str] = Field(sa_type=JSON)
     languages: list[str] = Field(sa_type=JSON)
+    columns: dict[str, str] | None = Field(default=None, sa_type=JSON)
     wants: str
     names_per_comment: int
     guesses_per_voter: int | None = None
@@ -94,6 +96,7 @@ class RoundRow(Row, table=True):
     `runoff_of` is the number of the round whose tied pages are voted on again. `sources` are those
     of the draw, `commitment` and the public `salt` are made at the opening, when `hosts`, the
     host's own names, are frozen too. `result` is that of the newest revision.
+    `read_by` names the reader and the question that the readings of its comments are of.
     `changes` counts the changes; a transaction that raises it first has the round for itself.
     """
 
@@ -132,6 +135,7 @@ class RoundRow(Row, table=True):
     closed: datetime | None = Field(default=None, sa_type=UtcTime)
     announced: datetime | None = Field(default=None, sa_type=UtcTime)
     result: dict[str, Any] | None = Field(default=None, sa_type=JSON)
+    read_by: str | None = None
     changes: int = 0
     runoff_of: int | None = None
     sources: list[dict[str, Any]] | None = Field(default=None, sa_type=JSON)

@@ -4,14 +4,24 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from sqlalchemy import JSON, BigInteger, UniqueConstraint
+from sqlalchemy import JSON, BigInteger, UniqueConstraint, false, text, true
 from sqlmodel import Field
 
 from service.store.columns import Row, UtcTime
 
+#: What rows have that were kept before there was such a column.
+EMPTY, NONE = text("''"), text("0")
+
 
 class BatchRow(Row, table=True):
-    """One import: what it held, and the digest by which the same bytes are known again."""
+    """One import: what it held, and the digest by which the same bytes are known again.
+
+    `unreadable` lists the first of what could not be read, `unreadable_count` tells how much it
+    was. `complete` is the host's word that it shows every comment there was when it was copied;
+    `gone` are those that it shows to have been deleted. `first` and `last` are the ends of the
+    time that its comments cover, at `last_sure` or later its last one was surely written;
+    `copied_told` says that the time of copying is the host's.
+    """
 
     __tablename__ = "batches"
     __table_args__ = (
@@ -28,19 +38,30 @@ class BatchRow(Row, table=True):
     mapping: dict[str, str] = Field(sa_type=JSON)
     notes: list[str] = Field(sa_type=JSON)
     unreadable: list[dict[str, str]] = Field(sa_type=JSON)
+    unreadable_count: int = Field(sa_column_kwargs={"server_default": NONE})
     new: int
     edited: int
     unchanged: int
+    gone: int = Field(sa_column_kwargs={"server_default": NONE})
+    complete: bool = Field(sa_column_kwargs={"server_default": false()})
     size: int = Field(sa_type=BigInteger)
+    first: datetime | None = Field(default=None, sa_type=UtcTime)
+    last: datetime | None = Field(default=None, sa_type=UtcTime)
+    last_sure: datetime | None = Field(default=None, sa_type=UtcTime)
     copied_at: datetime = Field(sa_type=UtcTime)
+    copied_told: bool = Field(sa_column_kwargs={"server_default": false()})
     handed_in: datetime = Field(sa_type=UtcTime)
     handed_in_by: str
 
 
 class CommentRow(Row, table=True):
-    """One comment of a round: who, when, and the batch it first came in.
+    """One comment of a round: who, when, the batch it first came in, and its newest words.
 
-    Its words stand in its versions.
+    Without an edit its words were written when it was posted. `seen` are the first and the last
+    copying of a batch that showed them; without it only its first batch did. `older` counts the
+    words that it had before, in `versions`. `voter` is who wrote it, as ballots are settled.
+    `reading` keeps how the newest words read as a vote (readings_kept.py); `speaks` is false where
+    that is nothing at all and there are no older words: such a comment decides nothing.
     """
 
     __tablename__ = "comments"
@@ -50,6 +71,7 @@ class CommentRow(Row, table=True):
     round_id: int = Field(foreign_key="rounds.id")
     batch_id: int = Field(foreign_key="batches.id")
     key: str
+    voter: str = Field(sa_column_kwargs={"server_default": EMPTY})
     author: str
     author_id: str | None = None
     source_id: str | None = None
@@ -59,10 +81,16 @@ class CommentRow(Row, table=True):
     posted_latest: datetime = Field(sa_type=UtcTime)
     edited_earliest: datetime | None = Field(default=None, sa_type=UtcTime)
     edited_latest: datetime | None = Field(default=None, sa_type=UtcTime)
+    seen_earliest: datetime | None = Field(default=None, sa_type=UtcTime)
+    seen_latest: datetime | None = Field(default=None, sa_type=UtcTime)
+    text: str = Field(sa_column_kwargs={"server_default": EMPTY})
+    reading: str | None = None
+    speaks: bool = Field(sa_column_kwargs={"server_default": true()})
+    older: int = Field(default=0, sa_column_kwargs={"server_default": NONE})
 
 
 class VersionRow(Row, table=True):
-    """The words of a comment, since when they stand and when batches showed them.
+    """Words that a comment had before its newest: since when they stood, when batches showed them.
 
     `number` counts from 1, oldest first.
     """
@@ -78,6 +106,7 @@ class VersionRow(Row, table=True):
     written_latest: datetime = Field(sa_type=UtcTime)
     seen_earliest: datetime | None = Field(default=None, sa_type=UtcTime)
     seen_latest: datetime | None = Field(default=None, sa_type=UtcTime)
+    reading: str | None = None
 
 
 class RulingRow(Row, table=True):

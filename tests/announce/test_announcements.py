@@ -23,6 +23,7 @@ from service.chart.votable import Votable
 from service.comments.spans import Span
 from service.counting.changes import can_looks_change
 from service.counting.count import count_round
+from service.counting.figures import figures_of
 from service.counting.result import CAUSES, Ballot, Result, SetAside, TieStep
 from service.counting.round import ReadComment, RoundInput, RoundRules
 
@@ -46,8 +47,10 @@ def ballot(key: str, *pages: int, written: Span = MORNING, ruled: bool = False) 
 
 def result(*ballots: Ballot, **changed: object) -> Result:
     """A result that page 3 won with one vote, unless it is changed."""
-    plain = Result(ballots or (ballot("a", 3),), (), ((3, 1),), (), 3, (), "Page 3 wins.")
-    return replace(plain, **changed)  # type: ignore[arg-type]
+    counted = ballots or (ballot("a", 3),)
+    plain = Result(counted, (), ((3, 1),), (), 3, (), "Page 3 wins.", figures_of(counted))
+    other = replace(plain, **changed)  # type: ignore[arg-type]
+    return replace(other, figures=figures_of((*other.ballots, *other.set_aside)))
 
 
 def test_an_opening_says_all_that_a_voter_needs() -> None:
@@ -187,7 +190,10 @@ def test_a_tie_that_waits_is_told_as_undecided() -> None:
 
 def test_a_round_without_votes() -> None:
     words = result_words(
-        HEADING, Result((), (), (), (), None, (), "Nobody chose a page, so there is no winner.")
+        HEADING,
+        Result(
+            (), (), (), (), None, (), "Nobody chose a page, so there is no winner.", figures_of(())
+        ),
     )
     assert words == (
         "The Windy Chart, round 2: no page was chosen.\n\n"

@@ -29,7 +29,10 @@ PUBLIC = {
     ("get", "/api/games/{game}/rounds/{number}/record"),
     ("get", "/api/games/{game}/rounds/{number}/draw"),
 }
-COLLECTORS = {("post", "/api/games/{game}/rounds/{number}/batches")}
+COLLECTORS = {
+    ("post", "/api/games/{game}/rounds/{number}/batches"),
+    ("get", "/api/progress/{watch}"),
+}
 FILLED = {
     "game": "windy-island",
     "number": "1",
@@ -37,6 +40,7 @@ FILLED = {
     "page": "1",
     "key": "c0",
     "name": "nobody",
+    "watch": "some-request",
 }
 
 

@@ -1,4 +1,4 @@
-"""A stored round of many comments is counted without holding what was read of them twice."""
+"""A stored round of many comments is counted without holding more of them than are listed."""
 
 from __future__ import annotations
 
@@ -8,13 +8,13 @@ from typing import Any
 import pytest
 
 from service.api.counted_out import tally_out
-from service.ballots.reading import Reading
 from service.comments.versions import KnownComment
+from service.counting.round import ReadComment
 from service.store.tables_comments import CommentRow, VersionRow
 from tests.api.asking import ROUND, done, open_round, votes
 from tests.api.conftest import Service
 
-HELD = (Reading, KnownComment, CommentRow, VersionRow)
+HELD = (ReadComment, KnownComment, CommentRow, VersionRow)
 
 
 def held() -> dict[str, int]:
@@ -23,7 +23,7 @@ def held() -> dict[str, int]:
     return {kind.__name__: kinds.count(kind) for kind in HELD}
 
 
-def test_a_tally_holds_one_reading_a_comment_and_lets_go_of_all(
+def test_a_tally_holds_what_it_lists_and_lets_go_of_all(
     service: Service, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     open_round(service)
@@ -39,9 +39,15 @@ def test_a_tally_holds_one_reading_a_comment_and_lets_go_of_all(
         return answer
 
     monkeypatch.setattr("service.api.tally_routes.tally_out", watched)
-    assert done(service.host.get(f"{ROUND}/tally"))["comments"] == 300
+    tally = done(service.host.get(f"{ROUND}/tally", most=10))
+    assert (tally["comments"], tally["figures"]["ballots"], tally["figures"]["looks"]) == (
+        300,
+        100,
+        100,
+    )
+    assert [len(tally[name]) for name in ("ballots", "looks", "set_aside")] == [10, 10, 20]
     for now in while_counted:
         more = {kind: many - before[kind] for kind, many in now.items()}
-        # The rows and what was made of them are gone once their words are read.
-        assert more == {"Reading": 300, "KnownComment": 0, "CommentRow": 0, "VersionRow": 0}
+        # Ten of each are listed: ballots, looks and others; all the rest is gone.
+        assert more == {"ReadComment": 30, "KnownComment": 0, "CommentRow": 0, "VersionRow": 0}
     assert held() == before

@@ -103,3 +103,49 @@ def test_a_comment_is_itself_wherever_it_stands_in_the_export(comment: Comment) 
     first = merge_batch((), [comment], at(10))
     moved = replace(comment, place="line 99")
     assert merge_batch(first.new, [moved], at(10)).new == ()
+
+
+#: What one comment said from which hour on: its first words, then edits, all of them different.
+STORIES = st.lists(
+    st.tuples(st.integers(1, 30), st.booleans()), max_size=3, unique_by=lambda edit: edit[0]
+).map(sorted)
+
+
+def shown_at(hour: float, stories: list[list[tuple[int, bool]]], ids: bool) -> list[Comment]:  # noqa: FBT001
+    """What a batch of that hour shows; some edits are told with their time, others are not."""
+    shown = []
+    for place, story in enumerate(stories):
+        done = [edit for edit in story if edit[0] < hour]
+        told = exactly(done[-1][0]) if done and done[-1][1] else None
+        shown.append(
+            Comment(
+                f"Viewer {place}",
+                f"words {len(done)}",
+                exactly(0),
+                id=f"c{place}" if ids else None,
+                edited=told,
+            )
+        )
+    return shown
+
+
+@given(
+    st.lists(STORIES, min_size=1, max_size=3),
+    st.lists(st.integers(1, 31).map(lambda hour: hour + 0.5), min_size=2, max_size=4, unique=True),
+    st.booleans(),
+    st.randoms(use_true_random=False),
+)
+@settings(max_examples=300)
+def test_the_order_of_batches_does_not_matter(
+    stories: list[list[tuple[int, bool]]],
+    hours: list[float],
+    ids: bool,  # noqa: FBT001
+    random: object,
+) -> None:
+    batches = [(hour, shown_at(hour, stories, ids)) for hour in sorted(hours)]
+    in_order = {one.key: one for one in known_after(*batches)}
+    random.shuffle(batches)  # type: ignore[attr-defined]
+    known = {one.comment.author: one for one in known_after(*batches)}
+    for one in in_order.values():
+        other = known[one.comment.author]
+        assert (other.comment, other.versions) == (one.comment, one.versions)

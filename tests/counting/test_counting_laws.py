@@ -159,6 +159,8 @@ def test_naming_the_winner_again_never_makes_it_lose_where_the_latest_stands(
         return
     added = replace(vote("added", winner, voter=voter), written=at)
     again = count_round(replace(given, comments=(*given.comments, added)))
+    if "added" in (look.key for look in again.looks):
+        return  # Which of this voter's comments is the latest cannot be told: the host decides.
     assert again.winner == winner
 
 

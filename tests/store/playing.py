@@ -61,7 +61,7 @@ def kept(database: Database, game: str, number: int = 1) -> RoundRow:
 def key_of(database: Database, game: str, words: str) -> str:
     with database.reading() as session:
         counted = count_stored(session, *found(session, game))
-    [key] = [key for key, text in counted.texts.items() if text == words]
+    [key] = [comment.key for comment in counted.comments if comment.text == words]
     return key
 
 

@@ -38,7 +38,7 @@ def test_a_later_ruling_follows_and_both_are_kept(database: Database, game: str)
     rule(database, game, "12 or 40", second)
     with database.reading() as session:
         counted = count_stored(session, *found(session, game))
-    assert counted.round_input.comments[0].rulings == (first, second)
+    assert counted.comments[0].rulings == (first, second)
     assert counted.result.tally == ((40, 1),)
 
 
@@ -49,7 +49,7 @@ def test_a_ruling_on_time_alone_is_kept_as_such(database: Database, game: str) -
     rule(database, game, "12", Ruling((), "I saw it before", after(3), in_time=False))
     with database.reading() as session:
         counted = count_stored(session, *found(session, game))
-    assert counted.round_input.comments[0].rulings[0].in_time is False
+    assert counted.comments[0].rulings[0].in_time is False
     [aside] = counted.result.set_aside
     assert not aside.needs_look
 
@@ -72,7 +72,7 @@ def test_a_ruling_that_cannot_be_is_refused(
         rule(database, game, "12 or 40", ruling)
     with database.reading() as session:
         counted = count_stored(session, *found(session, game))
-    assert counted.round_input.comments[0].rulings == ()
+    assert counted.comments[0].rulings == ()
 
 
 @pytest.mark.parametrize("key", ["c0", "", "a\x00b", "../etc", "'; DROP TABLE comments"])

@@ -15,7 +15,6 @@ from service.mystery.answer import Answer
 from service.mystery.seal import draw_value_of
 from service.store.announcing import announce_round, revise_round
 from service.store.answers import seal_answer
-from service.store.batches import hand_in
 from service.store.counting import count_stored
 from service.store.database import Database
 from service.store.draws import tell_source
@@ -58,8 +57,8 @@ def played(database: Database, game: str, number: int, *words: str, announces: b
     """The round of that number from its opening to its announcement."""
     opened(database, game, number)
     said = [comment(f"viewer {place}", text, 52 + place) for place, text in enumerate(words)]
+    handed_in(database, game, delivery(said, copied=60), number)
     with database.writing() as session:
-        hand_in(session, found(session, game, number)[1], delivery(said, copied=60))
         close_round(session, found(session, game, number)[1], after(62), after(63))
     if announces:
         with database.writing() as session:
@@ -202,9 +201,9 @@ def test_a_runoff_counted_again_counts_its_first_round_again(database: Database,
     tied_round(database, game)
     number = drafted(database, game)
     played(database, game, number, "21", "21", "13")
+    late = [comment("Liv", "13", 53), comment("Rakul", "13", 54)]
+    handed_in(database, game, delivery(late, copied=60), number)
     with database.writing() as session:
-        late = [comment("Liv", "13", 53), comment("Rakul", "13", 54)]
-        hand_in(session, found(session, game, number)[1], delivery(late, copied=60))
         revise_round(session, *found(session, game, number), "a late export", after(70))
     with database.reading() as session:
         first = list(revisions_of(session, found(session, game, 1)[1]))

@@ -23,7 +23,7 @@ def test_an_announced_result_becomes_the_first_revision(empty_settings: Settings
     engine = make_engine(empty_settings)
     at = AT if engine.dialect.name == "postgresql" else AT.removesuffix("+00:00") + ".000000"
     with engine.begin() as connection:
-        command.upgrade(alembic_config(connection), "0001")
+        command.upgrade(alembic_config(connection), "0002")
         connection.execute(
             text(
                 "INSERT INTO games (id, slug, name, zone, chart, next_from, hosts, languages, wants,"

@@ -1,14 +1,14 @@
 """Draws, runoffs, and announced results as revisions with their records
 
 Revision ID: 0010
-Revises: 0001
+Revises: 0002
 """
 
 import sqlalchemy as sa
 from alembic import op
 
 revision = "0010"
-down_revision = "0001"
+down_revision = "0002"
 branch_labels = None
 depends_on = None
 

@@ -1,0 +1,109 @@
+"""The comments of a batch that may have to do with one another or with known ones, in parts.
+
+Most comments of an export are new and share nothing with any other. Only the rest is merged, and
+that in parts that share nothing: where there is very much of it, with the help of a scratch
+database that is a file without a name.
+"""
+
+from __future__ import annotations
+
+import marshal
+import sqlite3
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+from service.comments.links import Groups
+from service.store.staging import Waiting
+
+#: How many comments are merged at once, and how many are held in memory for it.
+AT_ONCE = 20_000
+
+
+@dataclass(slots=True)
+class Part:
+    """Comments to be merged by themselves: the ids of known ones, and those that wait."""
+
+    known: list[int] = field(default_factory=list)
+    waiting: list[Waiting] = field(default_factory=list)
+
+    def add(self, one: int | Waiting) -> None:
+        """Add a known comment by its id, or one that waits."""
+        if isinstance(one, int):
+            self.known.append(one)
+        else:
+            self.waiting.append(one)
+
+
+class Leftovers:
+    """What is left to be merged; close it when it has been."""
+
+    def __init__(self, at_once: int = AT_ONCE) -> None:
+        self._at_once = at_once
+        self._held: list[tuple[tuple[int, ...], int | Waiting]] = []
+        self._scratch: sqlite3.Connection | None = None
+        self._count = 0
+
+    def add(self, links: tuple[int, ...], one: int | Waiting) -> None:
+        """Add a known comment (its id) or one that waits, with the links that others share."""
+        self._held.append((links, one))
+        if len(self._held) >= self._at_once:
+            self._put_away()
+
+    def close(self) -> None:
+        """Leave nothing behind."""
+        if self._scratch is not None:
+            self._scratch.close()
+
+    def parts(self) -> Iterator[Part]:
+        """Everything in parts that share nothing."""
+        if self._scratch is None:
+            part = Part()
+            for _, one in self._held:
+                part.add(one)
+            if self._held:
+                yield part
+            return
+        self._put_away()
+        self._group(self._scratch)
+        found = self._scratch.execute("SELECT part, one FROM items ORDER BY part, number")
+        part, at = Part(), 0
+        for number, packed in found:
+            if number != at:
+                yield part
+                part, at = Part(), number
+            part.add(marshal.loads(packed))  # noqa: S302 - this process wrote it
+        yield part
+
+    def _put_away(self) -> None:
+        if self._scratch is None:
+            self._scratch = sqlite3.connect("", isolation_level=None)
+            self._scratch.executescript(
+                "PRAGMA synchronous = OFF; PRAGMA journal_mode = OFF; PRAGMA cache_size = -20000;"
+                "CREATE TABLE items (number INTEGER PRIMARY KEY, one BLOB, part INTEGER);"
+                "CREATE TABLE links (link INTEGER, number INTEGER);"
+            )
+        numbered = list(enumerate(self._held, self._count))
+        self._count += len(self._held)
+        self._held = []
+        self._scratch.executemany(
+            "INSERT INTO items VALUES (?, ?, 0)",
+            ((number, marshal.dumps(one)) for number, (_, one) in numbered),
+        )
+        self._scratch.executemany(
+            "INSERT INTO links VALUES (?, ?)",
+            ((link, number) for number, (links, _) in numbered for link in links),
+        )
+
+    def _group(self, scratch: sqlite3.Connection) -> None:
+        groups = Groups(self._count)
+        last, first = None, 0
+        for link, number in scratch.execute("SELECT link, number FROM links ORDER BY link"):
+            if link == last:
+                groups.join(number, first)
+            else:
+                last, first = link, number
+        parts = groups.parts(self._at_once)
+        scratch.executemany(
+            "UPDATE items SET part = ? WHERE number = ?",
+            ((part, number) for number, part in enumerate(parts)),
+        )
