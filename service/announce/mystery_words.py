@@ -86,8 +86,11 @@ def ending_of_guessing(game: str, ended: datetime, zone: ZoneInfo) -> str:
     return f"{game}: guessing has ended.\n\nGuesses made before {when} count."
 
 
-def winner_words(told: Winner, *, instead_of: str = "") -> str:
-    """The first right guesser; `instead_of` is the reason why another was announced before."""
+def winner_words(told: Winner, *, instead_of: str = "", ruled: str = "") -> str:
+    """The first right guesser; `instead_of` is the reason why another was announced before.
+
+    `ruled` is the host's reason where the times could not tell the first right guesses apart.
+    """
     when = ""
     if told.written is not None:
         when = f", on {instant_in_words(told.written, told.zone)}"
@@ -96,6 +99,7 @@ def winner_words(told: Winner, *, instead_of: str = "") -> str:
         f"{told.game}: the piece is named.",
         again,
         f"{told.author} was the first to name it{when}. Guessing has ended.",
+        _ruling(ruled),
         _claim(told),
     )
 
@@ -165,6 +169,15 @@ def _claim(told: Winner) -> str:
         chosen = f" It may be chosen from: {_closed(told.choose_from)}"
     until = instant_in_words(told.claim_by, told.zone)
     return f"The prize: {_closed(told.offer)}{chosen} Please claim it before {until}."
+
+
+def _ruling(reason: str) -> str:
+    if not reason:
+        return ""
+    return (
+        "Another right guess may have been as early: their times cannot be told apart. So I had to "
+        f"rule which was the first. My reason: {_closed(reason)}"
+    )
 
 
 def _closed(words: str) -> str:

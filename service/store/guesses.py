@@ -51,12 +51,14 @@ class FoundGuess:
 class Guesses:
     """All guesses of a game, oldest first, and the first right one.
 
-    `picked` is the guess that the host ruled to be the first of those that cannot be told apart.
+    `picked` is the guess that the host ruled to be the first of those that cannot be told apart,
+    `pick_reason` says why.
     """
 
     found: tuple[FoundGuess, ...]
     first: FirstRight
     picked: str | None = None
+    pick_reason: str = ""
 
     def first_without(self, voters: frozenset[str]) -> FirstRight:
         """The first right guess of anybody but these voters."""
@@ -93,8 +95,9 @@ def judge_guesses(session: Session, game: GameRow) -> Guesses:
         FoundGuess(one, text, number, rulings.get(judged.key, ()))
         for one, (judged, text, number) in zip(settled, in_order, strict=True)
     )
-    picked = _picked(session, game)
-    return Guesses(guesses, first_right(settled, picked=picked), picked)
+    pick = _picked(session, game)
+    picked, reason = (pick.key, pick.reason) if pick else (None, "")
+    return Guesses(guesses, first_right(settled, picked=picked), picked, reason)
 
 
 def rule_on_guess(session: Session, game: GameRow, key: str, ruling: GuessRuling) -> None:
@@ -199,6 +202,6 @@ def _rulings(session: Session, game: GameRow) -> dict[str, tuple[GuessRuling, ..
     return {key: tuple(rulings) for key, rulings in found.items()}
 
 
-def _picked(session: Session, game: GameRow) -> str | None:
-    of_game = select(GuessPickRow.key).where(GuessPickRow.game_id == id_of(game))
+def _picked(session: Session, game: GameRow) -> GuessPickRow | None:
+    of_game = select(GuessPickRow).where(GuessPickRow.game_id == id_of(game))
     return session.exec(of_game.order_by(col(GuessPickRow.id).desc())).first()

@@ -84,8 +84,9 @@ def _ready(
             "where the prize may be chosen from": prize.choose_from,
         }
     if game.guesses_open is not None and game.seal is not None:
-        yield "opening of guessing", opening_of_guessing(_guessing(session, game)), offered
-        if guessing_state(game, now) == "ended" and game.guesses_close is not None:
+        if guessing_state(game, now) != "ended":
+            yield "opening of guessing", opening_of_guessing(_guessing(session, game)), offered
+        elif game.guesses_close is not None:
             ended = ending_of_guessing(game.name, game.guesses_close, zone)
             yield "end of guessing", ended, named
     for row in winners_of(session, game):

@@ -30,10 +30,14 @@ Cause = Literal["first", "put right", "passed on"]
 
 @dataclass(frozen=True, slots=True)
 class Why:
-    """Why a winner is announced: the cause, and the host's reason where there is one."""
+    """Why a winner is announced: the cause, and the host's reason where there is one.
+
+    `ruled` is her reason where she ruled which of several guesses was the first.
+    """
 
     cause: Cause
     reason: str = ""
+    ruled: str = ""
 
 
 def winners_of(session: Session, game: GameRow) -> tuple[WinnerRow, ...]:
@@ -63,10 +67,11 @@ def announce_winner(session: Session, game: GameRow, reason: str, now: datetime)
     guesses = judge_guesses(session, game)
     first = guesses.first_without(passed_voters(before))
     winner = _proved(game, guesses, first)
-    why = Why("first")
+    ruled = guesses.pick_reason if first.tied else ""
+    why = Why("first", ruled=ruled)
     if before:
         _check_put_right(game, before[-1], winner, reason)
-        why = Why("put right", reason)
+        why = Why("put right", reason, ruled)
     if guessing_state(game, now) == "open":
         game.guesses_close = now
         session.add(game)
@@ -160,6 +165,8 @@ def _announced(
     )
     if why.cause == "put right":
         check_tells_nothing(session, game, why.reason, "the reason")
+    if why.ruled:
+        check_tells_nothing(session, game, why.ruled, "the reason of the ruling")
     prize = session.get(PrizeRow, id_of(game))
     row = WinnerRow(
         game_id=id_of(game),
@@ -179,7 +186,7 @@ def _announced(
     if why.cause == "passed on":
         row.announcement = passed_on_words(told)
     else:
-        row.announcement = winner_words(told, instead_of=why.reason)
+        row.announcement = winner_words(told, instead_of=why.reason, ruled=why.ruled)
     session.add(row)
     session.flush()
     return row

@@ -72,6 +72,13 @@ def test_a_winner_is_named_with_the_time_and_the_claim() -> None:
     )
 
 
+def test_a_winner_by_a_ruling_is_named_with_its_reason() -> None:
+    assert "rule" not in winner_words(WINNER)
+    words = winner_words(WINNER, ruled="hers stood above")
+    assert "cannot be told apart" in words
+    assert "My reason: hers stood above." in words
+
+
 def test_a_reminder_and_the_passing_on_say_until_when() -> None:
     for words in (claim_reminder(WINNER), passed_on_words(WINNER)):
         assert "Maren" in words

@@ -111,9 +111,20 @@ def test_the_host_rules_who_was_first(service: Service) -> None:
     tove = {"key": guess_of(service, "Tove")["key"]}
     told = done(service.host.post(f"{PATH}/guesses/first", tove | said), 201)
     assert told["first"]["author"] == "Tove"
-    assert done(service.host.post(WINNER), 201)["author"] == "Tove"
+    announced = done(service.host.post(WINNER), 201)
+    assert announced["author"] == "Tove"
+    assert "cannot be told apart" in announced["announcement"]
+    assert "My reason: hers stood above when I looked." in announced["announcement"]
     nobody = service.host.post(f"{PATH}/guesses/first", {"key": "c0"} | said)
     assert_problem(nobody, 404)
+
+
+def test_a_ruling_on_the_first_does_not_tell_the_answer(service: Service) -> None:
+    play_for_prize(service, MAREN, ("Tove", MAREN[1], f"{TITLE}!"))
+    said = {"key": guess_of(service, "Tove")["key"], "reason": f"she wrote {TITLE} in full"}
+    done(service.host.post(f"{PATH}/guesses/first", said), 201)
+    assert_problem(service.host.post(WINNER), 422, "the reason of the ruling")
+    assert prize(service)["winners"] == []
 
 
 def test_a_winner_is_announced_once(service: Service) -> None:
