@@ -21,7 +21,7 @@ STEPS = (
     ("style", ("ruff", "check", ".")),
     ("layout", ("ruff", "format", "--check", ".")),
     ("types", ("mypy",)),
-    ("tests", ("pytest",)),
+    ("tests", ("pytest", "--numprocesses=auto", "--dist=loadfile")),
 )
 
 
