@@ -34,6 +34,8 @@ from service.errors import BadInput
 PASTED = "pasted text"
 #: More comments than there are.
 EVERYTHING = 10_000_000
+#: How many ballots, looks and others set aside are asked for where not all are shown.
+SOME = 500
 
 
 @contextmanager
@@ -66,14 +68,13 @@ def counted(given: argparse.Namespace) -> Json:
             raise BadInput("the stored game has several rounds", "add --round N")
         with chosen(given.server, given.token) as client:
             place = f"/games/{quote(given.game, safe='')}/rounds/{given.round}"
-            wanted = {"most": EVERYTHING} if is_whole(given) else {}
-            return client.get(f"{place}/tally", **wanted)
+            return client.get(f"{place}/tally", most=most_of(given))
     if given.file is None:
         raise BadInput(
             "no export is named", "add FILE, or - for pasted text, or --game NAME --round N"
         )
     question = question_of(given)
-    place = f"/tally?most={EVERYTHING}" if is_whole(given) else "/tally"
+    place = f"/tally?most={most_of(given)}"
     with export_of(given.file) as export, chosen(given.server, given.token) as client:
         return handed_in(client, place, export, json.dumps(question))
 
@@ -85,9 +86,9 @@ def handed_in(client: Client, place: str, export: tuple[str, BinaryIO], question
         return client.hand_in(place, name, content, question=question)
 
 
-def is_whole(given: argparse.Namespace) -> bool:
-    """Whether every comment is to be listed, however many there are."""
-    return bool(given.all or given.json)
+def most_of(given: argparse.Namespace) -> int:
+    """How many comments of each kind are to be listed at most."""
+    return EVERYTHING if given.all or given.json else SOME
 
 
 def main() -> int:

@@ -171,6 +171,8 @@ def _named(voters: list[str], many: int) -> str:
     """The voters of a page that are named, and how many there are besides."""
     if len(voters) == many:
         return "; ".join(voters)
+    if not voters:
+        return f"{many} voters"
     named = voters[: VOTERS_AT_ONCE - 1] if len(voters) == VOTERS_AT_ONCE else voters
     return f"{'; '.join(named)} and {many - len(named)} more"
 
