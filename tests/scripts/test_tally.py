@@ -219,8 +219,8 @@ def test_a_server_that_does_not_answer_is_one_sentence_and_status_4(export: Path
 
 def test_of_very_many_voters_some_are_named_and_all_are_counted(tmp_path: Path) -> None:
     export = tmp_path / "many.csv"
-    rows = [f"V{n},2026-03-01T19:{n // 60:02}:{n % 60:02}Z,12" for n in range(600)]
-    rows += [f"Late {n},2026-03-01T20:00:0{n}Z,9" for n in range(3)]
+    rows = [f"V{n},2026-03-14T19:{n // 60:02}:{n % 60:02}Z,12" for n in range(600)]
+    rows += [f"Late {n},2026-03-14T20:00:0{n}Z,9" for n in range(3)]
     export.write_text("\n".join(["author,posted,text", *rows]), encoding="utf-8")
     told = run_script("tally.py", export, *ROUND)
     assert told.returncode == 0, told.stderr
