@@ -35,28 +35,39 @@ def _below_hundred() -> dict[str, int]:
 
 
 def numbers() -> dict[str, int]:
-    """Number words to 999, joined as people write them, with and without "and"."""
+    """Number words to 999, joined as people write them, with and without "and".
+
+    In those above 100 at most one part is misspelled; a second slip in one number is rare, and
+    every pair of slips would be a word of its own.
+    """
     small = _below_hundred()
     found = dict(small) | {"hundred": 100, "ahundred": 100, "nought": 0, "dozen": 12}
-    exact = {word: value for word, value in small.items() if value and word not in _SLIPS}
-    hundreds = {"onehundred": 100, "ahundred": 100, "hundred": 100}
-    hundreds |= {_UNITS[times] + "hundred": 100 * times for times in range(2, 10)}
-    hundreds |= {
+    said = {word: value for word, value in small.items() if value and word not in _SLIPS}
+    right = {word: said[word] for word in said if not word.startswith(tuple(_TENS_SLIPS))}
+    right = {word: right[word] for word in right if not word.endswith(tuple(_SLIPS))}
+    thousands = {word + "thousand": value * 1000 for word, value in right.items()}
+    found |= thousands | {"thousand": 1000, "athousand": 1000}
+    once = {"onehundred": 100, "ahundred": 100, "hundred": 100}
+    more = {_UNITS[times] + "hundred": 100 * times for times in range(2, 10)}
+    slipped = {
         word[: -len("hundred")] + slip: value
-        for word, value in hundreds.items()
+        for word, value in (once | more).items()
         for slip in ("hundered", "hunderd", "hundrad", "hundrid", "hunded")
     }
-    thousands = {word + "thousand": value * 1000 for word, value in exact.items()}
-    found |= thousands | {"thousand": 1000, "athousand": 1000}
-    for word, hundred in hundreds.items():
-        found[word] = hundred
-        for rest, value in exact.items():
-            found[word + rest] = hundred + value
-            found[word + "and" + rest] = hundred + value
+    found |= _with_rest(once, said) | _with_rest(more | slipped, right)
     # "one fifty-four" is said for 154; a bare "one four" is not one number.
-    for rest, value in exact.items():
+    for rest, value in said.items():
         if value >= 10:
             found["one" + rest] = 100 + value
+    return found
+
+
+def _with_rest(hundreds: dict[str, int], small: dict[str, int]) -> dict[str, int]:
+    """Hundreds alone and with every rest behind them."""
+    found = dict(hundreds)
+    for word, hundred in hundreds.items():
+        for rest, value in small.items():
+            found[word + rest] = found[word + "and" + rest] = hundred + value
     return found
 
 
