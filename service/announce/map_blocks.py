@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from xml.etree import ElementTree as ET
 
 from service.announce.drawing import Brush
+from service.announce.map_cells import GROUNDS
 from service.announce.map_stitches import needle, running_stitch, star
 from service.announce.page_map import PageMap, Sign
 from service.announce.palette import TONES
@@ -50,6 +51,13 @@ class HeadingBlock:
         title = len(self._title_lines) * self._title_size
         return (title + len(self._caption_lines) * self.size) * _LINE
 
+    @property
+    def width(self) -> float:
+        """How wide the lines are, about."""
+        sizes = ((self._title_lines, self._title_size), (self._caption_lines, self.size))
+        found = (width_of(line, size) for lines, size in sizes for line in lines)
+        return min(self.wide, max(found, default=0.0))
+
     def draw(self, brush: Brush, parent: ET.Element, at: tuple[float, float]) -> None:
         """Draw the block with its top left corner at `at`."""
         x, y = at
@@ -65,11 +73,15 @@ class HeadingBlock:
 
 @dataclass(frozen=True, slots=True)
 class LegendBlock:
-    """What the signs of a map mean, in rows that fit into `wide`; `size` is that of its letters."""
+    """What the signs of a map mean, in rows that fit into `wide`; `size` is that of its letters.
+
+    `stacked` gives each sign a row of its own.
+    """
 
     shown: PageMap
     wide: float
     size: float
+    stacked: bool = False
 
     @property
     def items(self) -> list[tuple[Sign, str]]:
@@ -95,7 +107,7 @@ class LegendBlock:
         rows: list[list[tuple[Sign | None, str, float]]] = []
         used = 0.0
         for item in items:
-            if not rows or used + item[2] > self.wide:
+            if not rows or self.stacked or used + item[2] > self.wide:
                 rows.append([])
                 used = 0.0
             rows[-1].append(item)
@@ -105,7 +117,13 @@ class LegendBlock:
     @property
     def height(self) -> float:
         """How high the block is."""
-        return len(self._rows) * self._step
+        return len(self._rows) * self._step - self.size * 0.4
+
+    @property
+    def width(self) -> float:
+        """How wide the rows are in fact."""
+        gap = self.size * 1.2
+        return max(sum(item[2] + gap for item in row) - gap for row in self._rows)
 
     @property
     def _step(self) -> float:
@@ -137,12 +155,10 @@ def _swatch(
 ) -> None:
     x, y, side = where
     box = {"x": x, "y": y, "width": side, "height": side, "stroke-width": max(side * 0.03, 0.5)}
-    fills = {"stitched": "stitched", "in hand": "in-hand", "unstitched": "cloth"}
-    if sign in fills:
-        drawn = brush.shape(parent, "rect", box, stroke="seam")
-        drawn.set("fill", brush.url(fills[sign]))
-    else:
-        brush.shape(parent, "rect", box, fill="votable", stroke="seam")
+    ground = GROUNDS.get(sign, "votable")
+    brush.shape(parent, "rect", box, fill=ground, stroke="seam")
+    if sign in GROUNDS:
+        brush.shape(parent, "rect", box | {"fill": brush.url(ground)})
     if sign == "votable":
         running_stitch(brush, parent, (x, y, side, side), side * 0.08)
     if sign == "in hand":

@@ -1,12 +1,13 @@
-"""The pages of a map, each in its cell: cloth, stitches, border, number, votes, sign."""
+"""The pages of a map: cloth and stitches in layers, then each page's border, number and votes."""
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from xml.etree import ElementTree as ET
 
-from service.announce.drawing import Brush
+from service.announce.drawing import Brush, number
 from service.announce.map_stitches import needle, running_stitch, star
 from service.announce.page_map import PageMap, Sign, page_in_words
 from service.announce.palette import ink_on_tone, tone_of
@@ -14,6 +15,23 @@ from service.announce.palette import ink_on_tone, tone_of
 #: The narrowest cell in which a number can be read, and that has room for a sign.
 READABLE = 17.0
 ROOM_FOR_SIGN = 26.0
+#: What lies under each sign: the colour, and the pattern of stitches or of bare cloth on it.
+GROUNDS: dict[Sign, str] = {"stitched": "stitched", "in hand": "in-hand", "unstitched": "cloth"}
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """The part of a chart that a map shows: its first column and row, how many of each."""
+
+    column: int
+    row: int
+    columns: int
+    rows: int
+
+    @classmethod
+    def whole(cls, shown: PageMap) -> Part:
+        """The whole chart."""
+        return cls(1, 1, shown.chart.columns, shown.chart.rows)
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,36 +39,73 @@ class Cells:
     """A map's pages ready to be drawn: `page` is a page's size, `links` lead from page to page."""
 
     shown: PageMap
+    part: Part
     page: tuple[float, float]
     links: Mapping[int, str] = field(default_factory=dict)
 
     @property
     def size(self) -> tuple[float, float]:
         """Width and height of the map."""
-        return self.page[0] * self.shown.chart.columns, self.page[1] * self.shown.chart.rows
+        return self.page[0] * self.part.columns, self.page[1] * self.part.rows
+
+    @property
+    def boxes(self) -> dict[int, tuple[float, float]]:
+        """The top left corner of every page that is shown, by page number ascending."""
+        found = {}
+        for page in self.shown.chart.pages:
+            cell = self.shown.chart.cell_of(page)
+            right, down = cell.column - self.part.column, cell.row - self.part.row
+            if 0 <= right < self.part.columns and 0 <= down < self.part.rows:
+                found[page] = (right * self.page[0], down * self.page[1])
+        return found
+
+    def tone(self, page: int) -> int | None:
+        """The depth of tone of a page's votes; None where no counts are shown."""
+        if self.shown.votes is None:
+            return None
+        votes = dict(self.shown.votes)
+        return tone_of(votes.get(page, 0), max(votes.values(), default=0))
 
 
 def draw_pages(brush: Brush, root: ET.Element, cells: Cells, at: tuple[float, float]) -> None:
     """Draw the map with its top left corner at `at`, page after page, as the keyboard goes too."""
-    shown = cells.shown
-    votes = dict(shown.votes or ())
-    most = max(votes.values(), default=0)
-    place = f"translate({at[0]:.2f} {at[1]:.2f})"
+    place = f"translate({number(at[0])} {number(at[1])})"
     group = ET.SubElement(root, "g", {"transform": place, "class": "pages"})
-    for page in shown.chart.pages:
-        depth = tone_of(votes.get(page, 0), most) if shown.votes is not None else None
-        _Page(brush, cells, page, votes.get(page, 0), depth).draw(_linked(group, cells, page))
-    if shown.winner is not None:
-        _draw_star(brush, group, cells, shown.winner)
+    boxes = cells.boxes
+    _draw_grounds(brush, group, cells, boxes)
+    for page, corner in boxes.items():
+        _Page(brush, cells, page, corner).draw(_linked(group, cells, page))
+    if cells.shown.winner in boxes:
+        x, y = boxes[cells.shown.winner]
+        side = min(cells.page) * 0.46
+        # On the page's corner and over its neighbours: the number keeps its room.
+        star(brush, group, (x + cells.page[0] - side * 0.6, y - side * 0.4, side))
 
 
-def _draw_star(brush: Brush, group: ET.Element, cells: Cells, winner: int) -> None:
-    """The winner's star, on its page's corner and over its neighbours."""
-    cell = cells.shown.chart.cell_of(winner)
+def _draw_grounds(
+    brush: Brush, group: ET.Element, cells: Cells, boxes: dict[int, tuple[float, float]]
+) -> None:
+    """Colours, then stitches, then seams: each one path over all pages that have it.
+
+    The colour lies under the stitches as a shape of its own, since patterns leave hairlines
+    between their tiles.
+    """
     wide, high = cells.page
-    side = min(wide, high) * 0.46
-    where = (cell.column * wide - side * 0.6, (cell.row - 1) * high - side * 0.4, side)
-    star(brush, group, where)
+    colours: dict[str, list[str]] = defaultdict(list)
+    for page, (x, y) in boxes.items():
+        sign, tone = cells.shown.sign_of(page), cells.tone(page)
+        role = "votable" if tone is None else f"tone-{tone}"
+        box = f"M{number(x)} {number(y)}h{number(wide)}v{number(high)}h{number(-wide)}z"
+        colours[GROUNDS.get(sign, role)].append(box)
+    for role, found in colours.items():
+        brush.shape(group, "path", {"d": "".join(found)}, fill=role)
+    for pattern in GROUNDS.values():
+        if pattern in colours:
+            path = {"d": "".join(colours[pattern]), "fill": brush.url(pattern)}
+            brush.shape(group, "path", path)
+    seams = "".join(box for found in colours.values() for box in found)
+    line = {"d": seams, "stroke-width": max(wide * 0.02, 0.4)}
+    brush.shape(group, "path", line, fill="", stroke="seam")
 
 
 def _linked(group: ET.Element, cells: Cells, page: int) -> ET.Element:
@@ -64,65 +119,40 @@ def _linked(group: ET.Element, cells: Cells, page: int) -> ET.Element:
 
 @dataclass(frozen=True, slots=True)
 class _Page:
-    """One page on its way onto the map; `tone` is None where no counts are shown."""
+    """One page on its way onto the map, with its top left corner."""
 
     brush: Brush
     cells: Cells
     page: int
-    votes: int
-    tone: int | None
-
-    @property
-    def sign(self) -> Sign:
-        return self.cells.shown.sign_of(self.page)
-
-    @property
-    def box(self) -> tuple[float, float, float, float]:
-        cell = self.cells.shown.chart.cell_of(self.page)
-        wide, high = self.cells.page
-        return (cell.column - 1) * wide, (cell.row - 1) * high, wide, high
+    corner: tuple[float, float]
 
     def draw(self, parent: ET.Element) -> None:
-        self._ground(parent)
-        x, y, wide, high = self.box
+        box = (*self.corner, *self.cells.page)
+        wide, high = self.cells.page
+        if self.page in self.cells.links:
+            # A link is hit on its whole page, and shows there that it has the focus.
+            sides = {"x": box[0], "y": box[1], "width": wide, "height": high}
+            hit = sides | {"fill": "transparent", "class": "hit"}
+            self.brush.shape(parent, "rect", hit)
         thick = max(min(wide, high) * 0.045, 0.8)
-        if self._has_won:
+        if self.page == self.cells.shown.winner:
             self._frame(parent, thick * 1.4)
-        elif self._is_votable:
-            running_stitch(self.brush, parent, self.box, thick)
+        elif self.page in self.cells.shown.votable:
+            running_stitch(self.brush, parent, box, thick)
         if wide >= READABLE:
             self._numbers(parent)
         if self._has_needle:
-            side = min(wide, high) * 0.3
-            needle(self.brush, parent, (x + side * 0.25, y + side * 0.25, side))
-
-    @property
-    def _is_votable(self) -> bool:
-        return self.page in self.cells.shown.votable
+            side = min(wide, high) * 0.33
+            needle(self.brush, parent, (box[0] + side * 0.25, box[1] + side * 0.2, side))
 
     @property
     def _has_needle(self) -> bool:
-        return self.sign == "in hand" and self.cells.page[0] >= ROOM_FOR_SIGN
-
-    @property
-    def _has_won(self) -> bool:
-        return self.page == self.cells.shown.winner
-
-    def _ground(self, parent: ET.Element) -> None:
-        x, y, wide, high = self.box
-        fills = {"stitched": "stitched", "in hand": "in-hand", "unstitched": "cloth"}
-        where = {"x": x, "y": y, "width": wide, "height": high}
-        line = {"stroke-width": max(wide * 0.02, 0.4)}
-        if self.sign == "votable":
-            role = "votable" if self.tone is None else f"tone-{self.tone}"
-            self.brush.shape(parent, "rect", where | line, fill=role, stroke="seam")
-            return
-        drawn = self.brush.shape(parent, "rect", where | line, stroke="seam")
-        drawn.set("fill", self.brush.url(fills[self.sign]))
+        in_hand = self.cells.shown.sign_of(self.page) == "in hand"
+        return in_hand and self.cells.page[0] >= ROOM_FOR_SIGN
 
     def _frame(self, parent: ET.Element, thick: float) -> None:
         """The winner's frame, with a line inside it that parts it from any tone."""
-        x, y, wide, high = self.box
+        (x, y), (wide, high) = self.corner, self.cells.page
         for inset, line, role in (
             (thick * 1.25, thick * 0.5, "patch"),
             (thick / 2, thick, "winner-thread"),
@@ -132,38 +162,37 @@ class _Page:
             self.brush.shape(parent, "rect", where | sides, fill="", stroke=role)
 
     def _numbers(self, parent: ET.Element) -> None:
-        x, y, wide, high = self.box
+        (x, y), (wide, high) = self.corner, self.cells.page
+        shown, sign = self.cells.shown, self.cells.shown.sign_of(self.page)
+        votes = dict(shown.votes or ()).get(self.page, 0) if self.page in shown.votable else 0
         size = _fitting(str(self.page), wide * 0.8, min(wide, high) * 0.36)
-        has_votes = self.tone is not None and self._is_votable and self.votes > 0
-        middle = y + high * (0.4 if has_votes else 0.6 if self._has_needle else 0.5)
-        on_stitches = self.sign in ("stitched", "in hand")
-        if on_stitches:
+        middle = y + high * (0.4 if votes else 0.6 if self._has_needle else 0.5)
+        if sign in ("stitched", "in hand"):
             self._patch(parent, (x + wide / 2, middle), size)
-        role = "ink" if self.sign != "unstitched" else "soft-ink"
-        if self.sign == "votable" and self.tone is not None:
-            role = ink_on_tone(self.tone)
+        tone = self.cells.tone(self.page)
+        role = "soft-ink" if sign == "unstitched" else "ink"
+        if sign == "votable" and tone is not None:
+            role = ink_on_tone(tone)
         where = (x + wide / 2, middle + size * 0.36, size)
-        bold = self.sign != "unstitched"
-        self.brush.text(parent, str(self.page), where, role=role, bold=bold)
-        if has_votes:
-            self._pill(parent, (x + wide / 2, y + high * 0.75), wide)
+        self.brush.text(parent, str(self.page), where, role=role, bold=sign != "unstitched")
+        if votes:
+            self._pill(parent, (x + wide / 2, y + high * 0.75), votes)
 
     def _patch(self, parent: ET.Element, middle: tuple[float, float], size: float) -> None:
         """A clean patch, so that a number can be read among stitches."""
         wide, high = size * (0.62 * len(str(self.page)) + 0.55), size * 1.25
         where = {"x": middle[0] - wide / 2, "y": middle[1] - high / 2, "width": wide}
-        self.brush.shape(
-            parent, "rect", where | {"height": high, "rx": size * 0.25}, fill="patch"
-        )
+        sides = {"height": high, "rx": size * 0.25}
+        self.brush.shape(parent, "rect", where | sides, fill="patch")
 
-    def _pill(self, parent: ET.Element, middle: tuple[float, float], wide: float) -> None:
+    def _pill(self, parent: ET.Element, middle: tuple[float, float], votes: int) -> None:
         """The votes, on a label of their own."""
-        words = in_short(self.votes)
+        words, wide = in_short(votes), self.cells.page[0]
         size = _fitting(words, wide * 0.62, wide * 0.25)
         across, high = size * (0.6 * len(words) + 0.9), size * 1.35
         where = {"x": middle[0] - across / 2, "y": middle[1] - high / 2, "width": across}
-        pale = self.tone is not None and ink_on_tone(self.tone) == "ink"
-        label, ink = ("votable-thread", "on-tone") if pale else ("patch", "ink")
+        is_pale = ink_on_tone(self.cells.tone(self.page) or 0) == "ink"
+        label, ink = ("votable-thread", "on-tone") if is_pale else ("patch", "ink")
         self.brush.shape(parent, "rect", where | {"height": high, "rx": high / 2}, fill=label)
         at = (middle[0], middle[1] + size * 0.36, size)
         self.brush.text(parent, words, at, role=ink, bold=True)

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from math import sqrt
 from typing import Literal, get_args
 from xml.etree import ElementTree as ET
 
 from service.announce.drawing import Brush, picture, written
 from service.announce.map_blocks import HeadingBlock, LegendBlock
-from service.announce.map_cells import Cells, draw_pages
+from service.announce.map_cells import ROOM_FOR_SIGN, Cells, Part, draw_pages
 from service.announce.map_stitches import define_patterns
 from service.announce.page_map import PageMap, map_in_words
 from service.announce.palette import Theme
@@ -26,6 +27,11 @@ FRAMES: dict[Shape, tuple[int, int]] = {
 }
 #: A page's width in a map of its own.
 _NARROWEST, _BROADEST = 44.0, 120.0
+#: The least width of heading and legend.
+_ROOM_FOR_WORDS = 420.0
+#: Lines of a caption's size that a frame is high; lines of a title above and beside a map.
+_LINES: dict[Shape, float] = {"square": 38.0, "wide": 27.0, "video": 32.0}
+_LINES_ABOVE, _LINES_BESIDE = 3, 5
 #: How far a page's sides may differ, so that numbers find room.
 _SLIMMEST = 0.7
 
@@ -58,42 +64,41 @@ def draw_map(shown: PageMap, look: Look | None = None) -> str:
 
 
 def _natural(shown: PageMap, look: Look) -> str:
-    chart = shown.chart
-    wide = min(_BROADEST, max(_NARROWEST, 760 / max(chart.columns, chart.rows)))
-    cells = Cells(shown, _page_size(shown, wide), look.links)
+    part = Part.whole(shown)
+    wide = min(_BROADEST, max(_NARROWEST, 760 / max(part.columns, part.rows)))
+    cells = Cells(shown, part, _page_size(shown, wide), look.links)
     bare = not (look.heading or look.legend)
-    inner = cells.size[0] if bare else max(cells.size[0], 420.0)
-    size = max(15.0, inner / 46)
+    inner = cells.size[0] if bare else max(cells.size[0], _ROOM_FOR_WORDS)
+    size = max(15.0, min(inner / 46, sqrt(inner * cells.size[1]) / 30))
     margin = wide * 0.22 if bare else size * 1.4
-    parts = _Parts.of(shown, look, inner, size)
-    high = parts.above + cells.size[1] + parts.below
-    whole = (inner + 2 * margin, high + 2 * margin)
-    root, brush = _begun(shown, look, whole, cells)
-    parts.draw_heading(brush, root, (margin, margin))
+    words = _Words.of(shown, look, inner, size)
+    high = words.above + cells.size[1] + words.below
+    root, brush = _begun(shown, look, (inner + 2 * margin, high + 2 * margin), cells)
+    words.draw_heading(brush, root, (margin, margin))
     middle = margin + (inner - cells.size[0]) / 2
-    draw_pages(brush, root, cells, (middle, margin + parts.above))
-    parts.draw_legend(brush, root, (margin, margin + high))
+    draw_pages(brush, root, cells, (middle, margin + words.above))
+    words.draw_legend(brush, root, (margin, margin + high))
     return written(root)
 
 
 def _framed(shown: PageMap, look: Look) -> str:
     wide, high = FRAMES[look.shape]
-    margin, size = high * 0.045, high / 38
+    margin, size = high * 0.05, high / _LINES[look.shape]
+    has_words, beside = look.heading or look.legend, look.shape != "square"
     room = (wide - 2 * margin, high - 2 * margin)
-    beside = look.shape != "square"
-    column = room[0] * 0.36 if beside else room[0]
-    parts = _Parts.of(shown, look, column, size, lines=5 if beside else 2)
-    if not (look.heading or look.legend):
-        column = 0.0
-    left = (room[0] - (column + margin if column and beside else 0), room[1])
-    if not beside:
-        left = (room[0], room[1] - parts.above - parts.below)
-    cells = Cells(shown, _page_size_in(shown, left), look.links)
+    column = room[0] * 0.34 if beside else room[0]
+    words = _Words.of(shown, look, column, size, beside=beside)
+    if has_words and beside:
+        room = (room[0] - column - margin, room[1])
+    elif has_words:
+        room = (room[0], room[1] - words.above - words.below)
+    part, page = _part_in(shown, room)
+    cells = Cells(shown, part, page, look.links)
     root, brush = _begun(shown, look, (float(wide), float(high)), cells)
-    parts.draw_heading(brush, root, (margin, margin))
-    parts.draw_legend(brush, root, (margin, high - margin))
-    x = wide - margin - left[0] + (left[0] - cells.size[0]) / 2
-    y = margin + (0 if beside else parts.above) + (left[1] - cells.size[1]) / 2
+    words.draw_heading(brush, root, (margin, margin))
+    words.draw_legend(brush, root, (margin, high - margin))
+    x = wide - margin - room[0] + (room[0] - cells.size[0]) / 2
+    y = margin + (0 if beside else words.above) + (room[1] - cells.size[1]) / 2
     draw_pages(brush, root, cells, (x, y))
     return written(root)
 
@@ -118,16 +123,42 @@ def _page_size(shown: PageMap, wide: float) -> tuple[float, float]:
     return wide, wide * min(1 / _SLIMMEST, max(_SLIMMEST, side))
 
 
-def _page_size_in(shown: PageMap, room: tuple[float, float]) -> tuple[float, float]:
-    """The largest page with which the whole map fits into the room."""
+def _part_in(shown: PageMap, room: tuple[float, float]) -> tuple[Part, tuple[float, float]]:
+    """What of the chart is shown in the room, and the size of a page there.
+
+    It is the whole chart, unless its numbers could not be read: then it is what the round is
+    about, with the pages around.
+    """
+    whole = Part.whole(shown)
+    page = _page_size_in(shown, whole, room)
+    near = _part_of_interest(shown)
+    if page[0] >= ROOM_FOR_SIGN or near is None:
+        return whole, page
+    return near, _page_size_in(shown, near, room)
+
+
+def _part_of_interest(shown: PageMap) -> Part | None:
+    """The pages that can be chosen, the winner and those in hand, with one page around them."""
+    wanted = shown.votable | shown.in_hand | ({shown.winner} - {None})
+    if not wanted:
+        return None
+    cells = [shown.chart.cell_of(page) for page in wanted if page is not None]
+    left = max(1, min(cell.column for cell in cells) - 1)
+    top = max(1, min(cell.row for cell in cells) - 1)
+    right = min(shown.chart.columns, max(cell.column for cell in cells) + 1)
+    low = min(shown.chart.rows, max(cell.row for cell in cells) + 1)
+    return Part(left, top, right - left + 1, low - top + 1)
+
+
+def _page_size_in(shown: PageMap, part: Part, room: tuple[float, float]) -> tuple[float, float]:
+    """The largest page with which that part fits into the room."""
     across, down = _page_size(shown, 1.0)
-    chart = shown.chart
-    scale = min(room[0] / (across * chart.columns), room[1] / (down * chart.rows))
+    scale = min(room[0] / (across * part.columns), room[1] / (down * part.rows), _BROADEST * 2)
     return across * scale, down * scale
 
 
 @dataclass(frozen=True, slots=True)
-class _Parts:
+class _Words:
     """Heading and legend of a picture, as far as they are wanted; `gap` parts them from the map."""
 
     heading: HeadingBlock | None
@@ -137,10 +168,11 @@ class _Parts:
 
     @classmethod
     def of(
-        cls, shown: PageMap, look: Look, wide: float, size: float, lines: int = 2
-    ) -> _Parts:
+        cls, shown: PageMap, look: Look, wide: float, size: float, *, beside: bool = False
+    ) -> _Words:
+        lines = _LINES_BESIDE if beside else _LINES_ABOVE
         heading = HeadingBlock(shown.title, shown.caption, wide, size, lines)
-        legend = LegendBlock(shown, wide, size * 0.9)
+        legend = LegendBlock(shown, wide, size * (0.8 if beside else 0.9), beside)
         return cls(
             heading if look.heading else None, legend if look.legend else None, size, look.plain
         )
@@ -156,14 +188,14 @@ class _Parts:
     def draw_heading(self, brush: Brush, root: ET.Element, at: tuple[float, float]) -> None:
         """The heading, its top left corner at `at`."""
         if self.heading is not None:
-            self._label(brush, root, at, (self.heading.wide, self.heading.height))
+            self._label(brush, root, at, (self.heading.width, self.heading.height))
             self.heading.draw(brush, root, at)
 
     def draw_legend(self, brush: Brush, root: ET.Element, at: tuple[float, float]) -> None:
         """The legend, its bottom left corner at `at`."""
         if self.legend is not None:
             top = (at[0], at[1] - self.legend.height)
-            self._label(brush, root, top, (self.legend.wide, self.legend.height))
+            self._label(brush, root, top, (self.legend.width, self.legend.height))
             self.legend.draw(brush, root, top)
 
     def _label(

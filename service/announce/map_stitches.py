@@ -10,8 +10,9 @@ from xml.etree import ElementTree as ET
 
 from service.announce.drawing import Brush
 
-#: Stitches across one page.
-STITCHES = 6
+#: Stitches across one page at most, and the least width of a stitch: smaller ones run together.
+_MOST_STITCHES = 6
+_STITCH = 8.0
 
 
 def define_patterns(brush: Brush, root: ET.Element, page: tuple[float, float]) -> None:
@@ -20,16 +21,14 @@ def define_patterns(brush: Brush, root: ET.Element, page: tuple[float, float]) -
     The patterns divide a page evenly, so that stitches run on from page to page.
     """
     defined = ET.SubElement(root, "defs")
-    across = page[0] / STITCHES
+    across = page[0] / min(_MOST_STITCHES, max(1, int(page[0] / _STITCH)))
     down = page[1] / max(1, round(page[1] / across))
     _cloth(brush, defined, (across, down))
     _crosses(brush, defined, (across, down), "stitched", both=True)
     _crosses(brush, defined, (across, down), "in-hand", both=False)
 
 
-def _pattern(
-    brush: Brush, defined: ET.Element, what: str, size: tuple[float, float]
-) -> ET.Element:
+def _pattern(brush: Brush, defined: ET.Element, what: str, size: tuple[float, float]) -> ET.Element:
     where = {"id": f"{brush.ids}-{what}", "patternUnits": "userSpaceOnUse"}
     return brush.shape(defined, "pattern", where | {"width": size[0], "height": size[1]})
 
@@ -38,7 +37,6 @@ def _cloth(brush: Brush, defined: ET.Element, size: tuple[float, float]) -> None
     """Cloth with its holes, where the threads cross."""
     wide, high = size
     pattern = _pattern(brush, defined, "cloth", size)
-    brush.shape(pattern, "rect", {"width": wide, "height": high}, fill="cloth")
     hole = max(wide * 0.09, 0.3)
     corners = ((0.0, 0.0), (wide, 0.0), (0.0, high), (wide, high))
     for x, y in corners:
@@ -50,7 +48,6 @@ def _crosses(
 ) -> None:
     wide, high = size
     pattern = _pattern(brush, defined, of, size)
-    brush.shape(pattern, "rect", {"width": wide, "height": high}, fill=of)
     left, right, top, low = wide * 0.2, wide * 0.8, high * 0.2, high * 0.8
     line = {"stroke-width": wide * 0.19, "stroke-linecap": "round"}
     thread = f"{of}-thread"

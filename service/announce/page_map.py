@@ -64,9 +64,7 @@ def map_in_words(shown: PageMap) -> str:
     """The alternative text of a map: its size, every state with its pages, the votes."""
     chart = shown.chart
     grid = f"{how_many(chart.columns, 'column')} and {how_many(chart.rows, 'row')}"
-    return " ".join(
-        (f"A map of {how_many(chart.page_count, 'page')} in {grid}.", *_states(shown))
-    )
+    return " ".join((f"A map of {how_many(chart.page_count, 'page')} in {grid}.", *_states(shown)))
 
 
 _STATE_OF_ONE: dict[Sign, str] = {

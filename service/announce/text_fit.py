@@ -34,10 +34,14 @@ def broken(words: str, size: float, room: float, lines: int) -> list[str]:
 
 
 def cut(words: str, size: float, room: float) -> str:
-    """The words, cut with "…" where they do not fit into `room`."""
+    """The words, cut with "…" where they do not fit into `room`; between words if it can be."""
     if width_of(words, size) <= room:
         return words
-    return f"{_split(words, size, room - width_of('…', size))[0].rstrip()}…"
+    fitting = _split(words, size, room - width_of("…", size))[0]
+    whole, space, _ = fitting.rpartition(" ")
+    if space and not words[len(fitting)].isspace():
+        fitting = whole
+    return f"{fitting.rstrip(' ,;:.-')}…"
 
 
 def _split(word: str, size: float, room: float) -> tuple[str, str]:
