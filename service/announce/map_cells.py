@@ -42,6 +42,12 @@ class Cells:
     part: Part
     page: tuple[float, float]
     links: Mapping[int, str] = field(default_factory=dict)
+    most: int = field(init=False)
+
+    def __post_init__(self) -> None:
+        # Asked for with every page: counted once.
+        most = max((self.shown.votes or {}).values(), default=0)
+        object.__setattr__(self, "most", most)
 
     @property
     def size(self) -> tuple[float, float]:
@@ -61,10 +67,8 @@ class Cells:
 
     def tone(self, page: int) -> int | None:
         """The depth of tone of a page's votes; None where no counts are shown."""
-        if self.shown.votes is None:
-            return None
-        votes = dict(self.shown.votes)
-        return tone_of(votes.get(page, 0), max(votes.values(), default=0))
+        votes = self.shown.votes
+        return None if votes is None else tone_of(votes.get(page, 0), self.most)
 
 
 def draw_pages(brush: Brush, root: ET.Element, cells: Cells, at: tuple[float, float]) -> None:
@@ -164,7 +168,7 @@ class _Page:
     def _numbers(self, parent: ET.Element) -> None:
         (x, y), (wide, high) = self.corner, self.cells.page
         shown, sign = self.cells.shown, self.cells.shown.sign_of(self.page)
-        votes = dict(shown.votes or ()).get(self.page, 0) if self.page in shown.votable else 0
+        votes = (shown.votes or {}).get(self.page, 0) if self.page in shown.votable else 0
         size = _fitting(str(self.page), wide * 0.8, min(wide, high) * 0.36)
         middle = y + high * (0.4 if votes else 0.6 if self._has_needle else 0.5)
         if sign in ("stitched", "in hand"):

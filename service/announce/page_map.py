@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Literal, get_args
 
@@ -22,8 +22,8 @@ class PageMap:
     """The pages of a chart with their states, at one moment.
 
     `votable` are the pages that the round may choose, `winner` the page that it chose. `votes` are
-    page and votes, most votes first; None where the counts are not shown. `title` is the game's
-    name, `caption` a line below it.
+    the votes by page; None where the counts are not shown. `title` is the game's name, `caption`
+    a line below it.
     """
 
     chart: Chart
@@ -33,7 +33,7 @@ class PageMap:
     in_hand: frozenset[int] = frozenset()
     votable: frozenset[int] = frozenset()
     winner: int | None = None
-    votes: tuple[tuple[int, int], ...] | None = None
+    votes: Mapping[int, int] | None = None
 
     def sign_of(self, page: int) -> Sign:
         """What the page is shown as, beside being the winner."""
@@ -56,7 +56,7 @@ def page_in_words(shown: PageMap, page: int) -> str:
     if page == shown.winner:
         said.append("winner of the round")
     if shown.votes is not None and page in shown.votable:
-        said.append(how_many(dict(shown.votes).get(page, 0), "vote"))
+        said.append(how_many(shown.votes.get(page, 0), "vote"))
     return ", ".join(said)
 
 
@@ -97,8 +97,9 @@ def _states(shown: PageMap) -> Iterator[str]:
         yield _votes(shown.votes)
 
 
-def _votes(votes: tuple[tuple[int, int], ...]) -> str:
-    given = [(page, count) for page, count in votes if count]
+def _votes(votes: Mapping[int, int]) -> str:
+    given = [(page, count) for page, count in votes.items() if count]
+    given.sort(key=lambda one: (-one[1], one[0]))
     if not given:
         return "No page has a vote."
     told = [f"page {page} has {how_many(count, 'vote')}" for page, count in given[:MOST_TOLD]]
