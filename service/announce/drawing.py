@@ -7,6 +7,7 @@ page with a strict Content-Security-Policy.
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from xml.etree import ElementTree as ET
 
 from service.announce.palette import PALETTES, Theme
@@ -33,7 +34,7 @@ class Brush:
         self,
         parent: ET.Element,
         name: str,
-        where: dict[str, Value],
+        where: Mapping[str, Value],
         *,
         fill: str | None = None,
         stroke: str | None = None,

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from xml.etree import ElementTree as ET
 
-from service.announce.drawing import Brush, number
+from service.announce.drawing import Brush, Value, number
 from service.announce.map_stitches import needle, running_stitch, star
 from service.announce.page_map import PageMap, Sign, page_in_words
 from service.announce.palette import ink_on_tone, tone_of
@@ -108,7 +108,7 @@ def _draw_grounds(
             path = {"d": "".join(colours[pattern]), "fill": brush.url(pattern)}
             brush.shape(group, "path", path)
     seams = "".join(box for found in colours.values() for box in found)
-    line = {"d": seams, "stroke-width": max(wide * 0.02, 0.4)}
+    line: dict[str, Value] = {"d": seams, "stroke-width": max(wide * 0.02, 0.4)}
     brush.shape(group, "path", line, fill="", stroke="seam")
 
 
@@ -136,8 +136,8 @@ class _Page:
         if self.page in self.cells.links:
             # A link is hit on its whole page, and shows there that it has the focus.
             sides = {"x": box[0], "y": box[1], "width": wide, "height": high}
-            hit = sides | {"fill": "transparent", "class": "hit"}
-            self.brush.shape(parent, "rect", hit)
+            hit = self.brush.shape(parent, "rect", sides)
+            hit.attrib |= {"fill": "transparent", "class": "hit"}
         thick = max(min(wide, high) * 0.045, 0.8)
         if self.page == self.cells.shown.winner:
             self._frame(parent, thick * 1.4)

@@ -8,7 +8,7 @@ from __future__ import annotations
 from math import cos, pi, sin
 from xml.etree import ElementTree as ET
 
-from service.announce.drawing import Brush
+from service.announce.drawing import Brush, Value
 
 #: Stitches across one page at most, and the least width of a stitch: smaller ones run together.
 _MOST_STITCHES = 6
@@ -49,12 +49,12 @@ def _crosses(
     wide, high = size
     pattern = _pattern(brush, defined, of, size)
     left, right, top, low = wide * 0.2, wide * 0.8, high * 0.2, high * 0.8
-    line = {"stroke-width": wide * 0.19, "stroke-linecap": "round"}
+    line: dict[str, Value] = {"stroke-width": wide * 0.19, "stroke-linecap": "round"}
     thread = f"{of}-thread"
-    rising = {"x1": left, "y1": low, "x2": right, "y2": top}
+    rising: dict[str, Value] = {"x1": left, "y1": low, "x2": right, "y2": top}
     brush.shape(pattern, "line", rising | line, stroke=thread)
     if both:
-        falling = {"x1": left, "y1": top, "x2": right, "y2": low}
+        falling: dict[str, Value] = {"x1": left, "y1": top, "x2": right, "y2": low}
         brush.shape(pattern, "line", falling | line, stroke=thread)
 
 
@@ -84,7 +84,11 @@ def star(brush: Brush, parent: ET.Element, where: tuple[float, float, float]) ->
         turn = pi * step / 8
         tips.append(f"{8 + out * sin(turn):.2f} {8 - out * cos(turn):.2f}")
     group = _at(parent, x, y, side / 16)
-    outline = {"d": f"M{' L'.join(tips)} Z", "stroke-width": 1.6, "stroke-linejoin": "round"}
+    outline: dict[str, Value] = {
+        "d": f"M{' L'.join(tips)} Z",
+        "stroke-width": 1.6,
+        "stroke-linejoin": "round",
+    }
     brush.shape(group, "path", outline, fill="patch", stroke="patch")
     brush.shape(group, "path", {"d": outline["d"]}, fill="winner-thread")
 

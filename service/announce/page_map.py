@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Literal, get_args
 
-from service.announce.words import page_ranges
+from service.announce.sentences import page_ranges
 from service.chart.grid import Chart
 from service.counting.wording import how_many, sentence
 
