@@ -104,7 +104,7 @@ def fill(template: str, values: Values, locale: str = "en_GB") -> str:
     for blank in asked:
         name, *forms = blank.split("|")
         if name not in values:
-            raise _unknown(blank, tuple(values))
+            raise BadTemplate(*_unknown(blank, tuple(values)))
         value = values[name]
         if forms:
             _check_forms(blank, locale)
@@ -129,7 +129,7 @@ def check_template(occasion: Occasion, template: str, locale: str = "en_GB") -> 
     for blank in _asked(template):
         name, *forms = blank.split("|")
         if name not in BLANKS[occasion]:
-            raise _unknown(blank, BLANKS[occasion])
+            raise BadTemplate(*_unknown(blank, BLANKS[occasion]))
         if forms:
             _check_forms(blank, locale)
 
@@ -152,9 +152,10 @@ def _asked(template: str) -> list[str]:
     return read.get_identifiers()
 
 
-def _unknown(blank: str, known: tuple[str, ...]) -> BadTemplate:
+def _unknown(blank: str, known: tuple[str, ...]) -> tuple[str, str]:
+    """What is wrong about a blank that is not known, and what to do."""
     what = f"the template asks for ${blank.partition('|')[0]}, which nothing fills in here"
-    return BadTemplate(what, f"use only {', '.join(f'${name}' for name in known)}")
+    return what, f"use only {', '.join(f'${name}' for name in known)}"
 
 
 def _check_forms(blank: str, locale: str) -> None:
