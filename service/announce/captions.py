@@ -6,6 +6,7 @@ from datetime import datetime
 from zoneinfo import ZoneInfo
 
 from service.announce.instants import instant_in_words
+from service.announce.votes_by_day import VotesByDay
 from service.counting.wording import how_many
 
 
@@ -30,3 +31,9 @@ def caption_of_closed_round(number: int) -> str:
 def caption_of_result(number: int, winner: int | None) -> str:
     """A round with its result."""
     return f"Round {number}: {'no page was chosen' if winner is None else f'page {winner} is next'}"
+
+
+def caption_of_days(shown: VotesByDay) -> str:
+    """The chart of votes by day, or by week where there are many."""
+    zone = shown.zone.key.rpartition("/")[2].replace("_", " ")
+    return f"Votes by {'week' if shown.weekly else 'day'}, {zone} time"

@@ -29,6 +29,8 @@ FRAMES: dict[Shape, tuple[int, int]] = {
 _NARROWEST, _BROADEST = 44.0, 120.0
 #: The least width of heading and legend.
 _ROOM_FOR_WORDS = 420.0
+#: The margin of a frame, as a share of its height.
+_MARGIN = 0.05
 #: Lines of a caption's size that a frame is high; lines of a title above and beside a map.
 _LINES: dict[Shape, float] = {"square": 38.0, "wide": 27.0, "video": 32.0}
 _LINES_ABOVE, _LINES_BESIDE = 3, 5
@@ -63,27 +65,94 @@ def draw_map(shown: PageMap, look: Look | None = None) -> str:
     return _natural(shown, look) if look.shape == "map" else _framed(shown, look)
 
 
+def picture_in_words(shown: PageMap, look: Look | None = None) -> str:
+    """The alternative text of the map as it is drawn: it says where only a part is shown."""
+    said = map_in_words(shown)
+    if look is None or look.shape == "map":
+        return said
+    part = _plan(shown, look).part
+    if part == Part.whole(shown):
+        return said
+    columns = f"columns {part.column} to {part.column + part.columns - 1}"
+    rows = f"rows {part.row} to {part.row + part.rows - 1}"
+    return f"{said} The picture shows only {columns} and {rows}."
+
+
+def size_of(shown: PageMap, look: Look) -> tuple[float, float]:
+    """Width and height of the map as it is drawn, in pixels."""
+    if look.shape != "map":
+        wide, high = FRAMES[look.shape]
+        return float(wide), float(high)
+    return _Natural.of(shown, look).size
+
+
+@dataclass(frozen=True, slots=True)
+class _Natural:
+    """The measures of a map of its own: its pages, words, margin, the width between margins."""
+
+    cells: Cells
+    words: _Words
+    margin: float
+    inner: float
+
+    @classmethod
+    def of(cls, shown: PageMap, look: Look) -> _Natural:
+        part = Part.whole(shown)
+        wide = min(_BROADEST, max(_NARROWEST, 760 / max(part.columns, part.rows)))
+        cells = Cells(shown, part, _page_size(shown, wide), look.links)
+        bare = not (look.heading or look.legend)
+        inner = cells.size[0] if bare else max(cells.size[0], _ROOM_FOR_WORDS)
+        size = max(15.0, min(inner / 46, sqrt(inner * cells.size[1]) / 30))
+        margin = wide * 0.22 if bare else size * 1.4
+        return cls(cells, _Words.of(shown, look, inner, size), margin, inner)
+
+    @property
+    def high(self) -> float:
+        return self.words.above + self.cells.size[1] + self.words.below
+
+    @property
+    def size(self) -> tuple[float, float]:
+        return self.inner + 2 * self.margin, self.high + 2 * self.margin
+
+
 def _natural(shown: PageMap, look: Look) -> str:
-    part = Part.whole(shown)
-    wide = min(_BROADEST, max(_NARROWEST, 760 / max(part.columns, part.rows)))
-    cells = Cells(shown, part, _page_size(shown, wide), look.links)
-    bare = not (look.heading or look.legend)
-    inner = cells.size[0] if bare else max(cells.size[0], _ROOM_FOR_WORDS)
-    size = max(15.0, min(inner / 46, sqrt(inner * cells.size[1]) / 30))
-    margin = wide * 0.22 if bare else size * 1.4
-    words = _Words.of(shown, look, inner, size)
-    high = words.above + cells.size[1] + words.below
-    root, brush = _begun(shown, look, (inner + 2 * margin, high + 2 * margin), cells)
-    words.draw_heading(brush, root, (margin, margin))
-    middle = margin + (inner - cells.size[0]) / 2
-    draw_pages(brush, root, cells, (middle, margin + words.above))
-    words.draw_legend(brush, root, (margin, margin + high))
+    plan = _Natural.of(shown, look)
+    root, brush = _begun(shown, look, plan.size, plan.cells)
+    plan.words.draw_heading(brush, root, (plan.margin, plan.margin))
+    middle = plan.margin + (plan.inner - plan.cells.size[0]) / 2
+    draw_pages(brush, root, plan.cells, (middle, plan.margin + plan.words.above))
+    plan.words.draw_legend(brush, root, (plan.margin, plan.margin + plan.high))
     return written(root)
 
 
 def _framed(shown: PageMap, look: Look) -> str:
     wide, high = FRAMES[look.shape]
-    margin, size = high * 0.05, high / _LINES[look.shape]
+    margin = high * _MARGIN
+    plan = _plan(shown, look)
+    cells = Cells(shown, plan.part, plan.page, look.links)
+    root, brush = _begun(shown, look, (float(wide), float(high)), cells)
+    plan.words.draw_heading(brush, root, (margin, margin))
+    plan.words.draw_legend(brush, root, (margin, high - margin))
+    x = wide - margin - plan.room[0] + (plan.room[0] - cells.size[0]) / 2
+    above = plan.words.above if look.shape == "square" else 0.0
+    y = margin + above + (plan.room[1] - cells.size[1]) / 2
+    draw_pages(brush, root, cells, (x, y))
+    return written(root)
+
+
+@dataclass(frozen=True, slots=True)
+class _Plan:
+    """How a frame is divided: its words, the room left, what of the chart is shown, a page's size."""
+
+    words: _Words
+    room: tuple[float, float]
+    part: Part
+    page: tuple[float, float]
+
+
+def _plan(shown: PageMap, look: Look) -> _Plan:
+    wide, high = FRAMES[look.shape]
+    margin, size = high * _MARGIN, high / _LINES[look.shape]
     has_words, beside = look.heading or look.legend, look.shape != "square"
     room = (wide - 2 * margin, high - 2 * margin)
     column = room[0] * 0.34 if beside else room[0]
@@ -92,22 +161,14 @@ def _framed(shown: PageMap, look: Look) -> str:
         room = (room[0] - column - margin, room[1])
     elif has_words:
         room = (room[0], room[1] - words.above - words.below)
-    part, page = _part_in(shown, room)
-    cells = Cells(shown, part, page, look.links)
-    root, brush = _begun(shown, look, (float(wide), float(high)), cells)
-    words.draw_heading(brush, root, (margin, margin))
-    words.draw_legend(brush, root, (margin, high - margin))
-    x = wide - margin - room[0] + (room[0] - cells.size[0]) / 2
-    y = margin + (0 if beside else words.above) + (room[1] - cells.size[1]) / 2
-    draw_pages(brush, root, cells, (x, y))
-    return written(root)
+    return _Plan(words, room, *_part_in(shown, room))
 
 
 def _begun(
     shown: PageMap, look: Look, size: tuple[float, float], cells: Cells
 ) -> tuple[ET.Element, Brush]:
     """The picture with its ground and its patterns."""
-    told = (shown.title or "Map of the pages", map_in_words(shown))
+    told = (shown.title or "Map of the pages", picture_in_words(shown, look))
     root = picture(size, look.ids, told, has_links=bool(look.links))
     brush = Brush(look.theme, look.ids)
     define_patterns(brush, root, cells.page)

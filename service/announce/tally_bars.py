@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from xml.etree import ElementTree as ET
 
 from service.announce.drawing import Brush, picture, written
 from service.announce.map_picture import Look
@@ -37,11 +38,10 @@ def draw_tally(
     """The tally as SVG: a bar a page, its number before and its votes behind it."""
     look = look or Look(ids="tally")
     drawn = tally[:MOST_BARS]
-    head = [(line, 22.0, "ink") for line in broken(title, 22.0, _WIDE - 48, 2)]
-    head += [(line, 15.0, "soft-ink") for line in broken(caption, 15.0, _WIDE - 48, 2)]
+    head = _head(title, caption)
     above = 26 + sum(size * 1.3 for _, size, _ in head)
-    left = _left_out(tally) or ("" if tally else "No page has a vote.")
-    size = (_WIDE, above + len(drawn) * _STEP + (26 if left else 0) + 24)
+    left = _below(tally)
+    size = size_of_tally(tally, title, caption)
     root = picture(size, look.ids, (title, bars_in_words(tally, winner)))
     brush = Brush(look.theme, look.ids)
     if not look.plain:
@@ -51,6 +51,36 @@ def draw_tally(
         y += letters * 1.3
         at = (24.0, y - letters * 0.3, letters)
         brush.text(root, line, at, role=role, anchor="start", bold=role == "ink")
+    _draw_bars(brush, root, (drawn, winner), above)
+    if left:
+        at = (24.0, size[1] - 22, 14.0)
+        brush.text(root, left, at, role="soft-ink", anchor="start")
+    return written(root)
+
+
+def size_of_tally(
+    tally: Sequence[tuple[int, int]], title: str, caption: str = ""
+) -> tuple[float, float]:
+    """Width and height of the picture."""
+    above = 26 + sum(size * 1.3 for _, size, _ in _head(title, caption))
+    left = 26 if _below(tally) else 0
+    return _WIDE, above + len(tally[:MOST_BARS]) * _STEP + left + 24
+
+
+def _head(title: str, caption: str) -> list[tuple[str, float, str]]:
+    """The lines above the bars, with their size and ink."""
+    head = [(line, 22.0, "ink") for line in broken(title, 22.0, _WIDE - 48, 2)]
+    return head + [(line, 15.0, "soft-ink") for line in broken(caption, 15.0, _WIDE - 48, 2)]
+
+
+def _draw_bars(
+    brush: Brush,
+    root: ET.Element,
+    told: tuple[Sequence[tuple[int, int]], int | None],
+    above: float,
+) -> None:
+    """The bars from `above` down; `told` are the pages with their votes, and the winner."""
+    drawn, winner = told
     most = max((votes for _, votes in drawn), default=1)
     for place, (page, votes) in enumerate(drawn):
         y = above + place * _STEP
@@ -63,10 +93,11 @@ def draw_tally(
         brush.text(root, f"{votes:,}", (100 + long, y + 16.5, 15), anchor="start")
         if has_won:
             star(brush, root, (24.0, y + 1, 19.0))
-    if left:
-        at = (24.0, size[1] - 22, 14.0)
-        brush.text(root, left, at, role="soft-ink", anchor="start")
-    return written(root)
+
+
+def _below(tally: Sequence[tuple[int, int]]) -> str:
+    """The line below the bars."""
+    return _left_out(tally) if tally else "No page has a vote."
 
 
 def _left_out(tally: Sequence[tuple[int, int]]) -> str:

@@ -19,7 +19,7 @@ from service.counting.wording import how_many, sentence
 
 _LOCALE = "en_GB"
 #: The chart's own size in pixels, and the most days that are drawn each as a bar.
-_WIDE, _HIGH = 760.0, 360.0
+_WIDE, _HIGH = SIZE_OF_DAYS = (760.0, 360.0)
 MOST_DAYS = 62
 
 

@@ -52,11 +52,11 @@ def map_of_game(session: Session, game: GameRow) -> PageMap:
         return now
     row = rounds[-1]
     if row.state == "announced":
-        winner = _winner(row)
+        winner = winner_shown(row)
         return replace(now, caption=caption_of_result(row.number, winner), winner=winner)
     return replace(
         now,
-        caption=_caption(game, row),
+        caption=caption_of_round(game, row),
         votable=frozenset(row.votable or ()),
         votes=votes_shown(session, game, row),
     )
@@ -79,10 +79,10 @@ def map_of_round(session: Session, game: GameRow, row: RoundRow) -> PageMap:
         )
     return replace(
         shown,
-        caption=_caption(game, row),
+        caption=caption_of_round(game, row),
         stitched=frozenset(row.stitched or ()),
         votable=frozenset(row.votable or ()),
-        winner=_winner(row),
+        winner=winner_shown(row),
         votes=votes_shown(session, game, row),
     )
 
@@ -161,16 +161,23 @@ def _check_shown(session: Session, game: GameRow, row: RoundRow) -> None:
         raise WrongState(name_of(row), row.state, "shown with its counts", todo)
 
 
-def _caption(game: GameRow, row: RoundRow) -> str:
+def title_of(game: GameRow, row: RoundRow) -> str:
+    """The title of a round's pictures."""
+    return f"{game.name}, round {row.number}"
+
+
+def caption_of_round(game: GameRow, row: RoundRow) -> str:
+    """The line below it: what stands in the round."""
     if row.state == "open":
         many = len(row.votable or ())
         return caption_of_open_round(row.number, many, row.closes, zone_of(game.zone))
     if row.state == "closed":
         return caption_of_closed_round(row.number)
-    return caption_of_result(row.number, _winner(row))
+    return caption_of_result(row.number, winner_shown(row))
 
 
-def _winner(row: RoundRow) -> int | None:
+def winner_shown(row: RoundRow) -> int | None:
+    """The winner that everybody may know."""
     winner = None if row.result is None else row.result["winner"]
     return winner if isinstance(winner, int) else None
 
