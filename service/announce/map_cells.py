@@ -10,7 +10,7 @@ from xml.etree import ElementTree as ET
 from service.announce.drawing import Brush, Value, number
 from service.announce.map_stitches import needle, running_stitch, star
 from service.announce.page_map import PageMap, Sign, page_in_words
-from service.announce.palette import ink_on_tone, tone_of
+from service.announce.palette import border_on_tone, ink_on_tone, tone_of
 
 #: The narrowest cell in which a number can be read, and that has room for a sign.
 READABLE = 17.0
@@ -142,7 +142,8 @@ class _Page:
         if self.page == self.cells.shown.winner:
             self._frame(parent, thick * 1.4)
         elif self.page in self.cells.shown.votable:
-            running_stitch(self.brush, parent, box, thick)
+            role = border_on_tone(self.cells.tone(self.page) or 0)
+            running_stitch(self.brush, parent, box, thick, role)
         if wide >= READABLE:
             self._numbers(parent)
         if self._has_needle:

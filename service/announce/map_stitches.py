@@ -94,7 +94,11 @@ def star(brush: Brush, parent: ET.Element, where: tuple[float, float, float]) ->
 
 
 def running_stitch(
-    brush: Brush, parent: ET.Element, box: tuple[float, float, float, float], thick: float
+    brush: Brush,
+    parent: ET.Element,
+    box: tuple[float, float, float, float],
+    thick: float,
+    role: str = "votable-thread",
 ) -> None:
     """A border of running stitches just inside `box`: x, y, width, height."""
     x, y, wide, high = box
@@ -113,7 +117,7 @@ def running_stitch(
             "stroke-linecap": "round",
         },
         fill="",
-        stroke="votable-thread",
+        stroke=role,
     )
 
 

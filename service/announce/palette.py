@@ -47,7 +47,7 @@ _DARK: dict[str, str] = {
     "soft-ink": "#B9B1A4",
     "patch": "#1D1B22",
     "stitched": "#25392E",
-    "stitched-thread": "#84B596",
+    "stitched-thread": "#93BE7C",
     "in-hand": "#45330F",
     "in-hand-thread": "#E9B457",
     "votable": "#15131A",
@@ -72,6 +72,11 @@ def tone_of(votes: int, most: int) -> int:
 def ink_on_tone(tone: int) -> str:
     """The role of what is written on that tone, so that it can be read."""
     return "ink" if tone <= LAST_PALE_TONE else "on-tone"
+
+
+def border_on_tone(tone: int) -> str:
+    """The role of the border of a page that can be chosen, so that it is seen on its tone."""
+    return "votable-thread" if tone < LAST_PALE_TONE else ink_on_tone(tone)
 
 
 #: Up to this tone the usual ink is read on it, beyond it the other one.
