@@ -29,16 +29,24 @@ def seen_in(svg: str) -> Iterator[Under]:
         roles = dict(each.split("-", 1) for each in element.get("class", "").split() if "-" in each)
         x, y = (float(element.get(each, element.get(each + "1", "0"))) for each in ("x", "y"))
         if name == "text":
-            middle = (right + x * scale, down + (y - float(element.get("font-size", "0")) / 3) * scale)
+            middle = (
+                right + x * scale,
+                down + (y - float(element.get("font-size", "0")) / 3) * scale,
+            )
             if element.get("text-anchor") is None:
                 middle = (middle[0] + 2, middle[1])
             elif element.get("text-anchor") == "end":
                 middle = (middle[0] - 2, middle[1])
             yield Under("text", roles["fill"], _under(grounds, middle))
         elif name == "rect" and "stroke" in roles:
-            yield Under("line", roles["stroke"], _under(grounds, (right + x * scale, down + y * scale)))
+            yield Under(
+                "line", roles["stroke"], _under(grounds, (right + x * scale, down + y * scale))
+            )
         if name == "rect" and element.get("fill") not in (None, "none", "transparent"):
-            size = (float(element.get("width", "0")) * scale, float(element.get("height", "0")) * scale)
+            size = (
+                float(element.get("width", "0")) * scale,
+                float(element.get("height", "0")) * scale,
+            )
             grounds.append(((right + x * scale, down + y * scale, *size), _role(element, roles)))
         elif name == "path" and (boxes := _BOX.findall(element.get("d", ""))):
             if element.get("fill") == "none":

@@ -45,7 +45,11 @@ def pictures(theme: Theme) -> list[str]:
         for plain in (False, True)
     ]
     look = Look(theme=theme)
-    return [*drawn, draw_days(DAYS, "t", "c", look), draw_tally(((3, 2), (4, 1)), 3, "t", "c", look)]
+    return [
+        *drawn,
+        draw_days(DAYS, "t", "c", look),
+        draw_tally(((3, 2), (4, 1)), 3, "t", "c", look),
+    ]
 
 
 def seen(theme: Theme) -> set[Under]:

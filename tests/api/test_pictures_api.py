@@ -70,7 +70,9 @@ def test_counts_are_shown_while_open_where_the_host_chose_so(service: Service) -
     words = done(service.viewer.get(f"{PATH}/pictures"))["pictures"][0]["alternative"]
     assert words.endswith("Page 12 has 2 votes; page 13 has 1 vote.")
     # Whatever comes in later is there at once.
-    later = csv(("one more", "2026-03-01T19:30:00Z", "page 13"), ("and", "2026-03-01T19:31:00Z", "13"))
+    later = csv(
+        ("one more", "2026-03-01T19:30:00Z", "page 13"), ("and", "2026-03-01T19:31:00Z", "13")
+    )
     done(service.host.hand_in(f"{ROUND}/batches", later), 201)
     words = done(service.viewer.get(f"{ROUND}/pictures"))["pictures"]
     assert words[0]["alternative"].endswith("Page 13 has 3 votes; page 12 has 2 votes.")
@@ -108,7 +110,9 @@ def test_a_result_announced_stays_in_the_charts_until_it_is_announced_again(
     done(service.host.hand_in(f"{ROUND}/batches", late), 201)
     assert service.viewer.ask("GET", f"/api{ROUND}/votes-by-day.svg").text == before
     done(service.host.post(f"{ROUND}/revisions", {"reason": "a second export"}), 201)
-    assert "Sunday 1 March: 4 votes" in service.viewer.ask("GET", f"/api{ROUND}/votes-by-day.svg").text
+    assert (
+        "Sunday 1 March: 4 votes" in service.viewer.ask("GET", f"/api{ROUND}/votes-by-day.svg").text
+    )
 
 
 def test_a_copy_that_is_still_good_is_not_sent_again(service: Service) -> None:
