@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from datetime import UTC, date, datetime, timedelta
-from xml.etree import ElementTree as ET
 from zoneinfo import ZoneInfo
 
 import pytest
+from defusedxml.ElementTree import fromstring
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -26,7 +26,7 @@ def ballot(at: datetime, *pages: int, until: datetime | None = None) -> Ballot:
 
 
 def texts(svg: str) -> list[str]:
-    return [each.text or "" for each in ET.fromstring(svg).findall(".//{*}text")]
+    return [each.text or "" for each in fromstring(svg).findall(".//{*}text")]
 
 
 def test_votes_are_counted_by_the_day_where_the_game_is_played() -> None:
@@ -86,7 +86,7 @@ def test_no_vote_is_lost_between_the_days(
     step = timedelta(days=7 if shown.weekly else 1)
     days = [day for day, _ in shown.days]
     assert days == [days[0] + place * step for place in range(len(days))]
-    root = ET.fromstring(draw_days(shown, "A title & more", "caption"))
+    root = fromstring(draw_days(shown, "A title & more", "caption"))
     bars = [each for each in root.findall(".//{*}rect") if "fill-tone-2" in each.get("class", "")]
     assert len(bars) == sum(votes > 0 for _, votes in shown.days)
 
@@ -95,7 +95,7 @@ def test_a_bar_is_as_high_as_its_votes() -> None:
     shown = votes_by_day(
         [ballot(OPENS)] + [ballot(OPENS + timedelta(days=1))] * 4, ZoneInfo("UTC"), OPENS, ENDS
     )
-    root = ET.fromstring(draw_days(shown, "t", look=Look(plain=True)))
+    root = fromstring(draw_days(shown, "t", look=Look(plain=True)))
     first, second = (float(each.get("height", "")) for each in root.findall("{*}rect"))
     assert second == pytest.approx(4 * first, rel=0.001)
 
@@ -107,7 +107,7 @@ def test_the_tally_is_drawn_and_told() -> None:
     )
     svg = draw_tally(tally, 33, "The windy island", "Round 2")
     assert texts(svg) == ["The windy island", "Round 2", "33", "1,200", "24", "7", "40", "1"]
-    high = ET.fromstring(svg).get("height", "")
+    high = fromstring(svg).get("height", "")
     assert float(high) == pytest.approx(size_of_tally(tally, "The windy island", "Round 2")[1])
 
 
