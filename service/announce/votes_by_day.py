@@ -12,7 +12,7 @@ from zoneinfo import ZoneInfo
 from babel.dates import format_date
 
 from service.announce.drawing import Brush, picture, written
-from service.announce.map_picture import Look
+from service.announce.map_look import Look
 from service.announce.text_fit import broken, width_of
 from service.counting.result import Ballot
 from service.counting.wording import how_many, sentence
