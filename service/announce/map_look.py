@@ -35,4 +35,4 @@ class Look:
     heading: bool = True
     legend: bool = True
     ids: str = "map"
-    links: Mapping[int, str] = field(default_factory=dict)
+    links: Mapping[int, str] = field(default_factory=dict, hash=False)

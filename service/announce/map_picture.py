@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from xml.etree import ElementTree as ET
 
 from service.announce.drawing import Brush, picture, written
@@ -14,6 +15,8 @@ from service.announce.page_map import PageMap, map_in_words
 __all__ = ["FRAMES", "SHAPES", "Look", "Shape", "draw_map", "picture_in_words", "size_of"]
 
 
+# A board is asked for many times between two changes of its map. A large map is a megabyte.
+@lru_cache(maxsize=16)
 def draw_map(shown: PageMap, look: Look | None = None) -> str:
     """The map as SVG, for a page (inline) and for a file alike.
 

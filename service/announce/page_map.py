@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Literal, get_args
 
 from service.announce.sentences import page_ranges
@@ -33,7 +33,8 @@ class PageMap:
     in_hand: frozenset[int] = frozenset()
     votable: frozenset[int] = frozenset()
     winner: int | None = None
-    votes: Mapping[int, int] | None = None
+    #: Not hashed, since a dict cannot be; two maps with other votes are still not the same.
+    votes: Mapping[int, int] | None = field(default=None, hash=False)
 
     def sign_of(self, page: int) -> Sign:
         """What the page is shown as, beside being the winner."""

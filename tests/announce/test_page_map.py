@@ -178,6 +178,13 @@ def test_pages_are_as_high_as_their_stitches_make_them() -> None:
     assert high > wide
 
 
+def test_maps_that_differ_in_votes_or_links_alone_are_drawn_apart() -> None:
+    other = replace(SMALL, votes={3: 7, 5: 1})
+    assert draw_map(SMALL) != draw_map(other)
+    assert draw_map(SMALL, Look(links={1: "#a"})) != draw_map(SMALL, Look(links={1: "#b"}))
+    assert draw_map(replace(SMALL, votes=dict(SMALL.votes or {}))) == draw_map(SMALL)
+
+
 @pytest.mark.parametrize(
     ("votes", "most", "tone"),
     [
