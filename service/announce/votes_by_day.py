@@ -42,13 +42,16 @@ class VotesByDay:
         return sum(votes for _, votes in self.days) + self.undated
 
 
-def votes_by_day(
-    ballots: Iterable[Ballot], zone: ZoneInfo, opens: datetime, ends: datetime
-) -> VotesByDay:
-    """The votes of the ballots that stand, by the day they were written.
+@dataclass(frozen=True, slots=True)
+class Dated:
+    """Votes by the day they were written in one zone, and those whose day cannot be told."""
 
-    `opens` and `ends` are the voting's first and last instant: the days between them are all there.
-    """
+    days: tuple[tuple[date, int], ...]
+    undated: int
+
+
+def dated(ballots: Iterable[Ballot], zone: ZoneInfo) -> Dated:
+    """The votes of the ballots that stand, by the day they were written there."""
     found: Counter[date] = Counter()
     undated = 0
     for ballot in ballots:
@@ -57,6 +60,13 @@ def votes_by_day(
             found[first] += len(ballot.pages)
         else:
             undated += len(ballot.pages)
+    return Dated(tuple(sorted(found.items())), undated)
+
+
+def votes_by_day(votes: Dated, zone: ZoneInfo, opens: datetime, ends: datetime) -> VotesByDay:
+    """The votes with every day of the voting, which begins at `opens` and lasts until `ends`."""
+    found = Counter(dict(votes.days))
+    undated = votes.undated
     begins = min(found, default=opens.astimezone(zone).date())
     begins = min(begins, opens.astimezone(zone).date())
     last = max(max(found, default=begins), ends.astimezone(zone).date(), begins)

@@ -8,6 +8,7 @@ from dataclasses import replace
 from datetime import datetime
 from functools import lru_cache
 from weakref import WeakKeyDictionary
+from zoneinfo import ZoneInfo
 
 from sqlalchemy import Engine
 from sqlmodel import Session
@@ -22,7 +23,7 @@ from service.announce.captions import (
 from service.announce.instants import instant_in_words
 from service.announce.page_map import PageMap
 from service.announce.sentences import choices_of, may_choose
-from service.announce.votes_by_day import VotesByDay, votes_by_day
+from service.announce.votes_by_day import Dated, VotesByDay, dated, votes_by_day
 from service.comments.spans import Span
 from service.comments.times import zone_of
 from service.counting.result import Ballot
@@ -123,13 +124,14 @@ def days_shown(session: Session, game: GameRow, row: RoundRow, now: datetime) ->
     _check_shown(session, game, row)
     if row.opens is None:
         raise WrongState(name_of(row), row.state, "shown by day", "open it first")
+    zone = zone_of(game.zone)
     if row.state == "announced":
         revision = record_text(session, row, None)
-        ballots = _ballots_in(revision.record or "")
+        votes = _dated_in(revision.record or "", zone)
     else:
-        ballots = _counted(session, game, row)[1]
+        votes = _counted(session, game, row)[1]
     ends = min(row.closes or now, max(now, row.opens))
-    return votes_by_day(ballots, zone_of(game.zone), row.opens, ends)
+    return votes_by_day(votes, zone, row.opens, ends)
 
 
 def closing_of(game: GameRow, row: RoundRow) -> Closing:
@@ -182,9 +184,15 @@ def winner_shown(row: RoundRow) -> int | None:
     return winner if isinstance(winner, int) else None
 
 
-def _counted(
-    session: Session, game: GameRow, row: RoundRow
-) -> tuple[tuple[tuple[int, int], ...], tuple[Ballot, ...]]:
+_Tally = tuple[tuple[int, int], ...]
+_MOST_KEPT = 8
+#: Counts by round and by how often it was changed, of each database: whatever is handed in or
+#: ruled changes that number first.
+_KEPT: WeakKeyDictionary[Engine, dict[tuple[int, int, str], tuple[_Tally, Dated]]]
+_KEPT = WeakKeyDictionary()
+
+
+def _counted(session: Session, game: GameRow, row: RoundRow) -> tuple[_Tally, Dated]:
     """The count of a round as it stands, counted anew only where something came in since."""
     kept = _KEPT.setdefault(session.get_bind().engine, {})
     key = (id_of(row), row.changes, row.state)
@@ -192,32 +200,27 @@ def _counted(
         result = count_stored(session, game, row).result
         while len(kept) >= _MOST_KEPT:
             kept.pop(next(iter(kept)))
-        kept[key] = (result.tally, result.ballots)
+        kept[key] = (result.tally, dated(result.ballots, zone_of(game.zone)))
     return kept[key]
 
 
-_MOST_KEPT = 8
-#: Counts by round and by how often it was changed, of each database: whatever is handed in or
-#: ruled changes that number first.
-_KEPT: WeakKeyDictionary[
-    Engine, dict[tuple[int, int, str], tuple[tuple[tuple[int, int], ...], tuple[Ballot, ...]]]
-] = WeakKeyDictionary()
-
-
-@lru_cache(maxsize=8)
-def _ballots_in(record: str) -> tuple[Ballot, ...]:
-    """The ballots that a record counts, under their pseudonyms."""
-    return tuple(
-        Ballot(
-            voter=one["voter"],
-            author="",
-            key=str(place),
-            pages=tuple(one["pages"]),
-            written=Span(
-                datetime.fromisoformat(one["written"]["earliest"]),
-                datetime.fromisoformat(one["written"]["latest"]),
-            ),
-        )
-        for place, one in enumerate(json.loads(record)["comments"])
-        if one["outcome"] == "counts"
+@lru_cache(maxsize=16)
+def _dated_in(record: str, zone: ZoneInfo) -> Dated:
+    """The votes that a record counts, by day."""
+    return dated(
+        (
+            Ballot(
+                voter=one["voter"],
+                author="",
+                key="",
+                pages=tuple(one["pages"]),
+                written=Span(
+                    datetime.fromisoformat(one["written"]["earliest"]),
+                    datetime.fromisoformat(one["written"]["latest"]),
+                ),
+            )
+            for one in json.loads(record)["comments"]
+            if one["outcome"] == "counts"
+        ),
+        zone,
     )
