@@ -75,8 +75,8 @@ def votes_by_day(votes: Dated, zone: ZoneInfo, opens: datetime, ends: datetime) 
         days = (begins + timedelta(days=step) for step in range(many))
         return VotesByDay(tuple((day, found[day]) for day in days), undated, zone)
     weeks: Counter[date] = Counter()
-    for day, votes in found.items():
-        weeks[_monday(day)] += votes
+    for day, many_votes in found.items():
+        weeks[_monday(day)] += many_votes
     mondays = range((_monday(last) - _monday(begins)).days // 7 + 1)
     starts = (_monday(begins) + timedelta(weeks=step) for step in mondays)
     return VotesByDay(tuple((day, weeks[day]) for day in starts), undated, zone, weekly=True)

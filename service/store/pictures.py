@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from datetime import datetime
-from functools import lru_cache
+from typing import Any
 from weakref import WeakKeyDictionary
 from zoneinfo import ZoneInfo
 
 from sqlalchemy import Engine
-from sqlmodel import Session
+from sqlmodel import Session, col, select
 
 from service.announce.calendar import Closing
 from service.announce.captions import (
@@ -36,6 +36,7 @@ from service.store.opening import votable_now
 from service.store.revisions import record_text
 from service.store.rounds import all_rounds, name_of
 from service.store.tables import GameRow, RoundRow
+from service.store.tables_counting import RevisionRow
 
 
 def map_of_game(session: Session, game: GameRow) -> PageMap:
@@ -125,11 +126,11 @@ def days_shown(session: Session, game: GameRow, row: RoundRow, now: datetime) ->
     if row.opens is None:
         raise WrongState(name_of(row), row.state, "shown by day", "open it first")
     zone = zone_of(game.zone)
-    if row.state == "announced":
-        revision = record_text(session, row, None)
-        votes = _dated_in(revision.record or "", zone)
-    else:
-        votes = _counted(session, game, row)[1]
+    votes = (
+        _announced(session, row, zone)
+        if row.state == "announced"
+        else _counted(session, game, row)[1]
+    )
     ends = min(row.closes or now, max(now, row.opens))
     return votes_by_day(votes, zone, row.opens, ends)
 
@@ -186,41 +187,49 @@ def winner_shown(row: RoundRow) -> int | None:
 
 _Tally = tuple[tuple[int, int], ...]
 _MOST_KEPT = 8
-#: Counts by round and by how often it was changed, of each database: whatever is handed in or
-#: ruled changes that number first.
-_KEPT: WeakKeyDictionary[Engine, dict[tuple[int, int, str], tuple[_Tally, Dated]]]
-_KEPT = WeakKeyDictionary()
+#: Counts of each database: by round and how often it was changed, since whatever is handed in or
+#: ruled changes that number first; and the days of announced revisions, which never change.
+_COUNTS: WeakKeyDictionary[Engine, dict[tuple[int, int, str], tuple[_Tally, Dated]]]
+_COUNTS = WeakKeyDictionary()
+_REVISIONS: WeakKeyDictionary[Engine, dict[tuple[int, str], Dated]] = WeakKeyDictionary()
 
 
 def _counted(session: Session, game: GameRow, row: RoundRow) -> tuple[_Tally, Dated]:
     """The count of a round as it stands, counted anew only where something came in since."""
-    kept = _KEPT.setdefault(session.get_bind().engine, {})
+    kept = _COUNTS.setdefault(session.get_bind().engine, {})
     key = (id_of(row), row.changes, row.state)
     if key not in kept:
         result = count_stored(session, game, row).result
-        while len(kept) >= _MOST_KEPT:
-            kept.pop(next(iter(kept)))
+        _make_room(kept)
         kept[key] = (result.tally, dated(result.ballots, zone_of(game.zone)))
     return kept[key]
 
 
-@lru_cache(maxsize=16)
-def _dated_in(record: str, zone: ZoneInfo) -> Dated:
-    """The votes that a record counts, by day."""
-    return dated(
-        (
-            Ballot(
-                voter=one["voter"],
-                author="",
-                key="",
-                pages=tuple(one["pages"]),
-                written=Span(
-                    datetime.fromisoformat(one["written"]["earliest"]),
-                    datetime.fromisoformat(one["written"]["latest"]),
-                ),
+def _announced(session: Session, row: RoundRow, zone: ZoneInfo) -> Dated:
+    """The votes of the newest revision by day. Its record, which may be large, is read once."""
+    kept = _REVISIONS.setdefault(session.get_bind().engine, {})
+    of_round = select(RevisionRow.id).where(RevisionRow.round_id == id_of(row))
+    newest = session.exec(of_round.order_by(col(RevisionRow.number).desc())).first()
+    key = (newest or 0, zone.key)
+    if key not in kept:
+        votes = dated(_ballots_in(record_text(session, row, None).record or ""), zone)
+        _make_room(kept)
+        kept[key] = votes
+    return kept[key]
+
+
+def _make_room(kept: dict[Any, Any]) -> None:
+    while len(kept) >= _MOST_KEPT:
+        kept.pop(next(iter(kept)))
+
+
+def _ballots_in(record: str) -> Iterator[Ballot]:
+    """The ballots that a record counts, under their pseudonyms."""
+    for one in json.loads(record)["comments"]:
+        if one["outcome"] == "counts":
+            written = one["written"]
+            span = Span(
+                datetime.fromisoformat(written["earliest"]),
+                datetime.fromisoformat(written["latest"]),
             )
-            for one in json.loads(record)["comments"]
-            if one["outcome"] == "counts"
-        ),
-        zone,
-    )
+            yield Ballot(one["voter"], "", "", tuple(one["pages"]), span)
