@@ -198,11 +198,12 @@ def _counted(session: Session, game: GameRow, row: RoundRow) -> tuple[_Tally, Da
     """The count of a round as it stands, counted anew only where something came in since."""
     kept = _COUNTS.setdefault(session.get_bind().engine, {})
     key = (id_of(row), row.changes, row.state)
-    if key not in kept:
+    found = kept.get(key)
+    if found is None:
         result = count_stored(session, game, row).result
-        _make_room(kept)
-        kept[key] = (result.tally, dated(result.ballots, zone_of(game.zone)))
-    return kept[key]
+        found = (result.tally, dated(result.ballots, zone_of(game.zone)))
+        _keep(kept, key, found)
+    return found
 
 
 def _announced(session: Session, row: RoundRow, zone: ZoneInfo) -> Dated:
@@ -211,16 +212,18 @@ def _announced(session: Session, row: RoundRow, zone: ZoneInfo) -> Dated:
     of_round = select(RevisionRow.id).where(RevisionRow.round_id == id_of(row))
     newest = session.exec(of_round.order_by(col(RevisionRow.number).desc())).first()
     key = (newest or 0, zone.key)
-    if key not in kept:
-        votes = dated(_ballots_in(record_text(session, row, None).record or ""), zone)
-        _make_room(kept)
-        kept[key] = votes
-    return kept[key]
+    found = kept.get(key)
+    if found is None:
+        found = dated(_ballots_in(record_text(session, row, None).record or ""), zone)
+        _keep(kept, key, found)
+    return found
 
 
-def _make_room(kept: dict[Any, Any]) -> None:
-    while len(kept) >= _MOST_KEPT:
-        kept.pop(next(iter(kept)))
+def _keep(kept: dict[Any, Any], key: Any, found: Any) -> None:
+    """Keep what was found and only so many others. Other threads may do the same just now."""
+    kept[key] = found
+    for oldest in list(kept)[:-_MOST_KEPT]:
+        kept.pop(oldest, None)
 
 
 def _ballots_in(record: str) -> Iterator[Ballot]:
