@@ -61,6 +61,7 @@ def map_of_game(session: Session, game: GameRow) -> PageMap:
         caption=caption_of_round(game, row),
         votable=frozenset(row.votable or ()),
         votes=votes_shown(session, game, row),
+        is_over=row.state != "open",
     )
 
 
@@ -86,6 +87,7 @@ def map_of_round(session: Session, game: GameRow, row: RoundRow) -> PageMap:
         votable=frozenset(row.votable or ()),
         winner=winner_shown(row),
         votes=votes_shown(session, game, row),
+        is_over=row.state != "open",
     )
 
 

@@ -249,6 +249,13 @@ def test_a_map_is_told_in_words(shown: PageMap, words: str) -> None:
     assert desc.text == words
 
 
+def test_a_round_that_is_over_says_what_could_be_chosen() -> None:
+    over = replace(SMALL, is_over=True)
+    assert "Pages 3 and 5 could be chosen." in map_in_words(over)
+    assert page_in_words(over, 3) == "Page 3, could be chosen, 7 votes"
+    assert "could be chosen (2)" in texts(drawn(over))
+
+
 def test_a_page_is_told_in_words() -> None:
     shown = replace(SMALL, winner=3)
     assert page_in_words(shown, 3) == "Page 3, can be chosen, winner of the round, 7 votes"

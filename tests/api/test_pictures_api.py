@@ -191,3 +191,17 @@ def test_a_round_without_a_closing_has_no_calendar(service: Service) -> None:
     open_round(service)
     assert_problem(service.viewer.ask("GET", f"/api{ROUND}/closing.ics"), 409, "calendar")
     assert done(service.viewer.get(f"{ROUND}/pictures"))["calendar"] is None
+
+
+def test_a_runoff_is_shown_with_the_pages_it_is_between(service: Service) -> None:
+    open_round(service, closes="2026-03-01T21:00", tie_breaks=["runoff", "lowest number"])
+    done(service.host.hand_in(f"{ROUND}/batches", votes("12", "40")), 201)
+    service.clock.go_on(hours=2)
+    done(service.host.post(f"{ROUND}/close"))
+    words = done(service.viewer.get(f"{PATH}/pictures"))["pictures"][0]["alternative"]
+    assert "Pages 1 to 63 could be chosen." in words
+    assert "vote" not in words
+    done(service.host.post(f"{ROUND}/runoff", {}), 201)
+    done(service.host.post(f"{PATH}/rounds/2/open"))
+    words = done(service.viewer.get(f"{PATH}/pictures"))["pictures"][0]["alternative"]
+    assert "Pages 12 and 40 can be chosen." in words
