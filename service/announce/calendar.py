@@ -6,8 +6,6 @@ import hashlib
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 
-from icalendar import Alarm, Calendar, Event
-
 _PRODUCT = "-//Loopstart//Loopstart//EN"
 
 
@@ -43,6 +41,9 @@ def calendar_of(closing: Closing, *, alarm: timedelta | None = None) -> bytes:
     Times are in UTC, which every calendar shows in its owner's own zone, so no zone need be
     described. The same closing gives the same bytes.
     """
+    # Loaded when it is needed: it would be a fifth of a second of every start.
+    from icalendar import Alarm, Calendar, Event  # noqa: PLC0415
+
     event = Event()
     event.add("uid", closing.uid)
     event.add("dtstamp", closing.told.astimezone(UTC))
