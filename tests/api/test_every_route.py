@@ -28,6 +28,13 @@ PUBLIC = {
     ("get", "/api/games/{game}/rounds/{number}/revisions"),
     ("get", "/api/games/{game}/rounds/{number}/record"),
     ("get", "/api/games/{game}/rounds/{number}/draw"),
+    ("get", "/api/games/{game}/map.{ending}"),
+    ("get", "/api/games/{game}/pictures"),
+    ("get", "/api/games/{game}/rounds/{number}/map.{ending}"),
+    ("get", "/api/games/{game}/rounds/{number}/pictures"),
+    ("get", "/api/games/{game}/rounds/{number}/votes-by-day.{ending}"),
+    ("get", "/api/games/{game}/rounds/{number}/tally.{ending}"),
+    ("get", "/api/games/{game}/rounds/{number}/closing.ics"),
 }
 COLLECTORS = {
     ("post", "/api/games/{game}/rounds/{number}/batches"),
@@ -40,6 +47,8 @@ FILLED = {
     "page": "1",
     "key": "c0",
     "name": "nobody",
+    "ending": "svg",
+    "occasion": "opening",
     "watch": "some-request",
 }
 

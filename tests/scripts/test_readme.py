@@ -7,6 +7,7 @@ import re
 import shlex
 from collections.abc import Callable
 
+import announce
 import ask
 import export
 import pytest
@@ -28,6 +29,7 @@ MAKERS: dict[str, Callable[[], argparse.ArgumentParser]] = {
     "start.py": start.make_options,
     "tokens.py": tokens.make_options,
     "ask.py": ask.make_options,
+    "announce.py": announce.make_options,
     "read.py": read.make_options,
     "receipt.py": receipt.make_options,
     "export.py": export.make_options,
