@@ -103,7 +103,7 @@ def test_nothing_that_can_be_got_tells_the_answer_before_the_reveal(
     assert len(told) > 150
     assert {where: found for where, each in told.items() if (found := secret.found_in(each))} == {}
     words = service.host.get(f"{PATH}/mystery/announcements")
-    assert len(done(words)) > 5
+    assert len(done(words)) >= 5
     for shown in (words, service.host.get(f"{PATH}/prize"), service.host.get("/games")):
         assert secret.found_in(shown.content) == set()
     for message in messages:
