@@ -170,7 +170,7 @@ LANGUAGE = Language(
         """
         is | isn't | are | was | were | has | have | had | hasn't | haven't | did | didn't | does |
         doesn't | do | don't | will | won't | should | why | who | whose | when | where | which | what |
-        what's | whats | how | anyone | anybody | am | wait is | so is | has anyone | has anybody
+        what's | whats | how | now is | now was | anyone | anybody | am | wait is | so is | has anyone | has anybody
         """
     ),
     suggesting=phrases(
@@ -184,7 +184,7 @@ LANGUAGE = Language(
     ),
     roughly_before=phrases(
         """
-        around | about | roughly | approximately | near | nearish | close to | somewhere near |
+        give or take | around | about | roughly | approximately | near | nearish | close to | somewhere near |
         somewhere around | somewhere about | approx | circa | almost | nearly | ish | towards |
         something like | in the region of | just after | just before | just past | not far from |
         somewhere after | somewhere before | somewhere over | somewhere above | somewhere under | higher than | lower than | less than | fewer than | more than | bigger than | smaller than

@@ -169,6 +169,10 @@ don't have a vote | still deciding | will decide | need to think | no pick from 
 """
 
 POINTING = """
+do with that | that's a sign | is that a sign | that a sign | must be a sign | see where i'm going |
+see where this is going | know where i'm going | who am i to argue | still stands |
+whatever i said | what i said last | maybe that as | the one to the left of |
+the one to the right of | where you are now | wherever you are now |
 do that one | use that | same one as | same page as | same number as | same three as | same two as | same ones as | same as last week | same as last week for me | that one please | so do that |
 that number please | pick that one |
 so that one | in the middle of those two | one in between them | the one between them | between those two |
@@ -183,6 +187,7 @@ the one above
 """
 
 KINDS = """
+even ones | odd ones | both even | both odd | something in the * | ones in the * |
 left hand side | right hand side | hand side somewhere |
 somewhere on the left | somewhere on the right | on the left somewhere | on the right somewhere |
 ending in | ends in | ending with | ends with | that starts with | beginning with a | right - hand side |

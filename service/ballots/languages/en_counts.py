@@ -25,7 +25,7 @@ all | both | these | those | past | other | bought | ordered |
 buy | sold | made | spent | paid | cost | costs | worth | saw | counted | count | counting |
 watched | stitched | finished | did | done | drank | ate | use | using | need another |
 for the past | for about | for over | for nearly | for almost | up to | reached | gusts of |
-blowing | degrees | temperature | delayed | late by | platform no | number of | gate |
+blowing | degrees | temperature | temperature is | temperature here is | temp is | temp here is | delayed | late by | platform no | number of | gate |
 seat | table | locker | cabin | hut | shelf | box | bag | drawer | pot | lot | item |
 question | rule | point | note | article | section | paragraph | exercise | problem | lesson |
 unit | module | option | plan | act | scene | book | bk | issue | edition | key | bar |
@@ -52,7 +52,7 @@ heat no | hole | set | inning | quarter | jersey | shirt | squad | player
 OTHER_AFTER = """
 sts | st | dc | tr | each | a pop | a head | page a | page per | page each | page every | page at a | pages a |
 bus | tram | train | car | lumen | lumens | watts | volts | frame | bobbin | lamp | colour chart | kph | knots | club sandwich | a day |
-a week | a month | a year | a night | an hour | a page | a go | a piece | apiece | each way | o'clock ferry | pages long |
+in all | all told | a week | a month | a year | a night | an hour | a page | a go | a piece | apiece | each way | o'clock ferry | pages long |
 year | years | yr | yrs | yo | y/o | yo's | year old | years old | yearold | day | days |
 week | weeks | wks | wk | month | months | mths | hour | hours | hr | hrs | minute | minutes |
 min | mins | seconds | sec | secs | am | pm | a.m | p.m | oclock | o'clock | times | count |

@@ -68,6 +68,7 @@ def _with_rest(hundreds: dict[str, int], small: dict[str, int]) -> dict[str, int
     for word, hundred in hundreds.items():
         for rest, value in small.items():
             found[word + rest] = found[word + "and" + rest] = hundred + value
+            found[word + "an" + rest] = hundred + value
     return found
 
 
