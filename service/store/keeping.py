@@ -32,7 +32,7 @@ from service.store.tables_comments import BatchRow
 
 #: From so many comments on, SQLite is given more memory than it takes by itself.
 _LARGE = 50_000
-_CACHE = 48_000
+_CACHE = 16_000
 #: How many rows of a batch are written between two words of progress.
 _ROWS = 10_000
 

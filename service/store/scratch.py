@@ -21,7 +21,7 @@ from service.store.columns import id_of, metadata
 from service.store.tables import GameRow, RoundRow
 
 _SWIFT = (
-    "PRAGMA journal_mode = OFF; PRAGMA synchronous = OFF; PRAGMA cache_size = -32000;"
+    "PRAGMA journal_mode = OFF; PRAGMA synchronous = OFF; PRAGMA cache_size = -16000;"
     "PRAGMA temp_store = FILE;"
 )
 

@@ -47,7 +47,7 @@ class Shared:
 
     def __init__(self, size: int) -> None:
         """For about so many comments."""
-        bits = min(max(64 * size, 1 << 16), 1 << 27)
+        bits = min(max(64 * size, 1 << 16), 1 << 26)
         self.mask = (1 << (bits - 1).bit_length()) - 1
         self._once = bytearray((self.mask + 1) >> 3)
         self._more = bytearray((self.mask + 1) >> 3)
