@@ -34,7 +34,7 @@ from service.store.tables_comments import BatchRow
 _LARGE = 50_000
 _CACHE = 16_000
 #: How many rows of a batch are written between two words of progress.
-_ROWS = 10_000
+_ROWS = 2_000
 
 
 @dataclass(slots=True)

@@ -16,7 +16,7 @@ from service.comments.links import Groups
 from service.store.staging import Waiting
 
 #: How many comments are merged at once, and how many are held in memory for it.
-AT_ONCE = 20_000
+AT_ONCE = 6_000
 
 
 @dataclass(slots=True)
@@ -78,7 +78,7 @@ class Leftovers:
         if self._scratch is None:
             self._scratch = sqlite3.connect("", isolation_level=None)
             self._scratch.executescript(
-                "PRAGMA synchronous = OFF; PRAGMA journal_mode = OFF; PRAGMA cache_size = -20000;"
+                "PRAGMA synchronous = OFF; PRAGMA journal_mode = OFF; PRAGMA cache_size = -8000;"
                 "CREATE TABLE items (number INTEGER PRIMARY KEY, one BLOB, part INTEGER);"
                 "CREATE TABLE links (link INTEGER, number INTEGER);"
             )
