@@ -12,6 +12,7 @@ Each error holds its data and says in one sentence what is wrong, where, and wha
     │   ├── BadRules             rules of a round or a game that cannot be
     │   ├── BadRuling
     │   ├── BadDraw              sources or numbers that no draw can be held by
+    │   ├── BadLog               a stitch log, or a question about it, that cannot be
     │   └── BadExport            an export that cannot be read
     │       ├── EmptyExport
     │       ├── BinaryExport
@@ -89,6 +90,10 @@ class BadRuling(BadInput):
 
 class BadDraw(BadInput):
     """Sources or numbers that no draw can be held by."""
+
+
+class BadLog(BadInput):
+    """A stitch log that cannot be, or a question that it cannot answer."""
 
 
 class BadExport(BadInput):

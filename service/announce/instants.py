@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime, tzinfo
+from datetime import UTC, date, datetime, tzinfo
 from zoneinfo import ZoneInfo
 
-from babel.dates import format_datetime
+from babel.dates import format_date, format_datetime
 
 _LOCALE = "en_GB"
 _DAY = "EEEE d MMMM"
@@ -28,6 +28,16 @@ def instant_in_words(at: datetime, zone: ZoneInfo) -> str:
         year = " y" if local.year != utc.year else ""
         day = f"{_formatted(at, UTC, _DAY + year)} at"
     return f"{words} {zone_in_words(at, zone)} ({day} {_clock(at, UTC)} UTC)"
+
+
+def day_in_words(day: date, *, year: bool = True) -> str:
+    """A day with its weekday: "Sunday 1 March 2026"."""
+    return format_date(day, f"{_DAY} y" if year else _DAY, locale=_LOCALE)
+
+
+def short_day(day: date, *, year: bool = False) -> str:
+    """A day for where there is little room: "1 Mar", "1 Mar 2026"."""
+    return format_date(day, "d MMM y" if year else "d MMM", locale=_LOCALE)
 
 
 def zone_in_words(at: datetime, zone: ZoneInfo) -> str:
