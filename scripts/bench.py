@@ -1,6 +1,7 @@
 r"""Measures how fast Loopstart is, against something plain that is measured in the same run.
 
     python3 scripts/bench.py reading [FILE ...] [--rounds N] [--sample N]
+    python3 scripts/bench.py pace [--logs N] [--start N]
 
 `reading` reads a mix of the corpora (JSON Lines as for score.py; all of tests/corpus if none is
 named) as a round's thread holds it, votes and guesses alike, each comment once. A comment of a
@@ -10,6 +11,9 @@ chat alone, which is every comment with nothing numeric or placing in it. Second
 computer to computer, so it also tells how many times as long reading takes as the least that any
 reader must do: `re.findall(r"\d+", text)` over the same texts in the same run. No reading is kept:
 every figure is that of a comment seen for the first time by a process that has its words loaded.
+
+`pace` counts in how many of 100 made-up stitch logs the forecast's range holds the day on which the
+page is truly finished (`bench_pace.py`).
 
 A new measure is a function and a line in MEASURES. It measures the inside, so it calls it directly.
 """
@@ -28,6 +32,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
+from bench_pace import add_pace, pace
 from score import lines_of, question_of
 from terminal import Options, finish
 
@@ -201,6 +206,7 @@ class Measure:
 
 MEASURES = {
     "reading": Measure("comments read as votes", add_reading, reading),
+    "pace": Measure("how often the forecast's range holds", add_pace, pace),
 }
 
 

@@ -47,6 +47,10 @@ class Client:
         """Reads."""
         return self._ask("GET", path, params=wanted)
 
+    def text(self, path: str) -> str:
+        """Reads what is no JSON: a table."""
+        return self._ask_for("GET", path).text
+
     def post(self, path: str, content: Json = None) -> Json:
         """Makes or does something."""
         return self._ask("POST", path, json=content)
@@ -75,6 +79,10 @@ class Client:
         return self._ask("POST", path, files={"file": (name, content)}, data=given)
 
     def _ask(self, method: str, path: str, **content: Any) -> Json:
+        answer = self._ask_for(method, path, **content)
+        return _json_of(answer, self._place) if answer.content else None
+
+    def _ask_for(self, method: str, path: str, **content: Any) -> httpx.Response:
         try:
             answer = self._send(method, f"/api{path}", **content)
         except (httpx.InvalidURL, UnicodeError) as trouble:
@@ -91,7 +99,7 @@ class Client:
             why = str(trouble) or type(trouble).__name__
             raise ServerUnreachable(self._place, why) from None
         if answer.is_success:
-            return _json_of(answer, self._place) if answer.content else None
+            return answer
         detail = _detail(answer, self._place)
         if answer.status_code in {401, 403}:
             raise AccessRefused(detail)

@@ -19,7 +19,8 @@ from service.pace.rounds import Needed, Opening
 class UpdatePost:
     """What an update post tells: `game` is the game's name, `pages` those in hand.
 
-    `finish` is when they are finished, None where the post does not say.
+    `details` are stitched pages that wait for details. `finish` is when the pages in hand are
+    finished, None where the post does not say.
     """
 
     game: str
@@ -28,15 +29,16 @@ class UpdatePost:
     since: Since
     finish: Finish | NotEnough | None
     confidence: float
+    details: tuple[PageProgress, ...] = ()
 
 
 def update_words(post: UpdatePost) -> str:
     """One paragraph for the update post, with the totals by piece."""
-    parts = [f"{post.game}: {_pages_in_words(post.pages)}."]
+    parts = [f"{post.game}: {_pages_in_words((*post.pages, *post.details))}."]
     if post.chart.percent > 0:
         parts.append(f"The whole chart is at {percent_in_words(post.chart.percent)}.")
     parts.append(_since_in_words(post.since))
-    if isinstance(post.finish, Finish):
+    if isinstance(post.finish, Finish) and any(page.left for page in post.pages):
         named = pages_in_words(page.page for page in post.pages)
         parts.append(finish_words(named, post.finish, post.confidence))
     return " ".join(parts)
@@ -139,7 +141,7 @@ def _since_in_words(since: Since) -> str:
         words += f", {listed(named)}, {since.in_all:,} in all"
         if since.share is not None:
             words += f"; the mystery had {percent_in_words(100 * since.share)} of them"
-    return f"{words}, which is {since.a_day:,.0f} a day for the mystery."
+    return f"{words}, {since.a_day:,.0f} a day."
 
 
 def _from_to(first: date, last: date) -> str:

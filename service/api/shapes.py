@@ -13,7 +13,8 @@ from service.comments.spans import Span
 from service.comments.times import read_moment
 
 
-def _without_nul(words: str) -> str:
+def without_nul(words: str) -> str:
+    """The words, refused where they hold a NUL."""
     if "\x00" in words:
         raise ValueError("a NUL character cannot be kept; leave it out")
     return words
@@ -21,7 +22,7 @@ def _without_nul(words: str) -> str:
 
 #: Words of the host: a name, a reason. A NUL is refused because PostgreSQL cannot keep it.
 Words = Annotated[
-    str, Field(min_length=1, max_length=500, pattern=r"\S"), AfterValidator(_without_nul)
+    str, Field(min_length=1, max_length=500, pattern=r"\S"), AfterValidator(without_nul)
 ]
 
 _KNOWN = sorted(LANGUAGES)

@@ -102,8 +102,8 @@ def outlook(log: SettledLog, today: date, confidence: float = CONFIDENCE) -> Out
     if pace is None:
         days = sum(one.days for one in stretches)
         return NotEnough(
-            f"There is not enough log to say: it tells of {days} days in {len(stretches)} parts, "
-            f"and at least {FEWEST_DAYS} days in {FEWEST_STRETCHES} parts are needed."
+            f"There is not enough log to say: it tells of {days} of the {FEWEST_DAYS} days that are "
+            f"needed, in {len(stretches)} of {FEWEST_STRETCHES} parts."
         )
     if pace.rate <= 0:
         return NotEnough(f"Nothing was stitched on the game's piece since {pace.since}.")

@@ -147,12 +147,18 @@ def chart_progress(
     return ChartProgress(len(stitched), len(totals), done, sum(known))
 
 
-def updates_of(log: SettledLog, totals: Mapping[int, int | None]) -> tuple[Update, ...]:
-    """Every entry on the game's piece with what it brought, by day."""
+def updates_of(
+    log: SettledLog, totals: Mapping[int, int | None], stitched: frozenset[int]
+) -> tuple[Update, ...]:
+    """Every entry on the game's piece with what it brought, by day.
+
+    Pages that are stitched and were never logged count as done before the first entry.
+    """
     chart = sum(total for total in totals.values() if total is not None)
     is_known = all(total is not None for total in totals.values())
     found: list[Update] = []
-    in_all = 0
+    logged = {one.entry.page for one in log.of_game}
+    in_all = sum(totals.get(page) or 0 for page in stitched - logged)
     for one in log.of_game:
         page = one.entry.page
         if page is None:
