@@ -125,6 +125,7 @@ KINDS = (
     Kind("irregular, a short log", 4, irregular),
     Kind("irregular", 8, irregular),
     Kind("irregular, a long log", 26, irregular),
+    Kind("weekends only, a short log", 4, weekends),
     Kind("weekends only", 8, weekends),
     Kind("weekends only, a long log", 26, weekends),
     Kind("weeks without, not told", 8, rest_weeks),

@@ -22,6 +22,7 @@ finish as often as it says and not more often. scripts/bench.py pace counts how 
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -29,7 +30,7 @@ from service.errors import BadLog
 from service.pace.calendar import DaysToCome
 from service.pace.estimate import FEWEST_DAYS, FEWEST_STRETCHES, Pace, pace_of
 from service.pace.settled import DAY, SettledLog
-from service.pace.stretches import stretches_of
+from service.pace.stretches import Stretch, stretches_of
 from service.pace.student import t_of
 
 CONFIDENCE = 0.8
@@ -100,14 +101,18 @@ def outlook(log: SettledLog, today: date, confidence: float = CONFIDENCE) -> Out
     stretches = stretches_of(log)
     pace = pace_of(stretches)
     if pace is None:
-        days = sum(one.days for one in stretches)
-        return NotEnough(
-            f"There is not enough log to say: it tells of {days} of the {FEWEST_DAYS} days that are "
-            f"needed, in {len(stretches)} of {FEWEST_STRETCHES} parts."
-        )
+        return _too_little(stretches)
     if pace.rate <= 0:
         return NotEnough(f"Nothing was stitched on the game's piece since {pace.since}.")
     return Outlook(pace, DaysToCome(last + DAY, pace.by_weekday, log.rests), today, confidence)
+
+
+def _too_little(stretches: Sequence[Stretch]) -> NotEnough:
+    days = sum(one.days for one in stretches)
+    told = f"{days} of the {FEWEST_DAYS} days"
+    if days >= FEWEST_DAYS:
+        told = f"{len(stretches)} of the {FEWEST_STRETCHES} days or updates with a known beginning"
+    return NotEnough(f"There is not enough log to say: it tells of {told} that are needed.")
 
 
 def finish_of(seen: Outlook, stitches: float, spread: float = 0.0) -> Finish | NotEnough:

@@ -234,8 +234,10 @@ def _whole(cell: str) -> int:
     return int(cell)
 
 
-def _percent(row: _Row, cell: str) -> int:
+def _percent(row: _Row, cell: str) -> int | None:
     """Percent as hundredths; a comma may part them too."""
+    if not cell:
+        return None
     told = cell.removesuffix("%").strip().replace(",", ".")
     try:
         value = Decimal(told) * PERCENT
