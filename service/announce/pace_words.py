@@ -105,9 +105,13 @@ def opening_day_words(opening: Opening) -> str:
             f"{day_in_words(opening.closes)}."
         )
     words = f"Open the next round on {day_in_words(opening.sensible)}"
-    if opening.sensible < opening.latest:
-        words += f", or at the latest on {day_in_words(opening.latest)}"
-    return f"{words}. Opened on the first day it closes on {day_in_words(opening.closes)}."
+    closes = day_in_words(opening.closes)
+    if opening.sensible == opening.latest:
+        return f"{words}. Opened then it closes on {closes}."
+    return (
+        f"{words}, or at the latest on {day_in_words(opening.latest)}. Opened on the first of "
+        f"these days it closes on {closes}."
+    )
 
 
 def needed_words(what: str, needed: Needed) -> str:

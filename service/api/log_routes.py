@@ -33,7 +33,7 @@ _TABLE = "entry,day,how,page,piece,stitches\r\n1,2026-03-16,on the day,41,,412\r
 class Csv(Response):
     """A table of comma-separated values (RFC 4180)."""
 
-    media_type = "text/csv; charset=utf-8; header=present"
+    media_type = "text/csv"
 
 
 @router.post("", summary="Add entries to the log", status_code=201)
@@ -94,7 +94,7 @@ def get_table(game: str, session: Reading) -> Response:
 )
 def post_table(
     game: str,
-    file: Annotated[UploadFile, File(description="The table, as CSV.")],
+    file: Annotated[UploadFile, File(description="The table, as CSV.", examples=[_TABLE])],
     session: Writing,
     now: Now,
 ) -> TakenInOut:

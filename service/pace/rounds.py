@@ -80,7 +80,7 @@ class RoundToCome:
 class Needed:
     """What it would take to make `stitches` by the end of `by`.
 
-    `days` are those from today on that are no rest, `a_day` the stitches on each of them.
+    `days` are those from today on that are neither logged yet nor rest, `a_day` the stitches on each of them.
     `times_the_pace` compares that with the pace of the last weeks; None where that is not known.
     """
 
@@ -136,6 +136,8 @@ def rounds_to_come(
 
 def needed(stitches: int, by: date, today: date, seen: Outlook | NotEnough) -> Needed:
     """What it would take to make so many stitches from today until the end of `by`.
+
+    Where today is logged already, tomorrow is the first day.
 
     Raises:
         BadLog: the day has passed, is over 20 years ahead, or all days until it are rest.

@@ -17,9 +17,9 @@ from service.pace.table import COLUMNS, entries_of, table_of
 from tests.pace.logs import day, entry, rest
 
 #: Words that a host may write: a table keeps no blanks around them and no NUL.
-WORDS = st.text(
-    st.characters(exclude_categories=("Cs",), exclude_characters="\0"), max_size=12
-).map(str.strip)
+WORDS = st.text(st.characters(exclude_categories=["Cs"], exclude_characters="\0"), max_size=12).map(
+    str.strip
+)
 COUNTS = st.integers(0, 9_999)
 
 
