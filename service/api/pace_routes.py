@@ -93,7 +93,7 @@ def get_pace(game: str, asked: AskedFor, session: Reading, now: Now) -> PaceOut:
     if isinstance(seen, Outlook):
         pace = PaceNumbersOut.of(seen.pace, asked.confidence, pace_words(seen.pace))
     return PaceOut(
-        today=here.today,
+        today=here.as_of,
         logged_until=here.log.last_day,
         pages=[PageProgressOut.of(page) for page in here.pages_in_hand],
         details_to_come=[PageProgressOut.of(page) for page in here.details_to_come],
@@ -155,7 +155,7 @@ def get_progress(
 ) -> ProgressOut:
     """The totals by piece since a day, and what every update of the game's piece brought."""
     here = asked.situation(session, game_named(session, game), now)
-    told = since(here.log, first or fortnight_until(here.today), here.today)
+    told = since(here.log, first or fortnight_until(here.as_of), here.as_of)
     return ProgressOut.of(told, here.updates)
 
 

@@ -53,11 +53,11 @@ class Finish:
 
 @dataclass(frozen=True, slots=True)
 class Outlook:
-    """What the log says of the days to come; `today` is the day it is asked on."""
+    """What the log says of the days to come, asked `as_of` a day."""
 
     pace: Pace
     days: DaysToCome
-    today: date
+    as_of: date
     confidence: float
 
 
@@ -121,7 +121,7 @@ def finish_of(seen: Outlook, stitches: float, spread: float = 0.0) -> Finish | N
     `spread` is the variance of the number itself, where it is not known for sure.
     """
     if stitches <= 0:
-        return Finish(seen.today, seen.today, seen.today)
+        return Finish(seen.as_of, seen.as_of, seen.as_of)
     low, middle, high = crossings(seen.pace, stitches, seen.confidence, spread)
     days = seen.days
     at = days.number_of(middle)
@@ -130,9 +130,9 @@ def finish_of(seen: Outlook, stitches: float, spread: float = 0.0) -> Finish | N
     before = days.nearest_to(low)
     first = min(at, days.from_working_day((0 if before is None else before) + 1))
     last = None if high is None else days.nearest_to(high)
-    latest = None if last is None else _not_before(days.day(max(at, last)), seen.today)
+    latest = None if last is None else _not_before(days.day(max(at, last)), seen.as_of)
     return Finish(
-        _not_before(days.day(first), seen.today), _not_before(days.day(at), seen.today), latest
+        _not_before(days.day(first), seen.as_of), _not_before(days.day(at), seen.as_of), latest
     )
 
 

@@ -160,7 +160,7 @@ def needed(stitches: int, by: date, today: date, seen: Outlook | NotEnough) -> N
 
 def _opening(seen: Outlook, finish: Finish, half: Finish | NotEnough, plan: RoundPlan) -> Opening:
     latest = finish.earliest - plan.days * DAY
-    too_late = latest < seen.today
+    too_late = latest < seen.as_of
     wanted = half.middle if isinstance(half, Finish) else latest
-    sensible = max(seen.today, min(wanted, latest))
+    sensible = max(seen.as_of, min(wanted, latest))
     return Opening(sensible, latest, sensible + plan.round_days * DAY, too_late)

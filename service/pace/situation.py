@@ -39,14 +39,14 @@ _UNKNOWN = (
 
 @dataclass(frozen=True)
 class Situation:
-    """A game on the day `today`: `stitched` pages, those `in_hand`, and the log until then."""
+    """A game as of a day: `stitched` pages, those `in_hand`, and the log until then."""
 
     chart: Chart
     told: ToldStitches
     stitched: frozenset[int]
     in_hand: tuple[int, ...]
     log: SettledLog
-    today: date
+    as_of: date
 
     @cached_property
     def totals(self) -> dict[int, int | None]:
@@ -81,7 +81,7 @@ class Situation:
 
     def outlook(self, confidence: float) -> Outlook | NotEnough:
         """What the log says of the days to come."""
-        return outlook(self.log, self.today, confidence)
+        return outlook(self.log, self.as_of, confidence)
 
     def next_round(
         self, plan: RoundPlan, confidence: float
@@ -133,7 +133,7 @@ class Situation:
         if isinstance(left, NotEnough):
             what, _, todo = left.why.rstrip(".").partition(": ")
             raise BadLog(what, todo or "put a page in hand first")
-        return needed(left, by, self.today, self.outlook(confidence))
+        return needed(left, by, self.as_of, self.outlook(confidence))
 
     def _in_hand(self) -> tuple[int, int] | NotEnough:
         """The stitches left on the pages in hand, and all of theirs."""

@@ -68,13 +68,17 @@ def entries_of(text: str, start: int = 1) -> tuple[Entry, ...]:
     for row in _rows(text):
         number = start + len(found)
         found.append(_entry(row, number, numbers))
-        name = row.cells.get("entry") or str(len(found))
-        if name in numbers:
-            raise row.trouble(f"there are two entries {name}", "number each row once")
-        numbers[name] = number
+        _number_row(row, row.cells.get("entry") or str(len(found)), numbers, number)
     if not found:
         raise BadLog("the table has no row below its header", "hand in a log that has entries")
     return tuple(found)
+
+
+def _number_row(row: _Row, name: str, numbers: dict[str, int], number: int) -> None:
+    """Note the number that the row of that name has in the log."""
+    if name in numbers:
+        raise row.trouble(f"there are two entries {name}", "number each row once")
+    numbers[name] = number
 
 
 def _cells(entry: Entry) -> dict[str, str]:

@@ -58,7 +58,7 @@ def situation_of(session: Session, game: GameRow, today: date) -> Situation:
         stitched=states.stitched,
         in_hand=states.in_hand,
         log=up_to(log, today),
-        today=today,
+        as_of=today,
     )
 
 
@@ -96,7 +96,7 @@ def update_paragraph(
     Raises:
         BadLog: `first` is still to come.
     """
-    told = since(here.log, first or fortnight_until(here.today), here.today)
+    told = since(here.log, first or fortnight_until(here.as_of), here.as_of)
     finish, _ = here.next_round(plan_of(session, game).rounds, confidence)
     post = UpdatePost(
         game=game.name,

@@ -16,6 +16,31 @@ depends_on = None
 
 
 def upgrade() -> None:
+    _make_log_entries()
+    _make_page_stitches()
+    _make_pace_plans()
+
+
+def downgrade() -> None:
+    op.drop_table("pace_plans")
+    op.drop_table("page_stitches")
+    op.drop_table("log_entries")
+
+
+def _text(name: str) -> sa.Column[Any]:
+    return sa.Column(name, sa.String(), nullable=False)
+
+
+def _whole(name: str, *, nullable: bool = False) -> sa.Column[Any]:
+    return sa.Column(name, sa.Integer(), nullable=nullable)
+
+
+def _of_game(table: str) -> sa.ForeignKeyConstraint:
+    name = op.f(f"fk_{table}_game_id_games")
+    return sa.ForeignKeyConstraint(["game_id"], ["games.id"], name=name)
+
+
+def _make_log_entries() -> None:
     op.create_table(
         "log_entries",
         _whole("id"),
@@ -38,6 +63,9 @@ def upgrade() -> None:
         sa.PrimaryKeyConstraint("id", name=op.f("pk_log_entries")),
         sa.UniqueConstraint("game_id", "number", name=op.f("uq_log_entries_game_id_number")),
     )
+
+
+def _make_page_stitches() -> None:
     op.create_table(
         "page_stitches",
         _whole("game_id"),
@@ -49,6 +77,9 @@ def upgrade() -> None:
         _of_game("page_stitches"),
         sa.PrimaryKeyConstraint("game_id", "page", name=op.f("pk_page_stitches")),
     )
+
+
+def _make_pace_plans() -> None:
     op.create_table(
         "pace_plans",
         _whole("game_id"),
@@ -59,22 +90,3 @@ def upgrade() -> None:
         _of_game("pace_plans"),
         sa.PrimaryKeyConstraint("game_id", name=op.f("pk_pace_plans")),
     )
-
-
-def downgrade() -> None:
-    op.drop_table("pace_plans")
-    op.drop_table("page_stitches")
-    op.drop_table("log_entries")
-
-
-def _text(name: str) -> sa.Column[Any]:
-    return sa.Column(name, sa.String(), nullable=False)
-
-
-def _whole(name: str, *, nullable: bool = False) -> sa.Column[Any]:
-    return sa.Column(name, sa.Integer(), nullable=nullable)
-
-
-def _of_game(table: str) -> sa.ForeignKeyConstraint:
-    name = op.f(f"fk_{table}_game_id_games")
-    return sa.ForeignKeyConstraint(["game_id"], ["games.id"], name=name)
