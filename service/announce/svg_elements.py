@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from xml.etree.ElementTree import Element, SubElement, tostring
 
 _NAMESPACE = "http://www.w3.org/2000/svg"
+
+#: What no XML may hold (Extensible Markup Language 1.0, section 2.2, "Characters").
+_NO_CHARACTER = re.compile("[^\t\n\r\x20-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
 
 Number = float | int
 
@@ -30,8 +34,8 @@ class Drawing:
                 "font-size": "14",
             },
         )
-        SubElement(self._root, "title", {"id": f"{name}-title"}).text = title
-        SubElement(self._root, "desc", {"id": f"{name}-desc"}).text = words
+        SubElement(self._root, "title", {"id": f"{name}-title"}).text = _plain(title)
+        SubElement(self._root, "desc", {"id": f"{name}-desc"}).text = _plain(words)
         self._patterns = SubElement(self._root, "defs")
 
     def hatching(self, kind: str, colour: str) -> str:
@@ -75,7 +79,7 @@ class Drawing:
 
     def text(self, at: tuple[Number, Number], words: str, **how: Number | str) -> None:
         """Words, from `at` on to the right if `how` says nothing else."""
-        self._draw("text", x=at[0], y=at[1], **how).text = words
+        self._draw("text", x=at[0], y=at[1], **how).text = _plain(words)
 
     def whole(self) -> str:
         """The element as text."""
@@ -95,6 +99,11 @@ class Drawing:
     def _draw(self, kind: str, **how: Number | str) -> Element:
         named = {name.replace("_", "-"): str(value) for name, value in how.items()}
         return SubElement(self._root, kind, named)
+
+
+def _plain(words: str) -> str:
+    """The words without what no picture may hold: a name may be pasted from anywhere."""
+    return _NO_CHARACTER.sub("\ufffd", words)
 
 
 def _joined(points: list[tuple[Number, Number]]) -> str:

@@ -13,7 +13,7 @@ from service.api.pace_models import CorrectionIn, EntriesIn, EntryOut, TakenInOu
 from service.api.problem_models import problems
 from service.api.wiring import Now, Reading, Writing, host_only
 from service.comments.decoding import decode
-from service.errors import NotFound
+from service.errors import BadLog, BinaryExport, EmptyExport, NotFound
 from service.pace.standing import standing_entries
 from service.pace.table import table_of
 from service.store.games import game_named
@@ -105,9 +105,22 @@ def post_table(
     may be there.
     """
     kept = game_named(session, game)
-    text = decode(file.file.read(), "the stitch log").text
-    taken = take_in_table(session, kept, text, now)
+    taken = take_in_table(session, kept, _text_of(file.file.read()), now)
     return TakenInOut(new=len(taken.new), known=taken.known)
+
+
+def _text_of(content: bytes) -> str:
+    """The text of a table, in whatever encoding.
+
+    Raises:
+        BadLog: it is empty, or no text.
+    """
+    try:
+        return decode(content, "the stitch log").text
+    except BinaryExport as trouble:
+        raise BadLog(f"the stitch log is {trouble.kind}, not a table", "save it as CSV") from None
+    except EmptyExport:
+        raise BadLog("the stitch log is an empty file", "hand in a table that has rows") from None
 
 
 def _shown(session: Session, game: GameRow, numbers: Sequence[int] | None) -> list[EntryOut]:

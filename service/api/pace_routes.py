@@ -28,6 +28,7 @@ from service.api.progress_out import (
     PictureOut,
     ProgressOut,
 )
+from service.api.shapes import Day
 from service.api.wiring import Now, Reading, Writing, host_only
 from service.counting.wording import pages_in_words
 from service.pace.forecast import CONFIDENCE, NotEnough, Outlook
@@ -70,7 +71,7 @@ class Asked:
 
 def _asked(
     today: Annotated[
-        date | None, Query(description="As it stood on that day; today, if nothing is said.")
+        Day | None, Query(description="As it stood on that day; today, if nothing is said.")
     ] = None,
     confidence: Annotated[
         float, Query(description="How often a range is to hold the day: 0.5 to 0.99.")
@@ -88,7 +89,7 @@ def get_pace(game: str, asked: AskedFor, session: Reading, now: Now) -> PaceOut:
     kept = game_named(session, game)
     here = asked.situation(session, kept, now)
     seen = here.outlook(asked.confidence)
-    next_ = what_is_next(here, plan_of(session, kept), asked.confidence)
+    next_ = what_is_next(session, kept, here, asked.confidence)
     pace = None
     if isinstance(seen, Outlook):
         pace = PaceNumbersOut.of(seen.pace, asked.confidence, pace_words(seen.pace))
@@ -135,7 +136,7 @@ def get_needed(
     asked: AskedFor,
     session: Reading,
     now: Now,
-    by: Annotated[date, Query(description="The day by whose end it is to be done.")],
+    by: Annotated[Day, Query(description="The day by whose end it is to be done.")],
     aim: Annotated[Aim, Query(description="The pages in hand, or the whole chart.")] = "page",
 ) -> NeededOut:
     """The stitches a day that it takes from today on, rests left out, beside the pace."""
@@ -151,7 +152,7 @@ def get_progress(
     asked: AskedFor,
     session: Reading,
     now: Now,
-    first: Annotated[date | None, Query(description="Since that day; a fortnight if not.")] = None,
+    first: Annotated[Day | None, Query(description="Since that day; a fortnight if not.")] = None,
 ) -> ProgressOut:
     """The totals by piece since a day, and what every update of the game's piece brought."""
     here = asked.situation(session, game_named(session, game), now)
@@ -165,7 +166,7 @@ def get_update(
     asked: AskedFor,
     session: Reading,
     now: Now,
-    first: Annotated[date | None, Query(description="Since that day; a fortnight if not.")] = None,
+    first: Annotated[Day | None, Query(description="Since that day; a fortnight if not.")] = None,
 ) -> ParagraphOut:
     """Words ready to paste, checked for the sealed answer; the host names pieces and game."""
     kept = game_named(session, game)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import date, datetime
 from typing import Annotated, Any
 from zoneinfo import ZoneInfo
 
@@ -66,6 +66,9 @@ MomentIn = Annotated[
         examples=["2026-03-01T18:00", "2026-03-01T18:00:00Z"],
     ),
 ]
+
+#: A day of the game's zone. Others than these are slips, and calendars end somewhere.
+Day = Annotated[date, Field(ge=date(2000, 1, 1), le=date(2200, 1, 1))]
 
 Page = Annotated[int, Field(description="A page's number on the chart.", examples=[12])]
 

@@ -107,7 +107,7 @@ def check_entry(entry: Entry, today: date) -> None:
         raise BadLog(f"an entry is said to be {entry.how!r}", f"give one of {', '.join(HOWS)}")
     _check_days(entry, today)
     if entry.is_rest:
-        _check_rest(entry)
+        _check_rest(entry, today)
         return
     if (entry.page is None) == (not entry.piece.strip()):
         raise BadLog(
@@ -136,12 +136,18 @@ def _check_days(entry: Entry, today: date) -> None:
         )
 
 
-def _check_rest(entry: Entry) -> None:
+def _check_rest_days(entry: Entry, today: date) -> None:
     if entry.first is None or (entry.day - entry.first).days >= LONGEST_REST:
         raise BadLog(
             f"the rest until {entry.day} has no first day, or one long before",
             f"give its first and its last day, at most {LONGEST_REST:,} days apart",
         )
+    if (entry.first - today).days > LONGEST_REST:
+        raise BadLog(f"the rest from {entry.first} is years ahead", "check the year")
+
+
+def _check_rest(entry: Entry, today: date) -> None:
+    _check_rest_days(entry, today)
     if entry.amount or entry.details.any or entry.page is not None or entry.piece:
         raise BadLog(
             f"the rest until {entry.day} has stitches, a page or a piece",

@@ -112,7 +112,7 @@ def _shown(column: str, cell: str) -> str:
 
 
 def _rows(text: str) -> Iterator[_Row]:
-    first_line = text.partition("\n")[0]
+    first_line = text.lstrip().partition("\n")[0]
     delimiter = max(_DELIMITERS, key=first_line.count)
     reader = csv.reader(
         io.StringIO(text.removeprefix("\ufeff"), newline=""), delimiter=delimiter, strict=True

@@ -24,6 +24,7 @@ from service.pace.situation import Situation
 from service.store.answers import check_tells_nothing
 from service.store.games import chart_of, page_states
 from service.store.pace_plans import PacePlan, plan_of, told_stitches
+from service.store.rounds import round_under_way
 from service.store.stitch_log import log_of, settled
 from service.store.tables import GameRow
 
@@ -67,8 +68,12 @@ def fortnight_until(today: date) -> date:
     return today - _FORTNIGHT + timedelta(days=1)
 
 
-def what_is_next(here: Situation, plan: PacePlan, confidence: float) -> Next:
-    """The finish of the pages in hand and the opening of the next round."""
+def what_is_next(session: Session, game: GameRow, here: Situation, confidence: float) -> Next:
+    """The finish of the pages in hand and the opening of the next round.
+
+    While a round is open or waits to be announced no other is to be opened.
+    """
+    plan = plan_of(session, game)
     finish, opening = here.next_round(plan.rounds, confidence)
     if isinstance(finish, NotEnough):
         return Next(finish, opening, finish.why)
@@ -77,6 +82,11 @@ def what_is_next(here: Situation, plan: PacePlan, confidence: float) -> Next:
         words = finish_words(named, finish, confidence)
     else:
         words = f"All crosses of {named} are done."
+    under_way = round_under_way(session, game)
+    if under_way is not None:
+        named = f"Round {under_way.number}"
+        words += f" {named} is {under_way.state}: announce it before another one is opened."
+        opening = None
     if opening is not None:
         words += " " + opening_day_words(opening)
     return Next(finish, opening, words)
@@ -169,7 +179,8 @@ def shown_of(session: Session, game: GameRow, today: date) -> Shown:
     if not plan.shows:
         return Shown()
     here = situation_of(session, game, today)
-    finish, opening = here.next_round(plan.rounds, CONFIDENCE)
+    coming = what_is_next(session, game, here, CONFIDENCE)
+    finish, opening = coming.finish, coming.opening
     update = None
     if "update" in plan.shows:
         update = update_paragraph(session, game, here).text or None

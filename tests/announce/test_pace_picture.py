@@ -109,6 +109,11 @@ def test_names_of_the_host_are_text_and_never_markup() -> None:
     assert drawn(shown)[0].text == "<script>alert(1)</script> & \"': page 41"
 
 
+def test_a_character_that_no_xml_may_hold_is_shown_as_unknown() -> None:
+    root = drawn(replace(SHOWN, game="The\x01 harbour\x0b \ufffe"))
+    assert root[0].text == "The\ufffd harbour\ufffd \ufffd: page 41"
+
+
 def test_two_pictures_on_one_page_have_their_own_ids() -> None:
     ids = [
         set(re.findall(r'id="([^"]+)"', pace_picture(replace(SHOWN, name=each)))) for each in "ab"

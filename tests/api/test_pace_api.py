@@ -266,6 +266,8 @@ def test_what_cannot_be_asked_is_one_sentence(service: Service) -> None:
     for path, query, says in (
         ("", {"confidence": 2}, "ask for 0.5 to 0.99"),
         ("", {"today": "soon"}, "today"),
+        ("/update", {"today": "0001-01-01"}, "today"),
+        ("", {"today": "9999-12-31"}, "today"),
         ("/needed", {}, "by: this is missing"),
         ("/needed", {"by": on(1)}, "give a later day"),
         ("/progress", {"first": on(60)}, "is before"),
@@ -278,10 +280,23 @@ def test_what_cannot_be_asked_is_one_sentence(service: Service) -> None:
     before = everything_kept(service)
     wrong = service.host.hand_in(f"{LOG}/table", "day,stitches\nsoon,5\n", "log.csv")
     assert_problem(wrong, 422, "line 2: day is 'soon'")
-    assert_problem(
-        service.host.hand_in(f"{LOG}/table", b"\x89PNG\r\n\x1a\n", "x"), 422, "a picture"
-    )
+    picture = service.host.hand_in(f"{LOG}/table", b"\x89PNG\r\n\x1a\n", "log.csv")
+    assert_problem(picture, 422, r"is a picture \(PNG\), not a table: save it as CSV")
+    assert_problem(service.host.hand_in(f"{LOG}/table", b"", "log.csv"), 422, "an empty file")
     assert everything_kept(service) == before
+
+
+def test_while_a_round_is_under_way_no_other_is_to_be_opened(service: Service) -> None:
+    begin(service, shows=["next round"])
+    log_four_weeks(service)
+    assert done(service.viewer.get(f"{PATH}/progress"))["next_opening"] == on(28)
+    done(service.host.post(f"{PATH}/rounds", {}), 201)
+    done(service.host.post(f"{PATH}/rounds/1/open"))
+    told = done(service.host.get(PACE))
+    assert told["opening"] is None
+    assert told["words"].endswith("Round 1 is open: announce it before another one is opened.")
+    assert told["finish"]["middle"] == on(49)
+    assert done(service.viewer.get(f"{PATH}/progress"))["next_opening"] is None
 
 
 def test_before_anything_is_logged_every_address_says_so(service: Service) -> None:

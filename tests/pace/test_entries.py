@@ -50,6 +50,7 @@ WRONG: list[Any] = [
     pytest.param(replace(rest(3, 5), amount=5), "stitches, a page or", id="a rest with stitches"),
     pytest.param(replace(rest(3, 5), first=None), "no first day", id="a rest without a beginning"),
     pytest.param(rest(1, 1_200), "long before", id="a rest of years"),
+    pytest.param(rest(1_100, 1_107), "years ahead", id="a rest in another decade"),
 ]
 
 

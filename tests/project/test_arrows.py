@@ -144,6 +144,8 @@ def test_the_inside_reaches_no_framework_file_clock_chance_or_environment() -> N
         ("service.comments.times", "def f():\n    from service.settings import Settings"),
         ("service.counting.settle", "from service.announce.words import result_words"),
         ("service.mystery.guess", "from service.ballots.reading import Reading"),
+        ("service.pace.forecast", "from service.counting.wording import how_many"),
+        ("service.pace.situation", "from service.announce.pace_words import finish_words"),
         ("service.store.games", "from service.api.errors import problem"),
         ("service.api.rounds", "from service.app import create_app"),
         ("service.errors", "from service.chart.grid import Chart"),
@@ -162,6 +164,8 @@ def test_a_wrong_arrow_is_seen(module: str, line: str) -> None:
         ("service.chart.votable", "from service.errors import BadChart"),
         ("service.chart.votable", "from functools import lru_cache"),
         ("service.counting.settle", "from service.ballots.reading import Reading"),
+        ("service.announce.pace_words", "from service.pace.forecast import Finish"),
+        ("service.pace.situation", "from service.chart.grid import Chart"),
         ("service.app", "from service.api.errors import problem"),
     ],
 )

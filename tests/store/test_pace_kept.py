@@ -214,12 +214,10 @@ def test_fewer_stitches_than_are_logged_are_refused_and_nothing_is_changed(
     database: Database, begun: str
 ) -> None:
     added(database, begun, entry(1, 600))
-    for change in (
-        lambda session, row: tell_page_stitches(session, row, 41, PageTold(crosses=500)),
-        lambda session, row: change_plan(session, row, PacePlan(every=500)),
-    ):
-        with pytest.raises(BadLog, match="600 stitches of the 500"), database.writing() as session:
-            change(session, game_named(session, begun))
+    with pytest.raises(BadLog, match="600 stitches of the 500"), database.writing() as session:
+        tell_page_stitches(session, game_named(session, begun), 41, PageTold(crosses=500))
+    with pytest.raises(BadLog, match="600 stitches of the 500"), database.writing() as session:
+        change_plan(session, game_named(session, begun), PacePlan(every=500))
     with pytest.raises(BadChart), database.writing() as session:
         tell_page_stitches(session, game_named(session, begun), 41, PageTold(crosses=0))
     with database.reading() as session:
@@ -244,7 +242,7 @@ def test_nothing_is_shown_that_the_host_did_not_choose(database: Database, begun
             ("picture",),
             ("update",),
         ):
-            change_plan(session, row, PacePlan(every=1_000, shows=shows))  # type: ignore[arg-type]
+            change_plan(session, row, PacePlan(every=1_000, shows=shows))
             shown = shown_of(session, row, today)
             seen[" ".join(shows)] = {
                 name
@@ -270,7 +268,7 @@ def test_the_picture_shows_the_forecast_only_where_that_is_shown(
         row = game_named(session, begun)
         pictures = []
         for shows in (("picture",), ("picture", "forecast")):
-            change_plan(session, row, PacePlan(every=1_000, shows=shows))  # type: ignore[arg-type]
+            change_plan(session, row, PacePlan(every=1_000, shows=shows))
             pictures.append(shown_of(session, row, date(2026, 3, 16)).picture or "")
     assert ["middle of the forecast" in picture for picture in pictures] == [False, True]
 
