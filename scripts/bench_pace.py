@@ -20,7 +20,7 @@ DAY = timedelta(days=1)
 #: Days made up after the log, in which whatever is left is finished.
 AFTER = 900
 LEFT = (600, 7000)
-LOGS = 400
+LOGS = 1000
 
 Rests = list[tuple[int, int]]
 

@@ -67,9 +67,10 @@ def pace_of(stretches: Sequence[Stretch]) -> Pace | None:
     """The pace at the end of the stretches; None where there is not enough log to say.
 
     Whole weeks are compared, so that weekends do no harm and a week of rest shows; from fewer than
-    three weeks, single days. Weeks that follow one another may be alike (a rest lies across two):
-    what neighbours have in common is added, with the weight 1/2 that W. K. Newey and K. D. West
-    (Econometrica 55, 1987) give to one neighbour, where it makes the range wider.
+    three weeks, single days. Weeks that follow one another may be alike: a week without stitches
+    lies across two of them, though hardly across three. What neighbours have in common is added to
+    the variance, twice and no further (L. P. Hansen and R. J. Hodrick, Journal of Political Economy
+    88, 1980), where it makes the range wider.
 
     One big weekend is counted as the next biggest: so winsorised (W. J. Dixon, Annals of
     Mathematical Statistics 31, 1960) it does not promise that the next weeks have one too.
@@ -85,7 +86,7 @@ def pace_of(stretches: Sequence[Stretch]) -> Pace | None:
     rate, variance, shared = mean_and_variance([_together(week) for week in weeks])
     return _pace(
         told,
-        (rate, variance + max(0.0, shared), len(weeks) - 1),
+        (rate, variance + max(0.0, 2 * shared), len(weeks) - 1),
         weekdays_of(weeks).shares,
         big=big,
     )
