@@ -114,6 +114,11 @@ def opening_day_words(opening: Opening) -> str:
     )
 
 
+def open_now_words(opening: Opening) -> str:
+    """That the next round is to open today, where the page is finished: for the host."""
+    return f"Open the next round: opened today it closes on {day_in_words(opening.closes)}."
+
+
 def needed_words(what: str, needed: Needed) -> str:
     """What it would take to be done by a day: for the host."""
     if not needed.stitches:

@@ -59,7 +59,10 @@ class EntryIn(In):
         )
         details = Details(self.fractional, self.backstitch, self.beads)
         if getattr(self, other) is not None:
-            raise BadLog(f"the entry of {self.day} tells {other} and is {self.how!r}", "tell one")
+            raise BadLog(
+                f"the entry of {self.day} tells {other} and is {self.how!r}",
+                f"tell {wanted} instead",
+            )
         amount = getattr(self, wanted)
         if amount is None and self.how != "rest" and not details.any:
             raise BadLog(f"the entry of {self.day} tells no {wanted}", "tell them, if only 0")

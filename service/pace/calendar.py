@@ -76,7 +76,3 @@ class DaysToCome:
         """How many days from `first` to `last`, both included, are no rest."""
         days = (first + number * DAY for number in range((last - first).days + 1))
         return sum(not self.is_rest(day) for day in days)
-
-    def worth_until(self, day: date) -> float:
-        """How many days of the mean pace there are until `day`, that day included."""
-        return self._sums[min(HORIZON, max(0, (day - self.start).days + 1))]

@@ -11,6 +11,7 @@ from service.announce.pace_picture import PacePicture, pace_picture, points_of
 from service.announce.pace_words import (
     UpdatePost,
     finish_words,
+    open_now_words,
     opening_day_words,
     update_words,
 )
@@ -78,17 +79,17 @@ def what_is_next(session: Session, game: GameRow, here: Situation, confidence: f
     if isinstance(finish, NotEnough):
         return Next(finish, opening, finish.why)
     named = pages_in_words(here.in_hand)
-    if any(page.left for page in here.pages_in_hand):
-        words = finish_words(named, finish, confidence)
-    else:
+    is_done = not any(page.left for page in here.pages_in_hand)
+    words = finish_words(named, finish, confidence)
+    if is_done:
         words = f"All crosses of {named} are done."
     under_way = round_under_way(session, game)
     if under_way is not None:
-        named = f"Round {under_way.number}"
-        words += f" {named} is {under_way.state}: announce it before another one is opened."
         opening = None
-    if opening is not None:
-        words += " " + opening_day_words(opening)
+        state = f"Round {under_way.number} is {under_way.state}"
+        words += f" {state}: announce it before another one is opened."
+    elif opening is not None:
+        words += " " + (open_now_words(opening) if is_done else opening_day_words(opening))
     return Next(finish, opening, words)
 
 

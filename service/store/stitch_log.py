@@ -106,9 +106,10 @@ def take_in_table(session: Session, game: GameRow, text: str, now: datetime) -> 
     take_game(session, game)
     kept = log_of(session, game)
     states = page_states(session, game)
-    new = _new_of(entries_of(text, _next_number(kept)), kept)
+    entries = entries_of(text, _next_number(kept))
+    new = _new_of(entries, kept)
     added = _add(session, game, (kept, new), now, lambda entry: _check_begun(entry, states))
-    return TakenIn(added, len(entries_of(text)) - len(added))
+    return TakenIn(added, len(entries) - len(added))
 
 
 def correct_entry(

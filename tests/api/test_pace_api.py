@@ -286,6 +286,17 @@ def test_what_cannot_be_asked_is_one_sentence(service: Service) -> None:
     assert everything_kept(service) == before
 
 
+def test_once_the_crosses_are_done_the_next_round_is_to_open_at_once(service: Service) -> None:
+    begin(service)
+    log_four_weeks(service, 175)
+    told = done(service.host.get(PACE))
+    assert told["pages"][0]["state"] == "done"
+    assert told["words"] == (
+        "All crosses of page 41 are done. Open the next round: opened today it closes on Tuesday 31 "
+        "March 2026."
+    )
+
+
 def test_while_a_round_is_under_way_no_other_is_to_be_opened(service: Service) -> None:
     begin(service, shows=["next round"])
     log_four_weeks(service)

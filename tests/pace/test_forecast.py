@@ -159,5 +159,4 @@ def test_days_to_come_are_counted_by_what_they_are_worth() -> None:
     assert [days.number_of(worth) for worth in (0, 0.5, 0.6, 1, 1.1, 5)] == [0, 1, 2, 2, 5, 7]
     assert [days.nearest_to(worth) for worth in (0.2, 0.3, 1.4, 1.6)] == [0, 1, 4, 5]
     assert days.from_working_day(3) == 5
-    assert days.worth_until(day(5)) == 2
     assert days.number_of(1e9) is None
