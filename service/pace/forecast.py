@@ -28,13 +28,13 @@ from datetime import date
 
 from service.errors import BadLog
 from service.pace.calendar import DaysToCome
-from service.pace.estimate import FEWEST_DAYS, FEWEST_STRETCHES, Pace, pace_of
+from service.pace.estimate import FEWEST_DAYS, FEWEST_STRETCHES, LAST_WEEKS, Pace, pace_of
 from service.pace.settled import DAY, SettledLog
 from service.pace.stretches import Stretch, stretches_of
 from service.pace.student import t_of
 
 CONFIDENCE = 0.8
-#: The log is old after so many days without an entry that are no rest.
+#: The log is old after so many days without an entry that are no rest, or twice its longest update.
 LONGEST_SILENCE = 21
 
 
@@ -88,17 +88,19 @@ def outlook(log: SettledLog, today: date, confidence: float = CONFIDENCE) -> Out
     last = log.last_day
     if last is None:
         return NotEnough("Nothing is logged of the game's piece yet.")
+    stretches = stretches_of(log)
     silent = sum(
         1
         for number in range(1, min(2_000, (today - last).days))
         if not log.is_rest(last + number * DAY)
     )
-    if silent > LONGEST_SILENCE:
+    # Who tells an update a month is not silent after four weeks.
+    usual = max((one.days for one in stretches[-LAST_WEEKS:]), default=0)
+    if silent > max(LONGEST_SILENCE, 2 * usual):
         return NotEnough(
             f"Nothing is logged since {last}, which is {silent} days: log what was stitched, or "
             "0 where nothing was."
         )
-    stretches = stretches_of(log)
     pace = pace_of(stretches)
     if pace is None:
         return _too_little(stretches)

@@ -140,6 +140,14 @@ def test_where_there_is_not_enough_log_it_says_so_in_a_sentence() -> None:
     assert not isinstance(outlook(settled(daily([100] * 28)), day(50)), NotEnough)
 
 
+def test_who_tells_an_update_a_month_is_not_silent_after_four_weeks() -> None:
+    log = settled(updates((30, 3_000), (60, 2_800), (90, 3_100)))
+    assert not isinstance(outlook(log, day(90 + 61)), NotEnough)
+    told = outlook(log, day(90 + 62))
+    assert isinstance(told, NotEnough)
+    assert "which is 61 days" in told.why
+
+
 @pytest.mark.parametrize("confidence", [0.49, 1, -1, float("nan")])
 def test_a_range_that_cannot_be_told_is_refused(confidence: float) -> None:
     with pytest.raises(BadLog, match=r"ask for 0\.5 to 0\.99"):
