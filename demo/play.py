@@ -7,8 +7,9 @@ in. The demo has a time of its own, since its comments are of a spring that may 
 from __future__ import annotations
 
 import json
+import time
 from dataclasses import dataclass
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any, Protocol
 from zoneinfo import ZoneInfo
@@ -36,14 +37,21 @@ class Host(Protocol):
 
 
 class Clock:
-    """The demo's time: it stands still until the demo sets it."""
+    """The demo's time: it stands still until the demo sets it, or lets it go on."""
 
     def __init__(self) -> None:
         self.now = datetime(2026, 1, 1, tzinfo=UTC)
+        self._since: float | None = None
 
     def __call__(self) -> datetime:
         """The demo's present."""
-        return self.now
+        if self._since is None:
+            return self.now
+        return self.now + timedelta(seconds=time.monotonic() - self._since)
+
+    def go_on(self) -> None:
+        """Lets the time go on from the demo's present, as fast as any other."""
+        self._since = time.monotonic()
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,6 +67,15 @@ class PlayedRound:
     rulings: list[Json]
     after: Json
     announced: Json
+
+
+@dataclass(frozen=True, slots=True)
+class PlayedLog:
+    """What the API answered once the stitch log was handed in: the pace, the update's words."""
+
+    taken: Json
+    pace: Json
+    update: Json
 
 
 class Demo:
@@ -96,6 +113,19 @@ class Demo:
         after = self._host.get(f"{path}/tally")
         announced = self._host.post(f"{path}/announce")
         return PlayedRound(number, batch, before, told["rulings"], after, announced)
+
+    def log_stitches(self) -> PlayedLog:
+        """Plans the rounds, tells what page 41 has, and hands in the stitch log of its first days."""
+        told = self.plan["stitches"]
+        self._clock.now = self._instant(told["logged_at"])
+        path = f"{self.path}/pace"
+        self._host.put(f"{path}/plan", told["plan"])
+        for page in told["pages"]:
+            counts = {name: count for name, count in page.items() if name != "page"}
+            self._host.put(f"{path}/pages/{page['page']}", counts)
+        content = (FOLDER / told["file"]).read_bytes()
+        taken = self._host.hand_in(f"{path}/log/table", told["file"], content)
+        return PlayedLog(taken, self._host.get(path), self._host.get(f"{path}/update"))
 
     def guesses(self) -> Json:
         """The guesses so far, and the first right one."""

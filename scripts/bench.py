@@ -2,6 +2,7 @@ r"""Measures how fast Loopstart is, against something plain that is measured in 
 
     python3 scripts/bench.py reading [FILE ...] [--rounds N] [--sample N]
     python3 scripts/bench.py intake [--rows N]
+    python3 scripts/bench.py pace [--logs N] [--start N]
 
 `reading` reads a mix of the corpora (JSON Lines as for score.py; all of tests/corpus if none is
 named) as a round's thread holds it, votes and guesses alike, each comment once. A comment of a
@@ -15,6 +16,9 @@ every figure is that of a comment seen for the first time by a process that has 
 `intake` takes a CSV of a million made-up comments through reading, storing and settling, and tells
 how many times as long that takes as the least that must be done with the same rows: csv.DictReader,
 re.findall, and one executemany of sqlite3. How the rows are made: bench_intake.py.
+
+`pace` counts in how many of 100 made-up stitch logs the forecast's range holds the day on which the
+page is truly finished (`bench_pace.py`).
 
 A new measure is a function and a line in MEASURES. It measures the inside, so it calls it directly.
 """
@@ -34,6 +38,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from bench_intake import add_intake, intake
+from bench_pace import add_pace, pace
 from score import lines_of, question_of
 from terminal import Options, finish
 
@@ -208,6 +213,7 @@ class Measure:
 MEASURES = {
     "reading": Measure("comments read as votes", add_reading, reading),
     "intake": Measure("an export read, stored and settled", add_intake, intake),
+    "pace": Measure("how often the forecast's range holds", add_pace, pace),
 }
 
 

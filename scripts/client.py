@@ -55,6 +55,10 @@ class Client:
         """Reads."""
         return self._ask("GET", path, params=wanted)
 
+    def text(self, path: str) -> str:
+        """Reads what is no JSON: a table."""
+        return self._sent("GET", path).text
+
     def post(self, path: str, content: Json = None) -> Json:
         """Makes or does something."""
         return self._ask("POST", path, json=content)

@@ -1,11 +1,15 @@
 """Shows the demo game's first round while it is played."""
 
+from datetime import date
+
 from client import Client
+from pace_shown import show_forecast
 from rich.console import Console
 from rich.text import Text
 from tally_shown import pages_of, plain, printing, show, table
 
-from demo.play import Clock, Demo, Json, PlayedRound
+from demo.play import Clock, Demo, Json, PlayedLog, PlayedRound
+from service.announce.instants import day_in_words
 
 
 def play_first_round(client: Client, clock: Clock) -> None:
@@ -14,8 +18,10 @@ def play_first_round(client: Client, clock: Clock) -> None:
     game = demo.make_game()
     played = demo.play_round(1)
     guesses = demo.guesses()
+    logged = demo.log_stitches()
     with printing() as console:
         _show_played(game["name"], played, guesses, console)
+        _show_pace(logged, console)
 
 
 def _show_played(name: str, played: PlayedRound, guesses: Json, console: Console) -> None:
@@ -29,6 +35,16 @@ def _show_played(name: str, played: PlayedRound, guesses: Json, console: Console
     show(played.after, console, everything=False)
     console.print()
     console.print(plain(first_guess(guesses)))
+
+
+def _show_pace(logged: PlayedLog, console: Console) -> None:
+    console.print()
+    day = day_in_words(date.fromisoformat(logged.pace["today"]))
+    console.print(Text(f"The stitch log on {day}, {logged.taken['new']} entries.", style="bold"))
+    show_forecast(logged.pace, console)
+    console.print()
+    console.print(Text("For the update post, ready to paste", style="bold"))
+    console.print(plain(logged.update["text"] or logged.update["stopped"]))
 
 
 def show_rulings(played: PlayedRound, console: Console) -> None:

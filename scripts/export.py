@@ -68,8 +68,10 @@ def plain(cell: str) -> str:
     return f"'{cell}" if cell.startswith(FORMULAS) else cell
 
 
-def write_new(file: Path, words: str) -> None:
+def write_new(file: Path, words: str, encoding: str = "utf-8-sig") -> None:
     """Writes a file that is not there yet, whole or not at all, for its owner alone.
+
+    A table begins with the mark by which spreadsheets know UTF-8.
 
     Raises:
         AlreadyThere: there is such a file.
@@ -80,7 +82,7 @@ def write_new(file: Path, words: str) -> None:
         if file.exists():
             raise AlreadyThere("file", str(file), "move it away, or name another folder with --out")
         part.touch(mode=0o600)
-        part.write_text(words, "utf-8-sig", newline="")
+        part.write_text(words, encoding, newline="")
         part.rename(file)
     except OSError as trouble:
         part.unlink(missing_ok=True)

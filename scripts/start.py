@@ -19,6 +19,7 @@ from pathlib import Path
 
 from client import Client, in_process
 from demo_shown import play_first_round
+from fastapi import FastAPI
 from serving import serve, take_port, url_of
 from terminal import Options, finish
 
@@ -109,10 +110,17 @@ def start(settings: Settings, given: argparse.Namespace, taken: socket.socket | 
     if taken is None:
         return 0
     try:
-        return serve(create_app(settings), taken, lambda: tell_place(url_of(taken)))
+        app = _demo_app(settings, clock) if given.demo else create_app(settings)
+        return serve(app, taken, lambda: tell_place(url_of(taken)))
     except KeyboardInterrupt:
         print("Stopped.")
         return 0
+
+
+def _demo_app(settings: Settings, clock: Clock) -> FastAPI:
+    """The demo goes on at its own time: its comments and its log are of a spring long gone."""
+    clock.go_on()
+    return create_app(settings, clock=clock)
 
 
 def main() -> int:

@@ -109,7 +109,7 @@ def table(*headings: str) -> Table:
     """An empty table that folds long words and cuts none."""
     empty = Table(box=box.SIMPLE_HEAD, pad_edge=False, show_edge=False)
     for heading in headings:
-        right = heading in {"Page", "Votes"}
+        right = heading in {"Page", "Votes", "Entry", "Stitches", "Done"}
         empty.add_column(
             heading, justify="right" if right else "left", no_wrap=right, overflow="fold"
         )

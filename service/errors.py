@@ -13,6 +13,7 @@ Each error holds its data and says in one sentence what is wrong, where, and wha
     │   ├── BadRuling
     │   ├── BadDraw              sources or numbers that no draw can be held by
     │   ├── BadTemplate          a template of words that cannot be filled in
+    │   ├── BadLog               a stitch log, or a question about it, that cannot be
     │   └── BadExport            an export that cannot be read
     │       ├── EmptyExport
     │       ├── BinaryExport
@@ -94,6 +95,10 @@ class BadDraw(BadInput):
 
 class BadTemplate(BadInput):
     """A template of words that cannot be filled in: a blank that is not known, a lone "$"."""
+
+
+class BadLog(BadInput):
+    """A stitch log that cannot be, or a question that it cannot answer."""
 
 
 class BadExport(BadInput):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import UTC, datetime, tzinfo
+from datetime import UTC, date, datetime, tzinfo
 from zoneinfo import ZoneInfo
 
 from babel import Locale
@@ -30,6 +30,16 @@ def instant_in_words(
     others += [one for one in also if one.key != zone.key and not _is_utc(one)]
     told = [_elsewhere(at, zone, one, locale) for one in dict.fromkeys(others)]
     return f"{here} ({'; '.join(told)})" if told else here
+
+
+def day_in_words(day: date, *, year: bool = True) -> str:
+    """A day with its weekday: "Sunday 1 March 2026"."""
+    return format_date(day, f"{_DAY} y" if year else _DAY, locale=ENGLISH)
+
+
+def short_day(day: date, *, year: bool = False) -> str:
+    """A day for where there is little room: "1 Mar", "1 Mar 2026"."""
+    return format_date(day, "d MMM y" if year else "d MMM", locale=ENGLISH)
 
 
 def zone_in_words(at: datetime, zone: ZoneInfo, locale: str = ENGLISH) -> str:

@@ -94,4 +94,6 @@ def describe_problems(app: FastAPI) -> None:
 def _rename(responses: dict[str, Any]) -> None:
     for status, answer in responses.items():
         if int(status) >= 400:
-            answer["content"] = {MEDIA_TYPE: answer["content"]["application/json"]}
+            # Described as what the route answers where all is well: JSON, or a table.
+            [described] = answer["content"].values()
+            answer["content"] = {MEDIA_TYPE: described}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import date, datetime
 from typing import Annotated, Any
 from zoneinfo import ZoneInfo
 
@@ -13,7 +13,8 @@ from service.comments.spans import Span
 from service.comments.times import read_moment
 
 
-def _without_nul(words: str) -> str:
+def without_nul(words: str) -> str:
+    """The words, refused where they hold a NUL."""
     if "\x00" in words:
         raise ValueError("a NUL character cannot be kept; leave it out")
     return words
@@ -21,7 +22,7 @@ def _without_nul(words: str) -> str:
 
 #: Words of the host: a name, a reason. A NUL is refused because PostgreSQL cannot keep it.
 Words = Annotated[
-    str, Field(min_length=1, max_length=500, pattern=r"\S"), AfterValidator(_without_nul)
+    str, Field(min_length=1, max_length=500, pattern=r"\S"), AfterValidator(without_nul)
 ]
 
 _KNOWN = sorted(LANGUAGES)
@@ -65,6 +66,9 @@ MomentIn = Annotated[
         examples=["2026-03-01T18:00", "2026-03-01T18:00:00Z"],
     ),
 ]
+
+#: A day of the game's zone. Others than these are slips, and calendars end somewhere.
+Day = Annotated[date, Field(ge=date(2000, 1, 1), le=date(2200, 1, 1))]
 
 Page = Annotated[int, Field(description="A page's number on the chart.", examples=[12])]
 

@@ -103,6 +103,12 @@ def all_rounds(session: Session, game: GameRow) -> Sequence[RoundRow]:
     return session.exec(of_game.order_by(col(RoundRow.number))).all()
 
 
+def round_under_way(session: Session, game: GameRow) -> RoundRow | None:
+    """The round that is open, or closed and not announced yet; the last one where there are two."""
+    rounds = [row for row in all_rounds(session, game) if row.state in ("open", "closed")]
+    return rounds[-1] if rounds else None
+
+
 def name_of(row: RoundRow) -> str:
     """The round as a sentence names it."""
     return f"round {row.number}"

@@ -22,6 +22,7 @@ PUBLIC = {
     ("get", "/api/games/{game}"),
     ("get", "/api/games/{game}/mystery"),
     ("get", "/api/games/{game}/mystery/reveal"),
+    ("get", "/api/games/{game}/progress"),
     ("get", "/api/games/{game}/rounds/{number}"),
     ("get", "/api/games/{game}/rounds/{number}/votable"),
     ("get", "/api/games/{game}/rounds/{number}/result"),

@@ -51,11 +51,27 @@ def play_to_the_winner(service: Service) -> list[str]:
     rule(service, "Una", outcome="none")
     done(host.post(f"{ROUND}/close"))
     done(host.post(f"{ROUND}/announce"))
+    log_stitches(service)
     done(host.post(f"{PATH}/guesses/winner"), 201)
     done(host.post(f"{PATH}/prize/pass-on", {"declined": "no room on her wall"}), 201)
     done(host.post(f"{PATH}/prize/asked-for", {"asked_for": "the sea green one"}))
     done(host.post(f"{PATH}/prize/sent"))
     return messages
+
+
+def log_stitches(service: Service) -> None:
+    """The stitch log, shown to everybody as far as can be; another piece is named like the answer."""
+    host = service.host
+    shows = ["page", "chart", "forecast", "next round", "picture", "update"]
+    done(host.put(f"{PATH}/pace/plan", {"every": 4_900, "shows": shows}))
+    entries = [
+        {"day": "2026-03-01", "page": 13, "stitches": 400, "note": TITLE},
+        {"day": "2026-03-01", "piece": f"{TITLE} in blue", "stitches": 90},
+    ]
+    done(host.post(f"{PATH}/pace/log", {"entries": entries}), 201)
+    told = done(host.get(f"{PATH}/pace/update"))
+    assert told["text"] == ""
+    assert told["stopped"].startswith("the name of another piece gives the sealed answer")
 
 
 def refused(service: Service) -> list[str]:
@@ -104,7 +120,8 @@ def test_nothing_that_can_be_got_tells_the_answer_before_the_reveal(
     assert {where: found for where, each in told.items() if (found := secret.found_in(each))} == {}
     words = service.host.get(f"{PATH}/mystery/announcements")
     assert len(done(words)) >= 5
-    for shown in (words, service.host.get(f"{PATH}/prize"), service.host.get("/games")):
+    stopped = service.host.get(f"{PATH}/pace/update")
+    for shown in (words, stopped, service.host.get(f"{PATH}/prize"), service.host.get("/games")):
         assert secret.found_in(shown.content) == set()
     for message in messages:
         assert secret.found_in(message) == set()
@@ -129,7 +146,9 @@ def test_the_search_finds_the_answer_once_it_is_revealed(service: Service) -> No
     secret = secret_of(service)
     told = dict(everything_told(service.viewer, operations(service)))
     found = {where: secret.found_in(each) for where, each in told.items()}
-    assert {where for where, seen in found.items() if seen} == {f"GET /api{PATH}/mystery/reveal"}
+    # The paragraph of the update post was stopped before, for a piece named like the answer.
+    telling = {f"GET /api{PATH}/mystery/reveal", f"GET /api{PATH}/progress"}
+    assert {where for where, seen in found.items() if seen} == telling
     assert found[f"GET /api{PATH}/mystery/reveal"] == secret.words | secret.exact
 
 

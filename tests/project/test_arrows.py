@@ -22,7 +22,7 @@ INSIDE: dict[str, set[str]] = {
     "counting": {"chart", "comments", "ballots"},
     "mystery": {"comments"},
     "pace": {"chart"},
-    "announce": {"chart", "comments", "ballots", "counting"},
+    "announce": {"chart", "comments", "ballots", "counting", "pace"},
 }
 OUTSIDE: dict[str, set[str]] = {
     "errors": set(),
@@ -119,7 +119,7 @@ def test_every_part_of_the_house_has_its_arrows() -> None:
 
 def test_the_inside_is_there_to_be_read() -> None:
     parts = {name.split(".")[1] for name, _ in inside()}
-    assert {"chart", "comments", "ballots", "counting", "mystery", "announce"} <= parts
+    assert {"chart", "comments", "ballots", "counting", "mystery", "pace", "announce"} <= parts
 
 
 def test_the_parts_import_one_another_only_along_the_arrows() -> None:
@@ -144,6 +144,8 @@ def test_the_inside_reaches_no_framework_file_clock_chance_or_environment() -> N
         ("service.comments.times", "def f():\n    from service.settings import Settings"),
         ("service.counting.settle", "from service.announce.words import result_words"),
         ("service.mystery.guess", "from service.ballots.reading import Reading"),
+        ("service.pace.forecast", "from service.counting.wording import how_many"),
+        ("service.pace.situation", "from service.announce.pace_words import finish_words"),
         ("service.store.games", "from service.api.errors import problem"),
         ("service.api.rounds", "from service.app import create_app"),
         ("service.errors", "from service.chart.grid import Chart"),
@@ -162,6 +164,8 @@ def test_a_wrong_arrow_is_seen(module: str, line: str) -> None:
         ("service.chart.votable", "from service.errors import BadChart"),
         ("service.chart.votable", "from functools import lru_cache"),
         ("service.counting.settle", "from service.ballots.reading import Reading"),
+        ("service.announce.pace_words", "from service.pace.forecast import Finish"),
+        ("service.pace.situation", "from service.chart.grid import Chart"),
         ("service.app", "from service.api.errors import problem"),
     ],
 )

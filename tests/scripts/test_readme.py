@@ -10,6 +10,7 @@ from collections.abc import Callable
 import announce
 import ask
 import export
+import pace_options
 import pytest
 import read
 import receipt
@@ -34,11 +35,21 @@ MAKERS: dict[str, Callable[[], argparse.ArgumentParser]] = {
     "receipt.py": receipt.make_options,
     "export.py": export.make_options,
     "verify.py": verify.make_options,
+    "pace.py": pace_options.make_options,
 }
 
 
 def options_of(name: str) -> set[str]:
-    told = OPTION.findall(MAKERS[name]().format_help())
+    """Every option of a script, with those of its commands."""
+    parser = MAKERS[name]()
+    told = OPTION.findall(parser.format_help())
+    for action in parser._actions:
+        if isinstance(action, argparse._SubParsersAction):
+            told += [
+                each
+                for one in action.choices.values()
+                for each in OPTION.findall(one.format_help())
+            ]
     return set(told) - {"--help"}
 
 

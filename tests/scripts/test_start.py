@@ -86,6 +86,11 @@ def test_the_demo_prints_the_result_that_was_counted_by_hand(demo: Server) -> No
         "Page 41 wins with 6 votes",
         "Announcement, ready to paste",
         "First right guess: petrel in a teacup, 2026-03-14 12:10:31 UTC",
+        "The stitch log on Wednesday 25 March 2026, 10 entries.",
+        "Page 41: 3,415 of 4,200 stitches, 81.3 %.",
+        "Page 41 should be finished around Saturday 28 March 2026",
+        "Open the next round on Wednesday 25 March 2026.",
+        "2,050 on “The winter runner”",
         "the demo game; database sqlite",
         "loopstart.toml",
     ):
@@ -96,6 +101,9 @@ def test_the_demo_prints_the_result_that_was_counted_by_hand(demo: Server) -> No
 def test_the_demo_serves_its_game_and_pages_that_load_nothing_from_elsewhere(demo: Server) -> None:
     game = httpx.get(f"{demo.url}/api/games/gustray").json()
     assert game["pages"]["in_hand"] == [41]
+    # The demo goes on at its own time, in which its log is fresh.
+    progress = httpx.get(f"{demo.url}/api/games/gustray/progress").json()
+    assert progress["finish"]["middle"] == "2026-03-28"
     page = httpx.get(f"{demo.url}/docs")
     assert page.status_code == 200
     sources = re.findall(r"""(?:src|href)\s*=\s*["']([^"']+)""", page.text)

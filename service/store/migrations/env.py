@@ -8,6 +8,7 @@ from service.store import (  # noqa: F401  (they fill the metadata)
     tables_comments,
     tables_counting,
     tables_mystery,
+    tables_pace,
     tables_words,
 )
 from service.store.columns import metadata

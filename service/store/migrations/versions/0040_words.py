@@ -1,14 +1,14 @@
 """How a game is announced, and the host's own templates
 
 Revision ID: 0040
-Revises: 0020
+Revises: 0030
 """
 
 import sqlalchemy as sa
 from alembic import op
 
 revision = "0040"
-down_revision = "0020"
+down_revision = "0030"
 branch_labels = None
 depends_on = None
 
