@@ -75,6 +75,7 @@ def clean_environment(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None
         for name in os.environ:
             if name.upper().startswith(PREFIX) or name.upper() == "DATABASE_URL":
                 patch.delenv(name)
+        patch.delenv("COLUMNS", raising=False)  # a pipe has no width, whoever runs the tests
         patch.setenv(f"{PREFIX}DATA_FOLDER", str(tmp_path_factory.mktemp("data_folder")))
         yield
 
