@@ -17,8 +17,8 @@ from functools import cache
 from service.ballots.language import Language, Phrase
 from service.ballots.languages import LANGUAGES
 from service.ballots.numerals import ROMANS
-from service.ballots.stretched import STRETCHED
-from service.ballots.tongue import ENGLISH, Telling, tellings
+from service.ballots.scanning import STRETCHED
+from service.ballots.tellings import ENGLISH, Telling, tellings
 
 #: The words of Latin scripts, cut as the scanner cuts them. A digit and the marks that blank or
 #: quote a line are pieces too, so that one look into a set finds any of them.

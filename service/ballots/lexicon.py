@@ -3,20 +3,26 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass, fields
 from functools import cache
 
 from service.ballots.language import Language, Phrase
 from service.ballots.languages import LANGUAGES
 from service.ballots.matching import AFTER, BEFORE, WILD, Found, Phrases, Tree, longest, tree_of
+from service.ballots.met import Met
 from service.ballots.numerals import ROMANS
 from service.ballots.scanning import Token
 
 _WORD_GROUPS = tuple(field.name for field in fields(Language) if field.type == "tuple[Phrase, ...]")
 
-#: One bit a group, so that a comment is searched only for groups that it can hold.
-GROUP_BITS = {name: 1 << place for place, name in enumerate(_WORD_GROUPS)}
+#: Words and marks that a rule asks for by themselves, in any language.
+_SINGLE = ("for", "over", "(")
+#: One bit a group and a single word ("=for"), so that a comment is searched only for what it holds.
+GROUP_BITS = {
+    name: 1 << place
+    for place, name in enumerate((*_WORD_GROUPS, *(f"={word}" for word in _SINGLE)))
+}
 
 
 def bits_of(*groups: str) -> int:
@@ -27,6 +33,8 @@ def bits_of(*groups: str) -> int:
 #: The word is an ordinal, or is written as a roman numeral is.
 ORDINAL = 1 << len(GROUP_BITS)
 ROMAN = ORDINAL << 1
+#: The word is a number, or an ordinal.
+COUNTING = ROMAN << 1
 
 #: The groups, as bits of GROUP_BITS, in which this word is a phrase, begins a longer one, and is
 #: the second word of one.
@@ -42,8 +50,6 @@ class Lexicon:
     codes: tuple[str, ...]
     numbers: dict[str, int]
     ordinals: dict[str, int]
-    #: The words of both.
-    counting: frozenset[str]
     ordinal_endings: frozenset[str]
     #: Whether things are many with an -s in the comment's own language.
     plural_s: bool
@@ -53,8 +59,10 @@ class Lexicon:
     glue_after: frozenset[str]
     #: Single words that say nothing of a number in their clause.
     plain_words: frozenset[str]
-    #: What a word is a sign of.
-    signs: dict[str, Sign]
+    #: Whether some tokens are read as others: "12. Seite", "linksboven".
+    rewords: bool
+    #: What a word is a sign of; None for a word of no phrase that counts nothing.
+    signs: Met[Sign | None]
     _before: Tree
     _after: Tree
     _groups: dict[str, Phrases]
@@ -113,7 +121,10 @@ def _phrases_of(languages: Sequence[Language], group: str) -> Iterator[Phrase]:
 
 def _signs(languages: Sequence[Language]) -> dict[str, Sign]:
     alone, first, second = (defaultdict[str, int](int) for _ in range(3))
-    for name, bit in GROUP_BITS.items():
+    for word in _SINGLE:
+        alone[word] = GROUP_BITS[f"={word}"]
+    for name in _WORD_GROUPS:
+        bit = GROUP_BITS[name]
         for phrase in _phrases_of(languages, name):
             if len(phrase) == 1:
                 alone[phrase[0]] |= bit
@@ -130,6 +141,18 @@ def _signs(languages: Sequence[Language]) -> dict[str, Sign]:
         alone[word] |= ROMAN
     words = alone.keys() | first.keys() | second.keys()
     return {word: (alone.get(word, 0), first.get(word, 0), second.get(word, 0)) for word in words}
+
+
+def _signs_of(signs: dict[str, Sign], counting: Collection[str]) -> Met[Sign | None]:
+    """The same for any word, with COUNTING for number words."""
+
+    def find(word: str) -> Sign | None:
+        if word not in counting:
+            return signs.get(word)
+        alone, first, second = signs.get(word, (0, 0, 0))
+        return alone | COUNTING, first, second
+
+    return Met(find)
 
 
 def _counting_words(languages: Sequence[Language]) -> tuple[dict[str, int], dict[str, int]]:
@@ -157,7 +180,6 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
         codes=codes,
         numbers=numbers,
         ordinals=ordinals,
-        counting=frozenset(numbers.keys() | ordinals.keys()),
         plural_s=bool(languages) and languages[0].plural_s,
         ordinal_endings=frozenset(end for one in languages for end in one.ordinal_endings),
         homophones={
@@ -178,7 +200,8 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
             "page",
             "number",
         ),
-        signs=_signs(languages),
+        rewords=any(one.dotted or one.parted for one in languages),
+        signs=_signs_of(_signs(languages), numbers.keys() | ordinals.keys()),
         _before=_beside(languages, BEFORE, -1),
         _after=_beside(languages, AFTER, 1),
         _groups={name: Phrases(_phrases_of(languages, name)) for name in _WORD_GROUPS},

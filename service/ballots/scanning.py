@@ -9,8 +9,13 @@ import re
 import unicodedata
 from typing import NamedTuple
 
+from service.ballots.met import Met
+
 #: What a token is. `digits` is a plain whole number; the shapes after it are read by their shape.
 WORD, DIGITS, END, SOFT, QUOTE, OTHER = "word", "digits", "end", "soft", "quote", "other"
+
+#: A letter said for longer: "seventeeen".
+STRETCHED = re.compile(r"([a-z])\1{2,}")
 
 #: Marks that belong to the letter before them, as the vowel signs of Hindi. (Accents are gone.)
 _MARKS = "".join(
@@ -68,8 +73,8 @@ _KINDS = {kind: kind for kind in _TOKEN.groupindex} | {
 }
 
 
-#: Marks right behind a word, before a space or the end.
-_MARKS_BEHIND = {",": SOFT, ".": END, "!": END, "?": END}
+#: In a piece without any of these, what stands beyond the spaces around it changes no token.
+_REACHES_ON = re.compile("[\\d~$£€¥₹₽]")
 
 
 class Token(NamedTuple):
@@ -89,26 +94,39 @@ _made = tuple.__new__
 def scan(plain: str) -> list[Token]:
     """The plain text's tokens, in order; spaces fall away.
 
-    A word between spaces, with a mark behind it or none, can be nothing else: the pattern is
-    asked only where anything else stands.
+    What stands between two spaces and holds no number makes the same tokens wherever it stands.
     """
     tokens: list[Token] = []
+    add = tokens.append
     at = reached = 0
     for piece in plain.split(" "):
         end = at + len(piece)
-        if at >= reached and piece.isascii():
-            if piece.isalpha():
-                tokens.append(_made(Token, (WORD, piece, at, end, False)))
-                reached = end
-            elif piece[-1:] in _MARKS_BEHIND and piece[:-1].isalpha():
-                tokens.append(_made(Token, (WORD, piece[:-1], at, end - 1, False)))
-                kind = _MARKS_BEHIND[piece[-1]]
-                tokens.append(_made(Token, (kind, piece[-1], end - 1, end, True)))
-                reached = end
-        if reached < end:
+        known = _PIECES[piece] if at >= reached else None
+        if known is _A_WORD:
+            add(_made(Token, (WORD, piece, at, end, False)))
+        elif known is not None:
+            for kind, text, first, last, glued in known:
+                add(_made(Token, (kind, text, at + first, at + last, glued)))
+        elif reached < end:
             reached = _scan_piece(plain, max(at, reached), end, tokens)
         at = end + 1
     return tokens
+
+
+#: The tokens of a piece that is one word.
+_A_WORD: list[Token] = []
+
+
+def _tokens_of(piece: str) -> list[Token] | None:
+    """The tokens of a piece, told from its beginning; None where its surroundings decide."""
+    if _REACHES_ON.search(piece):
+        return None
+    tokens: list[Token] = []
+    _scan_piece(piece, 0, len(piece), tokens)
+    return _A_WORD if [token.text for token in tokens if token.kind == WORD] == [piece] else tokens
+
+
+_PIECES = Met(_tokens_of)
 
 
 def _scan_piece(plain: str, at: int, end: int, tokens: list[Token]) -> int:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from service.ballots.lexicon import GROUP_BITS, Lexicon
@@ -9,9 +10,30 @@ from service.ballots.normal import Plain
 from service.ballots.reading import Question
 from service.ballots.scanning import END, SOFT, WORD, Token
 
-_NO_SIGN = (0, 0, 0)
 #: Marks between clauses.
 _PARTING = frozenset({END, "other", "emoticon"})
+
+
+def signs_of(tokens: Sequence[Token], lexicon: Lexicon) -> tuple[list[int], int]:
+    """For each token, and for all, the groups in which a phrase may begin with it, as bits."""
+    signs: list[int] = []
+    sign_of = lexicon.signs
+    present = following = 0
+    # From the end, since the word that follows tells whether a longer phrase may begin here.
+    for token in reversed(tokens):
+        told = sign_of[token[1]]
+        if told is None:
+            following = 0
+            signs.append(0)
+        else:
+            sign, first, second = told
+            if first:
+                sign |= first & following
+            following = second
+            present |= sign
+            signs.append(sign)
+    signs.reverse()
+    return signs, present
 
 
 @dataclass(slots=True)
@@ -29,22 +51,14 @@ class Scene:
     kinds: list[str] = field(init=False)
     #: For each token, and for all of them, the groups in which a phrase may begin with it, as bits.
     signs: list[int] = field(init=False)
-    present: int = field(init=False, default=0)
+    present: int = field(init=False)
+    #: How many pages the chart has.
+    last_page: int = field(init=False)
 
     def __post_init__(self) -> None:
         self.kinds = [token.kind for token in self.tokens]
-        self.signs = signs = []
-        sign_of = self.lexicon.signs.get
-        present = following = 0
-        # From the end, since the word that follows tells whether a longer phrase may begin here.
-        for token in reversed(self.tokens):
-            alone, first, second = sign_of(token.text, _NO_SIGN)
-            sign = alone | first & following
-            following = second
-            present |= sign
-            signs.append(sign)
-        signs.reverse()
-        self.present = present
+        self.signs, self.present = signs_of(self.tokens, self.lexicon)
+        self.last_page = self.question.chart.page_count
 
     def begins(self, group: str, at: int) -> int:
         """How many tokens from `at` on a phrase of the group has; 0 for none."""
@@ -107,6 +121,13 @@ class Scene:
     def has(self, group: str, start: int, end: int) -> bool:
         """Whether a phrase of the group begins among the tokens [start:end]."""
         return self.find(group, start, end) >= 0
+
+    def on_chart(self, pages: tuple[int, ...]) -> tuple[int, ...]:
+        """Those of the pages that the chart has, each once, in the order given."""
+        last = self.last_page
+        if len(pages) == 1:
+            return pages if 1 <= pages[0] <= last else ()
+        return tuple(dict.fromkeys([page for page in pages if 1 <= page <= last]))
 
     def word_count(self) -> int:
         """How many words the comment has."""

@@ -2,12 +2,8 @@
 
 from __future__ import annotations
 
-import re
-
 from service.ballots.lexicon import Lexicon
-from service.ballots.scanning import WORD, Token
-
-STRETCHED = re.compile(r"([a-z])\1{2,}")
+from service.ballots.scanning import STRETCHED, WORD, Token
 
 
 def unstretched(tokens: list[Token], lexicon: Lexicon) -> list[Token]:
@@ -21,8 +17,7 @@ def unstretched(tokens: list[Token], lexicon: Lexicon) -> list[Token]:
 
 
 def _unstretched(word: str, lexicon: Lexicon) -> str:
-    known = (lexicon.numbers, lexicon.ordinals, lexicon.signs)
     for written in (word, STRETCHED.sub(r"\1\1", word), STRETCHED.sub(r"\1", word)):
-        if any(written in words for words in known):
+        if lexicon.signs[written] is not None:
             return written
     return word

@@ -83,7 +83,7 @@ def is_of_own_piece(scene: Scene, mention: Mention) -> bool:
     if words[:1] != ["of"] or not words[1:]:
         return False
     # "Page 4 of 20" is of another chart.
-    pages = str(scene.question.chart.page_count)
+    pages = str(scene.last_page)
     return words[1] in _OWNERS or (words[1].isdigit() and words[1] != pages)
 
 
