@@ -215,10 +215,7 @@ def evidence_of(scene: Scene, mentions: list[Mention]) -> tuple[Evidence, ...]:
 
 
 def _evidence(scene: Scene, one: Mention) -> Evidence:
-    tokens = scene.tokens
-    start, end = tokens[one.first].start, tokens[one.after - 1].end
-    if not scene.plain.alike:
-        start, end = scene.plain.original(start, end)
+    start, end = scene.span(one.first, one.after)
     pages = _pages(scene, one) if one.value is not None else ()
     return Evidence(start, end, scene.text[start:end], pages[0] if pages else None, one.rule)
 

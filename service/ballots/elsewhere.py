@@ -52,7 +52,7 @@ def part_of_a_saying(case: Case) -> Verdict:
 def written_with_o(case: Case) -> Verdict:
     """As in "2O": a capital O for a nought, not the end of an ordinal."""
     scene, token = case.scene, case.scene.tokens[case.mention.first]
-    start, end = scene.plain.original(token.start, token.end)
+    start, end = scene.span(case.mention.first, case.mention.first + 1)
     if token.kind != "ordinal" or not scene.text[start:end].endswith("O"):
         return None
     case.mention.value = case.value * 10

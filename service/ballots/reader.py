@@ -58,7 +58,7 @@ def read_thoroughly(text: str, question: Question, plain: Plain | None = None) -
     tokens = scan(own)
     if not own.isascii():
         tokens = segment(tokens)
-    scene = _scene(text, plain, tokens, question)
+    scene = _scene(text, plain, own, tokens, question)
     mentions = find_mentions(scene.tokens, scene.signs, scene.lexicon)
     for mention in mentions:
         if mention.standing == stands.UNSURE:
@@ -78,14 +78,14 @@ def _without_others(plain: str) -> str:
     return _STRUCK.sub(blank, _QUOTED_LINE.sub(blank, plain))
 
 
-def _scene(text: str, plain: Plain, tokens: list[Token], question: Question) -> Scene:
+def _scene(text: str, plain: Plain, own: str, tokens: list[Token], question: Question) -> Scene:
     tongue = tongue_of(tokens, question.languages)
     lexicon = lexicon_of(tongue.codes)
     if tongue.stretched:
         tokens = unstretched(tokens, lexicon)
     if lexicon.rewords:
         tokens = worded(tokens, lexicon)
-    scene = Scene(text, plain, tokens, lexicon, question)
+    scene = Scene(text, plain, own, tokens, lexicon, question)
     if QUOTE in scene.kinds:
         scene.quoted = _quoted(tokens)
     return scene

@@ -23,7 +23,7 @@ def roman_at(scene: Scene, at: int) -> Mention | None:
         )
         mention.cued_by_page = True
         return mention
-    start, end = scene.plain.original(token.start, token.end)
+    start, end = scene.span(at, at + 1)
     written = scene.text[start:end]
     words = scene.word_count()
     if (

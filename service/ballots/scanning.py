@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from service.ballots.met import Met
@@ -78,17 +79,16 @@ _REACHES_ON = re.compile("[\\d~$£€¥₹₽]")
 
 
 class Token(NamedTuple):
-    """A piece of plain text [start:end]; `glued`: no space stands before it."""
+    """A piece of plain text; `glued`: no space stands before it.
+
+    It knows its size, not its place, so that a word of many comments is one token: where tokens
+    stand is told by `places_of`, which only evidence asks for.
+    """
 
     kind: str
     text: str
-    start: int
-    end: int
+    size: int
     glued: bool
-
-
-#: The quick way to make a token: one is made of every word of every comment.
-_made = tuple.__new__
 
 
 def scan(plain: str) -> list[Token]:
@@ -97,41 +97,24 @@ def scan(plain: str) -> list[Token]:
     What stands between two spaces and holds no number makes the same tokens wherever it stands.
     """
     tokens: list[Token] = []
-    add = tokens.append
     at = reached = 0
     for piece in plain.split(" "):
         end = at + len(piece)
         known = _PIECES[piece] if at >= reached else None
-        if known is _A_WORD:
-            add(_made(Token, (WORD, piece, at, end, False)))
-        elif known is not None:
-            for kind, text, first, last, glued in known:
-                add(_made(Token, (kind, text, at + first, at + last, glued)))
+        if known is not None:
+            tokens += known
         elif reached < end:
-            reached = _scan_piece(plain, max(at, reached), end, tokens)
+            last = reached if at < reached else -1
+            reached = _scan_piece(plain, max(at, reached), end, last, tokens)
         at = end + 1
     return tokens
 
 
-#: The tokens of a piece that is one word.
-_A_WORD: list[Token] = []
+def _scan_piece(plain: str, at: int, end: int, last: int, tokens: list[Token]) -> int:
+    """Add the tokens that begin in [at:end]; where the last of them ends.
 
-
-def _tokens_of(piece: str) -> list[Token] | None:
-    """The tokens of a piece, told from its beginning; None where its surroundings decide."""
-    if _REACHES_ON.search(piece):
-        return None
-    tokens: list[Token] = []
-    _scan_piece(piece, 0, len(piece), tokens)
-    return _A_WORD if [token.text for token in tokens if token.kind == WORD] == [piece] else tokens
-
-
-_PIECES = Met(_tokens_of)
-
-
-def _scan_piece(plain: str, at: int, end: int, tokens: list[Token]) -> int:
-    """Add the tokens that begin in [at:end]; where the last of them ends."""
-    last = tokens[-1].end if tokens else -1
+    `last` is where the token before them ends, -1 if a space follows it.
+    """
     while at < end:
         found = _TOKEN.match(plain, at)
         if found is None:  # a space of another kind
@@ -139,6 +122,30 @@ def _scan_piece(plain: str, at: int, end: int, tokens: list[Token]) -> int:
             continue
         start, at = found.span()
         kind = _KINDS[found.lastgroup or OTHER]
-        tokens.append(_made(Token, (kind, plain[start:at], start, at, start == last)))
+        tokens.append(Token(kind, plain[start:at], at - start, start == last))
         last = at
     return at
+
+
+def _tokens_of(piece: str) -> list[Token] | None:
+    """The tokens of what stands between two spaces; None where its surroundings decide."""
+    if _REACHES_ON.search(piece):
+        return None
+    tokens: list[Token] = []
+    _scan_piece(piece, 0, len(piece), -1, tokens)
+    return tokens
+
+
+_PIECES = Met(_tokens_of)
+
+
+def places_of(tokens: Sequence[Token], plain: str) -> list[int]:
+    """Where each of the tokens begins in the text that it was scanned from."""
+    places: list[int] = []
+    at = 0
+    for token in tokens:
+        while plain[at] == " " or (plain[at] != "\n" and plain[at].isspace()):
+            at += 1
+        places.append(at)
+        at += token.size
+    return places

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from service.ballots.lexicon import GROUP_BITS, Lexicon
 from service.ballots.normal import Plain
 from service.ballots.reading import Question
-from service.ballots.scanning import END, SOFT, WORD, Token
+from service.ballots.scanning import END, SOFT, WORD, Token, places_of
 
 #: Marks between clauses.
 _PARTING = frozenset({END, "other", "emoticon"})
@@ -42,6 +42,8 @@ class Scene:
 
     text: str
     plain: Plain
+    #: The plain text without the words of others, as long as it; its tokens.
+    own: str
     tokens: list[Token]
     lexicon: Lexicon
     question: Question
@@ -54,11 +56,13 @@ class Scene:
     present: int = field(init=False)
     #: How many pages the chart has.
     last_page: int = field(init=False)
+    _places: list[int] = field(init=False)
 
     def __post_init__(self) -> None:
         self.kinds = [token.kind for token in self.tokens]
         self.signs, self.present = signs_of(self.tokens, self.lexicon)
         self.last_page = self.question.chart.page_count
+        self._places = []
 
     def begins(self, group: str, at: int) -> int:
         """How many tokens from `at` on a phrase of the group has; 0 for none."""
@@ -77,6 +81,15 @@ class Scene:
             if self.signs[at] & bit and phrases.after(self.tokens, at):
                 return at
         return -1
+
+    def span(self, first: int, after: int) -> tuple[int, int]:
+        """The span of the original text that the tokens [first:after] were read from."""
+        places = self._places
+        if not places:
+            places = self._places = places_of(self.tokens, self.own)
+        last = min(after, len(places)) - 1
+        start, end = places[first], places[last] + self.tokens[last].size
+        return (start, end) if self.plain.alike else self.plain.original(start, end)
 
     def sentence(self, at: int) -> tuple[int, int]:
         """The tokens [start:end] of the sentence around token `at`; `end` is its closing mark."""

@@ -134,7 +134,7 @@ def is_a_makers_code(scene: Scene, mention: Mention) -> bool:
     at = mention.first - 1
     if not word_at(scene, at) or scene.lexicon.before(scene.tokens, at)[0]:
         return False
-    start, end = scene.plain.original(scene.tokens[at].start, scene.tokens[at].end)
+    start, end = scene.span(at, at + 1)
     written = scene.text[start:end]
     return 2 <= len(written) <= 5 and written.isupper() and not scene.text.isupper()
 

@@ -89,8 +89,7 @@ def _make_doubtful(scene: Scene, live: list[Mention]) -> None:
 
 
 def _look(scene: Scene, first: int, after: int, pages: tuple[int, ...], why: str) -> Reading:
-    tokens = scene.tokens[first:after]
-    start, end = scene.plain.original(tokens[0].start, tokens[-1].end)
+    start, end = scene.span(first, after)
     evidence = (Evidence(start, end, scene.text[start:end], None, why),)
     return Reading("look", pages, None, why, evidence)
 
