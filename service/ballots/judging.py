@@ -23,7 +23,7 @@ from service.ballots.scene import Scene
 _RULES: tuple[tuple[Rule, str], ...] = (
     (elsewhere.part_of_a_saying, "| sayings"),
     (elsewhere.ruled_out, "not_before not_after"),
-    (elsewhere.stands_for_a_word, "| sounded_after"),
+    (elsewhere.stands_for_a_word, "before_a_sounded"),
     (elsewhere.misheard, "spelled"),
     (elsewhere.tallied, "tally_before | =for"),
     (elsewhere.measured, "other_after behind_a_unit | months minus =over"),
@@ -78,7 +78,7 @@ def _needs() -> tuple[dict[str, int], list[tuple[int, int]], int]:
 
 _BESIDE, _ANYWHERE, _ALWAYS = _needs()
 _WATCHED = reduce(or_, (bits for bits, _rule in _ANYWHERE))
-_UNIT = bits_of("other_after")
+_UNIT, _SOUNDED = bits_of("other_after"), bits_of("sounded_after")
 
 
 @lru_cache(maxsize=4096)
@@ -112,6 +112,8 @@ def rules_of(case: Case) -> tuple[Rule, ...]:
     at = mention.first - 1
     if at >= 0 and (scene.signs[at] & _UNIT or scene.kinds[at] == "mixed"):
         bits |= _BESIDE["behind_a_unit"]
+    if mention.after < len(scene.signs) and scene.signs[mention.after] & _SOUNDED:
+        bits |= _BESIDE["before_a_sounded"]
     rules = _rules_among(bits)
     return _ORDINAL_RULES + rules if "ordinal" in mention.shape else rules
 

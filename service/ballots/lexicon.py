@@ -33,8 +33,10 @@ def bits_of(*groups: str) -> int:
 #: The word is an ordinal, or is written as a roman numeral is.
 ORDINAL = 1 << len(GROUP_BITS)
 ROMAN = ORDINAL << 1
-#: The word is a number, or an ordinal.
-COUNTING = ROMAN << 1
+#: The word is a number; is one or an ordinal; says nothing of a number in its clause.
+NUMBER = ROMAN << 1
+COUNTING = NUMBER << 1
+PLAIN = COUNTING << 1
 
 #: The groups, as bits of GROUP_BITS, in which this word is a phrase, begins a longer one, and is
 #: the second word of one.
@@ -119,7 +121,7 @@ def _phrases_of(languages: Sequence[Language], group: str) -> Iterator[Phrase]:
         yield from (phrase for phrase in getattr(language, group) if phrase not in silent)
 
 
-def _signs(languages: Sequence[Language]) -> dict[str, Sign]:
+def _signs(languages: Sequence[Language], plain_words: Collection[str]) -> dict[str, Sign]:
     alone, first, second = (defaultdict[str, int](int) for _ in range(3))
     for word in _SINGLE:
         alone[word] = GROUP_BITS[f"={word}"]
@@ -139,18 +141,23 @@ def _signs(languages: Sequence[Language]) -> dict[str, Sign]:
             alone[word] |= ORDINAL
     for word in ROMANS:
         alone[word] |= ROMAN
+    for word in plain_words:
+        alone[word] |= PLAIN
     words = alone.keys() | first.keys() | second.keys()
     return {word: (alone.get(word, 0), first.get(word, 0), second.get(word, 0)) for word in words}
 
 
-def _signs_of(signs: dict[str, Sign], counting: Collection[str]) -> Met[Sign | None]:
-    """The same for any word, with COUNTING for number words."""
+def _signs_of(
+    signs: dict[str, Sign], numbers: Collection[str], ordinals: Collection[str]
+) -> Met[Sign | None]:
+    """The same for any word, with what it is as a number."""
 
     def find(word: str) -> Sign | None:
-        if word not in counting:
+        counts = NUMBER | COUNTING if word in numbers else COUNTING if word in ordinals else 0
+        if not counts:
             return signs.get(word)
         alone, first, second = signs.get(word, (0, 0, 0))
-        return alone | COUNTING, first, second
+        return alone | counts, first, second
 
     return Met(find)
 
@@ -176,6 +183,16 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
     """The words of these languages, the comment's own first."""
     languages = [LANGUAGES[code] for code in codes if code in LANGUAGES]
     numbers, ordinals = _counting_words(languages)
+    plain_words = _singles(
+        languages,
+        "fillers",
+        "neutral_before",
+        "neutral_after",
+        "choice_before",
+        "choice_after",
+        "page",
+        "number",
+    )
     return Lexicon(
         codes=codes,
         numbers=numbers,
@@ -190,18 +207,9 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
         },
         glue_before=_singles(languages, "page", "number"),
         glue_after=_singles(languages, "choice_after"),
-        plain_words=_singles(
-            languages,
-            "fillers",
-            "neutral_before",
-            "neutral_after",
-            "choice_before",
-            "choice_after",
-            "page",
-            "number",
-        ),
+        plain_words=plain_words,
         rewords=any(one.dotted or one.parted for one in languages),
-        signs=_signs_of(_signs(languages), numbers.keys() | ordinals.keys()),
+        signs=_signs_of(_signs(languages, plain_words), numbers, ordinals),
         _before=_beside(languages, BEFORE, -1),
         _after=_beside(languages, AFTER, 1),
         _groups={name: Phrases(_phrases_of(languages, name)) for name in _WORD_GROUPS},

@@ -112,7 +112,7 @@ def harmless() -> Harmless:
 
 def read_quickly(text: str, question: Question) -> Reading | None:
     """The reading of a comment that is nothing but one number among harmless words, else None."""
-    if len(text) > _LONGEST or _TELLING_MARK.search(text):
+    if len(text) > _LONGEST:
         return None
     words = text.lower().replace("’", "'").split()
     if len(words) > _MOST_WORDS:
@@ -120,6 +120,8 @@ def read_quickly(text: str, question: Question) -> Reading | None:
     digits = _only_number(words)
     # 1 is left to the long way: it is a rank, or the word "one", more often than a page.
     if not digits or not 2 <= int(digits[:6]) <= question.chart.page_count:
+        return None
+    if _TELLING_MARK.search(text):
         return None
     page = int(digits)
     start = text.index(digits)

@@ -66,6 +66,8 @@ def read_thoroughly(text: str, question: Question, plain: Plain | None = None) -
         elif mention.standing == stands.PLACED:
             judge_shape(scene, mention)
     mentions = _with_places(mentions, find_places(scene))
+    if not mentions:
+        return read_whole(scene, mentions) or NO_PAGE
     weigh(scene, mentions)
     return read_whole(scene, mentions) or decide(scene, mentions)
 

@@ -10,6 +10,7 @@ from service.ballots.normal import Plain
 from service.ballots.reading import Question
 from service.ballots.scanning import END, SOFT, WORD, Token, places_of
 
+_NONE: frozenset[int] = frozenset()
 #: Marks between clauses.
 _PARTING = frozenset({END, "other", "emoticon"})
 
@@ -48,7 +49,7 @@ class Scene:
     lexicon: Lexicon
     question: Question
     #: Tokens that stand in quotation marks, by index.
-    quoted: frozenset[int] = field(default_factory=frozenset)
+    quoted: frozenset[int] = _NONE
     #: What each token is, apart from the tokens: much is asked of all of them.
     kinds: list[str] = field(init=False)
     #: For each token, and for all of them, the groups in which a phrase may begin with it, as bits.
@@ -106,16 +107,17 @@ class Scene:
 
     def clause(self, first: int, after: int) -> tuple[int, int]:
         """The tokens [start:end] around [first:after] up to the next mark of any kind."""
-        tokens = self.tokens
+        kinds = self.kinds
         start = first
-        while start > 0 and self._joins(start - 1):
+        while start > 0 and (kinds[start - 1] == WORD or self.joins(start - 1)):
             start -= 1
-        end = after
-        while end < len(tokens) and self._joins(end):
+        end, stop = after, len(kinds)
+        while end < stop and (kinds[end] == WORD or self.joins(end)):
             end += 1
         return start, end
 
-    def _joins(self, at: int) -> bool:
+    def joins(self, at: int) -> bool:
+        """Whether this token stands inside a clause, not between two."""
         kind = self.kinds[at]
         if kind == WORD:
             return True

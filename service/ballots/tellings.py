@@ -48,6 +48,9 @@ class Telling:
     #: Both as bits, and PLAINLY_WRITTEN among the latter unless a letter is said for longer.
     mostly: int = 0
     allows: int = -1
+    #: Its points for English, and the most points that it has for another language.
+    english: int = 0
+    abroad: int = 0
 
 
 def _telling(
@@ -62,7 +65,16 @@ def _telling(
     allows = {code for code in foremost if not numeral_of or code in numeral_of}
     mostly = BITS[foremost[0]] if points and len(foremost) == 1 else 0
     allowed = PLAINLY_WRITTEN | sum(BITS[code] for code in allows)
-    return Telling(tuple(points.items()), tuple(numeral_of), doubtful, joins, mostly, allowed)
+    return Telling(
+        tuple(points.items()),
+        tuple(numeral_of),
+        doubtful,
+        joins,
+        mostly,
+        allowed,
+        points.get(ENGLISH, 0),
+        max((worth for code, worth in points.items() if code != ENGLISH), default=0),
+    )
 
 
 @cache

@@ -87,23 +87,19 @@ def _weighed(
     tokens: Sequence[Token], heard: list[Telling], words: int, switched_on: tuple[str, ...]
 ) -> tuple[str, ...]:
     """The same where the words do not all tell one language."""
-    points: dict[str, int] = {}
     numerals: list[str] = []
-    doubtful: list[str] = []
-    joining: frozenset[str] = frozenset()
+    english = abroad = 0
     for telling in heard:
-        for code, worth in telling.points:
-            points[code] = points.get(code, 0) + worth
-        if telling.numeral_of:
-            (doubtful if telling.doubtful else numerals).extend(telling.numeral_of)
-        if telling.joins:
-            joining |= telling.joins
-    if words <= _FEW:
-        numerals += doubtful
-    covering = _covering(tokens, switched_on) if numerals and 1 < words <= _SHORT else ()
-    if not points and not covering:
-        return _with_english(switched_on)
-    own = covering or _own_languages(points, switched_on, joining)
+        english += telling.english
+        abroad += telling.abroad
+        if telling.numeral_of and (words <= _FEW or not telling.doubtful):
+            numerals += telling.numeral_of
+    own: tuple[str, ...] = ()
+    if words > _SHORT:
+        own = (ENGLISH,) if english > abroad else ()
+    elif numerals and words > 1:
+        own = _covering(tokens, switched_on)
+    own = own or _own_languages(heard, switched_on)
     read = own if ENGLISH in own else (*own, ENGLISH)
     if numerals and own[0] not in numerals and not any(code in numerals for code in own):
         read += tuple(code for code in switched_on if code in numerals and code not in read)
@@ -136,14 +132,21 @@ def _with_english(codes: tuple[str, ...]) -> tuple[str, ...]:
     return codes if ENGLISH in codes else (*codes, ENGLISH)
 
 
-def _own_languages(
-    points: dict[str, int], switched_on: tuple[str, ...], joining: frozenset[str]
-) -> tuple[str, ...]:
-    """The language with most points, or those that cannot be told apart.
+def _own_languages(heard: list[Telling], switched_on: tuple[str, ...]) -> tuple[str, ...]:
+    """The language with most points, or those that cannot be told apart; all without any points.
 
     On little evidence English is read first of those, otherwise last.
     """
+    points: dict[str, int] = {}
+    joining: frozenset[str] = frozenset()
+    for telling in heard:
+        for code, worth in telling.points:
+            points[code] = points.get(code, 0) + worth
+        if telling.joins:
+            joining |= telling.joins
     home = _with_english(switched_on)
+    if not points:
+        return home
     at_home = abroad = 0
     for code, worth in points.items():
         if code in home:

@@ -22,15 +22,27 @@ _BARE = 2
 #: The last words of "same as": what follows tells the same as what.
 _LIKE = frozenset("as que wie als come como som jako jak kuin than".split())
 _FIRST = bits_of("first")
+#: Without a word of any of these the mentions decide, and agreeing with a quoted vote.
+_WHOLE = _FIRST | bits_of("abstaining", "pointing", "kinds", "row", "column")
+_WITHDRAWN = bits_of("withdrawn")
+_DOUBTFUL = bits_of("doubtful")
 _QUOTED_LINE = re.compile(r"^[ \t]*>(.*)$", re.MULTILINE)
 
 
 def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
     """The reading where the comment as a whole decides; None where its mentions do."""
-    taken_back = scene.find("withdrawn")
-    if taken_back >= 0:
+    if scene.present & _WITHDRAWN and (taken_back := scene.find("withdrawn")) >= 0:
         return _withdrawn(scene, mentions, taken_back)
     live = [one for one in mentions if one.standing >= stands.PLACED]
+    if not scene.present & _WHOLE:
+        if live:
+            _make_doubtful(scene, live)
+        return None if live else _agreeing(scene)
+    return _read_telling(scene, mentions, live)
+
+
+def _read_telling(scene: Scene, mentions: list[Mention], live: list[Mention]) -> Reading | None:
+    """The same where words stand that may decide for the whole comment."""
     abstains = scene.find("abstaining")
     if not any(_may_be_named(scene, one) for one in live) and (abstains >= 0 or live):
         kind = _kind(scene)  # "any page ending in 0"
@@ -79,6 +91,8 @@ def _withdrawn(scene: Scene, mentions: list[Mention], at: int) -> Reading | None
 
 def _make_doubtful(scene: Scene, live: list[Mention]) -> None:
     """A word that is a number in one language and something else in another, not cued."""
+    if not scene.present & _DOUBTFUL:
+        return
     for one in live:
         if not one.spelled or one.after - one.first != 1 or one.value is None:
             continue
