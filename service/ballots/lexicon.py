@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections import defaultdict
 from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass, fields
@@ -68,6 +69,15 @@ class Lexicon:
     _before: Tree
     _after: Tree
     _groups: dict[str, Phrases]
+    #: All number words and ordinals in their order, from when they are first asked for.
+    _spelled: list[str]
+
+    def may_go_on(self, joined: str) -> bool:
+        """Whether a number word or an ordinal begins so and has more letters."""
+        if not self._spelled:
+            self._spelled.extend(sorted({*self.numbers, *self.ordinals}))
+        place = bisect_right(self._spelled, joined)
+        return place < len(self._spelled) and self._spelled[place].startswith(joined)
 
     def group(self, name: str) -> Phrases:
         """The phrases of one group, named as in Language."""
@@ -213,4 +223,5 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
         _before=_beside(languages, BEFORE, -1),
         _after=_beside(languages, AFTER, 1),
         _groups={name: Phrases(_phrases_of(languages, name)) for name in _WORD_GROUPS},
+        _spelled=[],
     )

@@ -84,6 +84,9 @@ def find_mentions(tokens: Sequence[Token], signs: Sequence[int], lexicon: Lexico
             continue
         if at < reached:
             continue
+        if kind == DIGITS and not token.glued:
+            mentions.append(Mention(at, at + 1, _whole(token.text), "digits"))
+            continue
         mention = _mention_at(tokens, at, lexicon)
         if mention is not None:
             mentions.append(mention)
@@ -173,6 +176,8 @@ def _spelled(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention | No
                 best = (end + 1, lexicon.numbers[joined], False)
             elif joined in lexicon.ordinals:
                 best = (end + 1, lexicon.ordinals[joined], True)
+            if not lexicon.may_go_on(joined):
+                break
         elif token.text not in _JOINING or not joined:
             break
         end += 1

@@ -74,8 +74,12 @@ _KINDS = {kind: kind for kind in _TOKEN.groupindex} | {
 }
 
 
-#: In a piece without any of these, what stands beyond the spaces around it changes no token.
+#: In a piece without any of these, what stands beyond the spaces around it changes no token; nor
+#: does it where a mark ends a number.
 _REACHES_ON = re.compile("[\\d~$£€¥₹₽]")
+_ENDED_NUMBER = re.compile("[0-9]+[,.!?]")
+#: A number before a space is one of its own unless it goes on behind that with one of these.
+_CHANGING = frozenset("-x*~+%$£€¥₹₽=〜0123456789")
 
 
 class Token(NamedTuple):
@@ -91,6 +95,10 @@ class Token(NamedTuple):
     glued: bool
 
 
+#: The quick way to make a token.
+_made = tuple.__new__
+
+
 def scan(plain: str) -> list[Token]:
     """The plain text's tokens, in order; spaces fall away.
 
@@ -103,6 +111,8 @@ def scan(plain: str) -> list[Token]:
         known = _PIECES[piece] if at >= reached else None
         if known is not None:
             tokens += known
+        elif at >= reached and piece.isdecimal() and plain[end + 1 : end + 2] not in _CHANGING:
+            tokens.append(_made(Token, (DIGITS, piece, end - at, False)))
         elif reached < end:
             last = reached if at < reached else -1
             reached = _scan_piece(plain, max(at, reached), end, last, tokens)
@@ -122,14 +132,14 @@ def _scan_piece(plain: str, at: int, end: int, last: int, tokens: list[Token]) -
             continue
         start, at = found.span()
         kind = _KINDS[found.lastgroup or OTHER]
-        tokens.append(Token(kind, plain[start:at], at - start, start == last))
+        tokens.append(_made(Token, (kind, plain[start:at], at - start, start == last)))
         last = at
     return at
 
 
 def _tokens_of(piece: str) -> list[Token] | None:
     """The tokens of what stands between two spaces; None where its surroundings decide."""
-    if _REACHES_ON.search(piece):
+    if _REACHES_ON.search(piece) and not _ENDED_NUMBER.fullmatch(piece):
         return None
     tokens: list[Token] = []
     _scan_piece(piece, 0, len(piece), -1, tokens)

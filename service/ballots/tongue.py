@@ -27,6 +27,8 @@ PLAINLY = SHARED + COMMON
 _FEW = 2
 #: In so short a comment a number word and the words beside it are looked at together.
 _SHORT = 4
+#: Kinds of tokens that tell a language.
+_TELLING = frozenset({WORD, "ordinal"})
 _CODES = {bit: code for code, bit in BITS.items()}
 _STRETCHED_WORD = Telling((), (), allows=~PLAINLY_WRITTEN)
 
@@ -45,7 +47,6 @@ def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> Tongue:
     Without a word that tells, all the languages that the round has switched on. Of those, one is
     added where a number word of it stands in a comment of another language.
     """
-    heard: list[Telling] = []
     words = mostly = 0
     allowed = -1
     for token in tokens:
@@ -58,7 +59,6 @@ def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> Tongue:
         else:
             continue
         if telling is not None:
-            heard.append(telling)
             allowed &= telling.allows
             mostly = mostly or telling.mostly
     stretched = not allowed & PLAINLY_WRITTEN
@@ -66,7 +66,7 @@ def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> Tongue:
     # Of so few words of another language one may be a number of a third.
     if plainly == ENGLISH or (plainly in switched_on and words > _SHORT):
         return Tongue((ENGLISH,) if plainly == ENGLISH else (plainly, ENGLISH), stretched)
-    return Tongue(_weighed(tokens, heard, words, switched_on), stretched)
+    return Tongue(_weighed(tokens, words, switched_on), stretched)
 
 
 def _told_by(word: str) -> Telling | None:
@@ -83,10 +83,19 @@ def _told_by(word: str) -> Telling | None:
 _MET = Met(_told_by)
 
 
-def _weighed(
-    tokens: Sequence[Token], heard: list[Telling], words: int, switched_on: tuple[str, ...]
-) -> tuple[str, ...]:
+def _heard(tokens: Sequence[Token]) -> list[Telling]:
+    """What each word tells that tells anything."""
+    texts = [
+        token.text if token.kind == WORD else ENDING + token.text.lstrip(digits)
+        for token in tokens
+        if token.kind in _TELLING
+    ]
+    return [telling for telling in map(_MET.__getitem__, texts) if telling is not None]
+
+
+def _weighed(tokens: Sequence[Token], words: int, switched_on: tuple[str, ...]) -> tuple[str, ...]:
     """The same where the words do not all tell one language."""
+    heard = _heard(tokens)
     numerals: list[str] = []
     english = abroad = 0
     for telling in heard:
