@@ -107,11 +107,6 @@ class Plain(NamedTuple):
     ends: tuple[int, ...] | None = None
     uneven: str | None = None
 
-    @property
-    def alike(self) -> bool:
-        """Whether plain and original run alike, so that a span of one is a span of the other."""
-        return self.starts is None and self.uneven is None
-
     def original(self, start: int, end: int) -> tuple[int, int]:
         """The span of the original text that the plain span [start:end] was made of."""
         if self.uneven is not None:

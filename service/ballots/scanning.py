@@ -149,13 +149,19 @@ def _tokens_of(piece: str) -> list[Token] | None:
 _PIECES = Met(_tokens_of)
 
 
-def places_of(tokens: Sequence[Token], plain: str) -> list[int]:
-    """Where each of the tokens begins in the text that it was scanned from."""
-    places: list[int] = []
-    at = 0
-    for token in tokens:
-        while plain[at] == " " or (plain[at] != "\n" and plain[at].isspace()):
-            at += 1
+def places_of(
+    tokens: Sequence[Token], plain: str, after: int | None = None, known: list[int] | None = None
+) -> list[int]:
+    """Where each of the tokens begins in the text that it was scanned from.
+
+    Only of the first `after` of them, if that is given; `known` places are gone on from.
+    """
+    places = known or []
+    at = places[-1] + tokens[len(places) - 1].size if places else 0
+    for _kind, _text, size, glued in tokens[len(places) : after]:
+        if not glued:
+            while plain[at] == " " or (plain[at] != "\n" and plain[at].isspace()):
+                at += 1
         places.append(at)
-        at += token.size
+        at += size
     return places

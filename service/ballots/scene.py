@@ -86,11 +86,14 @@ class Scene:
     def span(self, first: int, after: int) -> tuple[int, int]:
         """The span of the original text that the tokens [first:after] were read from."""
         places = self._places
-        if not places:
-            places = self._places = places_of(self.tokens, self.own)
+        if len(places) < after:
+            places = self._places = places_of(self.tokens, self.own, after, places)
         last = min(after, len(places)) - 1
         start, end = places[first], places[last] + self.tokens[last].size
-        return (start, end) if self.plain.alike else self.plain.original(start, end)
+        plain = self.plain
+        if plain.starts is None and plain.uneven is None:
+            return start, end  # plain and original run alike
+        return plain.original(start, end)
 
     def sentence(self, at: int) -> tuple[int, int]:
         """The tokens [start:end] of the sentence around token `at`; `end` is its closing mark."""
