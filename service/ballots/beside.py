@@ -9,6 +9,8 @@ from service.ballots.scanning import DIGITS, END, QUOTE, SOFT, WORD
 from service.ballots.scene import Scene
 
 _SOFT_BEFORE = frozenset({":", "=", "-", ",", "*", "(", ">", "[", "/"})
+#: Kinds of tokens that are read on before a number.
+_READ_BEFORE = frozenset({WORD, END, SOFT, QUOTE})
 #: Before "p. 29", "op. 23" the full stop ends no sentence.
 _CUES = frozenset({"page", "number"})
 _CHOICE = bits_of("choice_before")
@@ -41,6 +43,8 @@ def read_before(scene: Scene, first: int) -> Beside:
     """What stands right before token `first`."""
     tokens = scene.tokens
     side = Beside(at=first - 1)
+    if first and tokens[first - 1].kind not in _READ_BEFORE:
+        return side
     while side.at >= 0:
         token = tokens[side.at]
         if token.kind == WORD or (token.kind == END and token.text == "."):

@@ -72,7 +72,7 @@ def _mark_wild(tree: Tree) -> None:
 
 def longest(tree: Tree, tokens: Sequence[Token], at: int, step: int) -> Found | None:
     """The longest phrase from `at` on; `step` is -1 for a tree of phrases told backwards."""
-    node = tree.get(tokens[at][1])
+    node = tree.get(tokens[at].text)
     if node is None or type(node) is tuple:
         return node
     found: Found | None = None
@@ -82,7 +82,7 @@ def longest(tree: Tree, tokens: Sequence[Token], at: int, step: int) -> Found | 
         at += step
         if at == end:
             return found
-        node = node.get(tokens[at][1])
+        node = node.get(tokens[at].text)
     if type(node) is _Wild:
         return _longest_of_several(node, tokens, at, step) or found
     return node or found

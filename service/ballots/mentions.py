@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from service.ballots import stands
 from service.ballots.lexicon import COUNTING, Lexicon
@@ -79,7 +79,7 @@ def find_mentions(tokens: Sequence[Token], signs: Sequence[int], lexicon: Lexico
     mentions: list[Mention] = []
     reached = 0
     for at, token in enumerate(tokens):
-        kind = token[0]
+        kind = token.kind
         if not signs[at] & COUNTING if kind == WORD else kind in _NO_NUMBER:
             continue
         if at < reached:
@@ -102,7 +102,7 @@ def _mention_at(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention |
     if token.kind == DIGITS:
         return _digits(tokens, at)
     if token.kind == "date" and _SINGLE_DIGITS.fullmatch(token.text):
-        return _shaped(token._replace(kind="broken"), at, lexicon)
+        return _shaped(replace(token, kind="broken"), at, lexicon)
     if token.kind in _SHAPES_OF_OTHER:
         numeric = any(character.isdigit() for character in token.text)
         if not numeric:

@@ -15,7 +15,8 @@ from service.chart.grid import CORNERS, Corner, centre_pages, corner_page
 
 _SIDES = ("top", "bottom", "left", "right")
 #: What each way of telling a place begins with: only that way is tried where it stands.
-_CORNERS = bits_of("corner", *_SIDES)
+_ALL_SIDES = bits_of(*_SIDES)
+_CORNERS = _ALL_SIDES | bits_of("corner")
 _ENDS = bits_of("first", "last")
 _MIDDLE = bits_of("middle")
 _FROM_LAST = bits_of("told_from_last")
@@ -34,16 +35,15 @@ def find_places(scene: Scene) -> list[Mention]:
     if not numbered and not scene.present & _PLACE_BITS:
         return []
     found: list[Mention] = []
-    at = 0
-    while at < len(scene.tokens):
-        mention = None
-        if scene.signs[at] & _PLACE_BITS or (numbered and scene.kinds[at] == "ordinal"):
-            mention = _place_at(scene, at)
-        if mention is None:
-            at += 1
-        else:
+    reached = 0
+    for at, sign in enumerate(scene.signs):
+        begun = sign & _PLACE_BITS or (numbered and scene.kinds[at] == "ordinal")
+        mention = _place_at(scene, at) if begun and at >= reached else None
+        if mention is not None:
             found.append(mention)
-            at = max(mention.after, at + 1)
+            reached = mention.after
+    if not found:
+        return found
     if any(one.value is not None and one.standing > stands.OTHER for one in found):
         return [one for one in found if one.value is not None or len(one.maybe) != 4]
     return found
@@ -133,8 +133,8 @@ def _directions(scene: Scene, at: int) -> tuple[list[str], int]:
     tokens = scene.tokens
     end = at
     while at < len(tokens) and len(names) < 2:
-        side = next((name for name in _SIDES if scene.begins(name, at)), None)
-        if side is not None:
+        side = _side_at(scene, at) if scene.signs[at] & _ALL_SIDES else ""
+        if side:
             names.append(side)
             at += scene.begins(side, at)
             end = at
@@ -143,6 +143,10 @@ def _directions(scene: Scene, at: int) -> tuple[list[str], int]:
         else:
             break
     return names, end
+
+
+def _side_at(scene: Scene, at: int) -> str:
+    return next((name for name in _SIDES if scene.begins(name, at)), "")
 
 
 _BETWEEN_DIRECTIONS = frozenset(

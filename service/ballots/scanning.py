@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Sequence
-from typing import NamedTuple
+from dataclasses import dataclass
 
 from service.ballots.met import Met
 
@@ -82,8 +82,9 @@ _ENDED_NUMBER = re.compile("[0-9]+[,.!?]")
 _CHANGING = frozenset("-x*~+%$£€¥₹₽=〜0123456789")
 
 
-class Token(NamedTuple):
-    """A piece of plain text; `glued`: no space stands before it.
+@dataclass(slots=True)
+class Token:
+    """A piece of plain text; `glued`: no space stands before it. It is never changed.
 
     It knows its size, not its place, so that a word of many comments is one token: where tokens
     stand is told by `places_of`, which only evidence asks for.
@@ -93,10 +94,6 @@ class Token(NamedTuple):
     text: str
     size: int
     glued: bool
-
-
-#: The quick way to make a token.
-_made = tuple.__new__
 
 
 def scan(plain: str) -> list[Token]:
@@ -112,7 +109,7 @@ def scan(plain: str) -> list[Token]:
         if known is not None:
             tokens += known
         elif at >= reached and piece.isdecimal() and plain[end + 1 : end + 2] not in _CHANGING:
-            tokens.append(_made(Token, (DIGITS, piece, end - at, False)))
+            tokens.append(Token(DIGITS, piece, end - at, glued=False))
         elif reached < end:
             last = reached if at < reached else -1
             reached = _scan_piece(plain, max(at, reached), end, last, tokens)
@@ -132,7 +129,7 @@ def _scan_piece(plain: str, at: int, end: int, last: int, tokens: list[Token]) -
             continue
         start, at = found.span()
         kind = _KINDS[found.lastgroup or OTHER]
-        tokens.append(_made(Token, (kind, plain[start:at], at - start, start == last)))
+        tokens.append(Token(kind, plain[start:at], at - start, start == last))
         last = at
     return at
 
@@ -158,10 +155,10 @@ def places_of(
     """
     places = known or []
     at = places[-1] + tokens[len(places) - 1].size if places else 0
-    for _kind, _text, size, glued in tokens[len(places) : after]:
-        if not glued:
+    for token in tokens[len(places) : after]:
+        if not token.glued:
             while plain[at] == " " or (plain[at] != "\n" and plain[at].isspace()):
                 at += 1
         places.append(at)
-        at += size
+        at += token.size
     return places

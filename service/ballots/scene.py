@@ -22,7 +22,7 @@ def signs_of(tokens: Sequence[Token], lexicon: Lexicon) -> tuple[list[int], int]
     present = following = 0
     # From the end, since the word that follows tells whether a longer phrase may begin here.
     for token in reversed(tokens):
-        told = sign_of[token[1]]
+        told = sign_of[token.text]
         if told is None:
             following = 0
             signs.append(0)

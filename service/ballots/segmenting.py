@@ -8,6 +8,7 @@ through untouched.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from functools import cache
 
 from service.ballots.cutting import (
@@ -58,7 +59,7 @@ def segment(tokens: list[Token]) -> list[Token]:
 def _asking(token: Token) -> Token:
     if token.kind != END or ";" not in token.text:
         return token
-    return token._replace(text=token.text.replace(";", "?"))
+    return replace(token, text=token.text.replace(";", "?"))
 
 
 def _is_behind_digits(token: Token, before: Sequence[Token]) -> bool:

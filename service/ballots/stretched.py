@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from service.ballots.lexicon import Lexicon
 from service.ballots.scanning import STRETCHED, WORD, Token
 
@@ -9,7 +11,7 @@ from service.ballots.scanning import STRETCHED, WORD, Token
 def unstretched(tokens: list[Token], lexicon: Lexicon) -> list[Token]:
     """The tokens with stretched words as they are usually written; offsets stay."""
     return [
-        token._replace(text=_unstretched(token.text, lexicon))
+        replace(token, text=_unstretched(token.text, lexicon))
         if token.kind == WORD and STRETCHED.search(token.text)
         else token
         for token in tokens

@@ -50,10 +50,10 @@ def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> Tongue:
     words = mostly = 0
     allowed = -1
     for token in tokens:
-        kind = token[0]
+        kind = token.kind
         if kind == WORD:
             words += 1
-            telling = _MET[token[1]]
+            telling = _MET[token.text]
         elif kind == "ordinal":
             telling = _MET[ENDING + token.text.lstrip(digits)]
         else:
@@ -103,12 +103,10 @@ def _weighed(tokens: Sequence[Token], words: int, switched_on: tuple[str, ...]) 
         abroad += telling.abroad
         if telling.numeral_of and (words <= _FEW or not telling.doubtful):
             numerals += telling.numeral_of
-    own: tuple[str, ...] = ()
-    if words > _SHORT:
-        own = (ENGLISH,) if english > abroad else ()
-    elif numerals and words > 1:
-        own = _covering(tokens, switched_on)
-    own = own or _own_languages(heard, switched_on)
+    own = _covering(tokens, switched_on) if numerals and 1 < words <= _SHORT else ()
+    if not own:
+        # Whatever is told of any one other language is no more than what is told of all together.
+        own = (ENGLISH,) if english > abroad else _own_languages(heard, switched_on)
     read = own if ENGLISH in own else (*own, ENGLISH)
     if numerals and own[0] not in numerals and not any(code in numerals for code in own):
         read += tuple(code for code in switched_on if code in numerals and code not in read)

@@ -15,7 +15,8 @@ _ASKING = bits_of("asking")
 _REPORTING = bits_of("reported_before", "family_before")
 _AGES = bits_of("ages")
 _CONDITIONS = bits_of("depends", "condition", "if_words")
-VOICES = bits_of("asked_later", "asked_plainly") | _ASKING | _REPORTING | _AGES | _CONDITIONS
+_LATER = bits_of("asked_later", "asked_plainly")
+VOICES = _LATER | _ASKING | _REPORTING | _AGES | _CONDITIONS
 
 
 def read_voices(scene: Scene, mentions: list[Mention]) -> None:
@@ -26,25 +27,39 @@ def read_voices(scene: Scene, mentions: list[Mention]) -> None:
         start, end = scene.sentence(mention.first)
         if mention.standing == stands.ASKED:
             _read_condition(scene, mention, end)
-            continue
-        if _is_quoted_for_another(scene, mention):
+        elif scene.quoted and _is_quoted_for_another(scene, mention):
             _lower(mention, stands.STRUCK, "words given to somebody else")
-        elif _is_asked_later(scene, mentions, at):
+        elif scene.present & _LATER and _is_asked_later(scene, mentions, at):
             _lower(mention, stands.ASKED, "asked about, not chosen")
-        elif _asks_on(scene, mention, start):
-            _lower(mention, stands.OTHER, "asked about something else")
-        elif _is_asked(scene, mention, start):
-            other = scene.has("topics", start, end) and not mention.cued_by_page
-            standing = stands.OTHER if other else stands.ASKED
-            _lower(mention, standing, "asked about, not chosen")
-        elif _is_reported(scene, mention, max(start, mentions[at - 1].after if at else 0)):
-            mention.reported = True
-            _lower(mention, stands.ASKED, "somebody else's, or an earlier vote")
-        elif _is_an_age(scene, mention):
-            _lower(mention, stands.ASKED, "an age or a birthday, perhaps not a page")
-        else:
-            following = mentions[at + 1].first if at + 1 < len(mentions) else end
-            _read_condition(scene, mention, min(end, max(following, mention.after)))
+        elif not (scene.present & _ASKING and _read_question(scene, mention, start, end)):
+            _read_told(scene, mentions, at, start, end)
+
+
+def _read_question(scene: Scene, mention: Mention, start: int, end: int) -> bool:
+    """Lower a mention that is asked about; whether it is."""
+    if _asks_on(scene, mention, start):
+        _lower(mention, stands.OTHER, "asked about something else")
+    elif _is_asked(scene, mention, start):
+        other = scene.has("topics", start, end) and not mention.cued_by_page
+        _lower(mention, stands.OTHER if other else stands.ASKED, "asked about, not chosen")
+    else:
+        return False
+    return True
+
+
+def _read_told(scene: Scene, mentions: list[Mention], at: int, start: int, end: int) -> None:
+    """Lower a mention that somebody else's words, an age or a condition are told with."""
+    mention, present = mentions[at], scene.present
+    if present & _REPORTING and _is_reported(
+        scene, mention, max(start, mentions[at - 1].after if at else 0)
+    ):
+        mention.reported = True
+        _lower(mention, stands.ASKED, "somebody else's, or an earlier vote")
+    elif present & _AGES and _is_an_age(scene, mention):
+        _lower(mention, stands.ASKED, "an age or a birthday, perhaps not a page")
+    elif present & _CONDITIONS:
+        following = mentions[at + 1].first if at + 1 < len(mentions) else end
+        _read_condition(scene, mention, min(end, max(following, mention.after)))
 
 
 def _is_asked_later(scene: Scene, mentions: list[Mention], at: int) -> bool:
@@ -127,7 +142,7 @@ _SPEAKERS_SELF = frozenset("i we i'm i've i'd ich je yo io eu ik".split())
 
 def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
     """Whether its sentence asks about it ("is 42 taken?") rather than proposes it."""
-    if mention.lucky or not scene.present & _ASKING:
+    if mention.lucky:
         return False
     tokens = scene.tokens
     head = start
@@ -166,8 +181,6 @@ def _asks_on(scene: Scene, mention: Mention, start: int) -> bool:
 
 def _is_reported(scene: Scene, mention: Mention, start: int) -> bool:
     """Whether a subject other than the writer stands close before it, or an earlier round."""
-    if not scene.present & _REPORTING:
-        return False
     near = max(start, mention.first - 6)
     for at in range(mention.first - 1, near - 1, -1):
         if scene.begins("own_voice", at) and not _begins_report(scene, at):
@@ -203,8 +216,6 @@ def _is_spoken_to(scene: Scene, group: str, at: int, end: int) -> bool:
 
 def _is_an_age(scene: Scene, mention: Mention) -> bool:
     """A bare number with "my age" or "the year I was born" beside it."""
-    if not scene.present & _AGES:
-        return False
     told = mention.standing >= stands.CUED and mention.shape != "ordinal"
     if told or mention.shape == "place":
         return False

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from functools import cache
 
 from service.ballots.language import Phrase
@@ -33,7 +34,7 @@ def worded(tokens: list[Token], lexicon: Lexicon) -> list[Token]:
             and (dotted.after(tokens, at + 2) or (dotted.firsts and counted.after(tokens, at + 2)))
         ):
             size = token.size + tokens[at + 1].size
-            found.append(token._replace(kind="ordinal", size=size))
+            found.append(replace(token, kind="ordinal", size=size))
             at += 2
             continue
         if token.kind == WORD and token.text in parted:
