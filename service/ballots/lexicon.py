@@ -17,12 +17,15 @@ from service.ballots.scanning import Token
 
 _WORD_GROUPS = tuple(field.name for field in fields(Language) if field.type == "tuple[Phrase, ...]")
 
+#: What a word is by itself: a number; a number or an ordinal; one that says nothing of a number in
+#: its clause; an ordinal; written as a roman numeral is.
+NUMBER, COUNTING, PLAIN, ORDINAL, ROMAN = (1 << place for place in range(5))
 #: Words and marks that a rule asks for by themselves, in any language.
 _SINGLE = ("for", "over", "(")
 #: One bit a group and a single word ("=for"), so that a comment is searched only for what it holds.
 GROUP_BITS = {
-    name: 1 << place
-    for place, name in enumerate((*_WORD_GROUPS, *(f"={word}" for word in _SINGLE)))
+    name: ROMAN << place
+    for place, name in enumerate((*_WORD_GROUPS, *(f"={word}" for word in _SINGLE)), start=1)
 }
 
 
@@ -30,14 +33,6 @@ def bits_of(*groups: str) -> int:
     """The bits of these groups, for asking a comment for any of them at once."""
     return sum(GROUP_BITS[group] for group in groups)
 
-
-#: The word is an ordinal, or is written as a roman numeral is.
-ORDINAL = 1 << len(GROUP_BITS)
-ROMAN = ORDINAL << 1
-#: The word is a number; is one or an ordinal; says nothing of a number in its clause.
-NUMBER = ROMAN << 1
-COUNTING = NUMBER << 1
-PLAIN = COUNTING << 1
 
 #: The groups, as bits of GROUP_BITS, in which this word is a phrase, begins a longer one, and is
 #: the second word of one.

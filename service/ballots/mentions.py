@@ -80,11 +80,12 @@ def find_mentions(tokens: Sequence[Token], signs: Sequence[int], lexicon: Lexico
     reached = 0
     for at, token in enumerate(tokens):
         kind = token.kind
-        if not signs[at] & COUNTING if kind == WORD else kind in _NO_NUMBER:
+        if kind == WORD:
+            if not signs[at] & COUNTING or at < reached:
+                continue
+        elif kind in _NO_NUMBER or at < reached:
             continue
-        if at < reached:
-            continue
-        if kind == DIGITS and not token.glued:
+        elif kind == DIGITS and not token.glued:
             mentions.append(Mention(at, at + 1, _whole(token.text), "digits"))
             continue
         mention = _mention_at(tokens, at, lexicon)

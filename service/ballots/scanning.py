@@ -102,10 +102,11 @@ def scan(plain: str) -> list[Token]:
     What stands between two spaces and holds no number makes the same tokens wherever it stands.
     """
     tokens: list[Token] = []
+    pieces = _PIECES
     at = reached = 0
     for piece in plain.split(" "):
         end = at + len(piece)
-        known = _PIECES[piece] if at >= reached else None
+        known = pieces[piece] if at >= reached else None
         if known is not None:
             tokens += known
         elif at >= reached and piece.isdecimal() and plain[end + 1 : end + 2] not in _CHANGING:
@@ -146,6 +147,10 @@ def _tokens_of(piece: str) -> list[Token] | None:
 _PIECES = Met(_tokens_of)
 
 
+#: All spaces but the line end, which is a token.
+_SPACES = frozenset(filter(str.isspace, map(chr, range(0x3001)))) - {"\n"}
+
+
 def places_of(
     tokens: Sequence[Token], plain: str, after: int | None = None, known: list[int] | None = None
 ) -> list[int]:
@@ -157,7 +162,7 @@ def places_of(
     at = places[-1] + tokens[len(places) - 1].size if places else 0
     for token in tokens[len(places) : after]:
         if not token.glued:
-            while plain[at] == " " or (plain[at] != "\n" and plain[at].isspace()):
+            while plain[at] in _SPACES:
                 at += 1
         places.append(at)
         at += token.size

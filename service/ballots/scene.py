@@ -24,15 +24,15 @@ def signs_of(tokens: Sequence[Token], lexicon: Lexicon) -> tuple[list[int], int]
     for token in reversed(tokens):
         told = sign_of[token.text]
         if told is None:
-            following = 0
-            signs.append(0)
+            following = sign = 0
         else:
             sign, first, second = told
-            if first:
+            if first and following:
                 sign |= first & following
             following = second
-            present |= sign
-            signs.append(sign)
+            if sign:
+                present |= sign
+        signs.append(sign)
     signs.reverse()
     return signs, present
 

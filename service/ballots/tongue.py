@@ -47,20 +47,22 @@ def tongue_of(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> Tongue:
     Without a word that tells, all the languages that the round has switched on. Of those, one is
     added where a number word of it stands in a comment of another language.
     """
+    met = _MET
     words = mostly = 0
     allowed = -1
     for token in tokens:
         kind = token.kind
         if kind == WORD:
             words += 1
-            telling = _MET[token.text]
+            telling = met[token.text]
         elif kind == "ordinal":
-            telling = _MET[ENDING + token.text.lstrip(digits)]
+            telling = met[ENDING + token.text.lstrip(digits)]
         else:
             continue
         if telling is not None:
             allowed &= telling.allows
-            mostly = mostly or telling.mostly
+            if not mostly:
+                mostly = telling.mostly
     stretched = not allowed & PLAINLY_WRITTEN
     plainly = _CODES.get(mostly & allowed, "")
     # Of so few words of another language one may be a number of a third.
