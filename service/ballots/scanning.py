@@ -151,16 +151,11 @@ _PIECES = Met(_tokens_of)
 _SPACES = frozenset(filter(str.isspace, map(chr, range(0x3001)))) - {"\n"}
 
 
-def places_of(
-    tokens: Sequence[Token], plain: str, after: int | None = None, known: list[int] | None = None
-) -> list[int]:
-    """Where each of the tokens begins in the text that it was scanned from.
-
-    Only of the first `after` of them, if that is given; `known` places are gone on from.
-    """
-    places = known or []
-    at = places[-1] + tokens[len(places) - 1].size if places else 0
-    for token in tokens[len(places) : after]:
+def places_of(tokens: Sequence[Token], plain: str) -> list[int]:
+    """Where each of the tokens begins in the text that it was scanned from."""
+    places: list[int] = []
+    at = 0
+    for token in tokens:
         if not token.glued:
             while plain[at] in _SPACES:
                 at += 1

@@ -86,8 +86,8 @@ class Scene:
     def span(self, first: int, after: int) -> tuple[int, int]:
         """The span of the original text that the tokens [first:after] were read from."""
         places = self._places
-        if len(places) < after:
-            places = self._places = places_of(self.tokens, self.own, after, places)
+        if not places:
+            places = self._places = places_of(self.tokens, self.own)
         last = min(after, len(places)) - 1
         start, end = places[first], places[last] + self.tokens[last].size
         plain = self.plain

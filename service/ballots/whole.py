@@ -22,8 +22,11 @@ _BARE = 2
 #: The last words of "same as": what follows tells the same as what.
 _LIKE = frozenset("as que wie als come como som jako jak kuin than".split())
 _FIRST = bits_of("first")
-#: Without a word of any of these the mentions decide, and agreeing with a quoted vote.
-_WHOLE = _FIRST | bits_of("abstaining", "pointing", "kinds", "row", "column")
+_KINDS = bits_of("kinds")
+#: Without a word of any of these, mentions that may be meant decide; without mentions, nothing
+#: does without one of those, but agreeing with a quoted vote.
+_DECLINING = _KINDS | bits_of("abstaining")
+_WHOLE = _DECLINING | _FIRST | bits_of("pointing", "row", "column")
 _WITHDRAWN = bits_of("withdrawn")
 _DOUBTFUL = bits_of("doubtful")
 _QUOTED_LINE = re.compile(r"^[ \t]*>(.*)$", re.MULTILINE)
@@ -34,7 +37,7 @@ def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
     if scene.present & _WITHDRAWN and (taken_back := scene.find("withdrawn")) >= 0:
         return _withdrawn(scene, mentions, taken_back)
     live = [one for one in mentions if one.standing >= stands.PLACED]
-    if not scene.present & _WHOLE:
+    if not scene.present & (_DECLINING if live else _WHOLE):
         if live:
             _make_doubtful(scene, live)
         return None if live else _agreeing(scene)
@@ -44,9 +47,9 @@ def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
 def _read_telling(scene: Scene, mentions: list[Mention], live: list[Mention]) -> Reading | None:
     """The same where words stand that may decide for the whole comment."""
     abstains = scene.find("abstaining")
-    if not any(_may_be_named(scene, one) for one in live) and (abstains >= 0 or live):
-        kind = _kind(scene)  # "any page ending in 0"
-        if kind is not None:
+    if scene.present & _KINDS and (abstains >= 0 or live):
+        kind = None if any(_may_be_named(scene, one) for one in live) else _kind(scene)
+        if kind is not None:  # "any page ending in 0"
             return kind
     if abstains >= 0 and not any(one.standing >= stands.CUED for one in live):
         alone = [one for one in live if one.standing == stands.ALONE]
