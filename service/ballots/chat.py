@@ -43,7 +43,7 @@ class Watch:
 
     #: Words of which one is enough.
     words: frozenset[str]
-    #: Everyday words that tell something only together, by the longest of them.
+    #: Words that tell something only together, by the longest of them that is no everyday word.
     together: dict[str, list[frozenset[str]]]
     #: Number words of any language, for short comments.
     numerals: frozenset[str]
@@ -125,12 +125,12 @@ def watch_of(switched_on: tuple[str, ...]) -> Watch:
     usual = {phrase[0] for phrase in _phrases(home, _USUAL) if len(phrase) == 1}
     together: dict[str, list[frozenset[str]]] = defaultdict(list)
     for phrase in _phrases(home, _DECIDING + _PLACING):
-        said = frozenset(phrase) - {"*"}
+        said = frozenset(filter(_PIECES.fullmatch, phrase))
         rare = [word for word in said if word not in usual and len(word) > 1]
-        if rare or len(said) == 1:
-            words.add(max(rare or said, key=_by_length))
-        else:
-            together[max(said, key=_by_length)].append(said)
+        if len(said) == 1:
+            words |= said
+        elif said:
+            together[max(rare or said, key=_by_length)].append(said)
     return Watch(
         frozenset(words),
         dict(together),

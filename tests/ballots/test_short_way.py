@@ -17,9 +17,9 @@ from service.ballots import scanning, scene, tongue
 from service.ballots.language import Language
 from service.ballots.languages import LANGUAGES
 from service.ballots.lexicon import GROUP_BITS, ORDINAL, ROMAN, Lexicon, lexicon_of
-from service.ballots.met import LONGEST, MOST, Met
+from service.ballots.met import LONGEST, MOST, Met, forget
 from service.ballots.normal import plain_of
-from service.ballots.reader import read_thoroughly
+from service.ballots.reader import read_thoroughly, read_vote
 from service.ballots.reading import Question
 from service.ballots.scanning import WORD, Token, places_of, scan
 from service.ballots.tellings import ENGLISH, tellings
@@ -149,6 +149,16 @@ def test_a_number_is_read_on_only_while_a_longer_word_of_one_begins_so(
         for other in words
     )
     assert lexicon.may_go_on(begun) == longer
+
+
+@given(TALK, QUESTIONS)
+@settings(max_examples=100, deadline=None)
+def test_a_comment_whose_words_were_met_reads_as_the_first_one(
+    text: str, question: Question
+) -> None:
+    forget()
+    first = read_vote(text, question)
+    assert read_vote(text, question) == first
 
 
 def test_no_more_words_are_kept_than_was_said_and_no_long_ones() -> None:
