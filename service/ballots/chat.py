@@ -83,7 +83,7 @@ def _told_by(part: str, watch: Watch) -> int:
     """What the text between two spaces tells, as such counts."""
     if STRETCHED.search(part) or (not part.isascii() and _OTHER_LETTER.search(part)):
         return _MAY_BE_ANYTHING
-    pieces = _PIECES.findall(part)
+    pieces = [part] if part.isascii() and part.isalpha() else _PIECES.findall(part)
     told = len(pieces)
     for piece in pieces:
         told += _NUMERAL * (piece in watch.numerals) + _CLOSELY * (piece in watch.closely)

@@ -137,6 +137,8 @@ def _scan_piece(plain: str, at: int, end: int, last: int, tokens: list[Token]) -
 
 def _tokens_of(piece: str) -> list[Token] | None:
     """The tokens of what stands between two spaces; None where its surroundings decide."""
+    if piece.isascii() and piece.isalpha() and piece.islower():
+        return [Token(WORD, piece, len(piece), glued=False)]
     if _REACHES_ON.search(piece) and not _ENDED_NUMBER.fullmatch(piece):
         return None
     tokens: list[Token] = []
