@@ -66,6 +66,11 @@ def make_host_token(client: Client) -> str | None:
     return str(client.post("/tokens", {"name": "host", "role": "host"})["token"])
 
 
+def make_desk_link(client: Client) -> str:
+    """Where a browser is signed in to the desk, once, after the service's own address."""
+    return str(client.post("/desk/links")["path"])
+
+
 def tell_token(token: str | None, *, demo: bool) -> None:
     """Shows a new token, this once, and how it is used."""
     if token is None:
@@ -87,10 +92,12 @@ def tell_start(settings: Settings, *, demo: bool) -> None:
     print(f"Loopstart with {mode}; database {settings.database_shown}; settings {file}{there}.")
 
 
-def tell_place(url: str) -> None:
-    """Where the games are served."""
+def tell_place(url: str, link: str) -> None:
+    """Where the games are served, and the link that signs the host in."""
     print()
-    print(f"Serving on {url}, the API with its pages to try it: {url}/docs")
+    print("Your desk; the link signs one browser in, once, within an hour:")
+    print(f"  {url}{link}")
+    print(f"Serving on {url}, what viewers see; the API with its pages to try it: {url}/docs")
     print("Ctrl-C ends it.", flush=True)
 
 
@@ -108,8 +115,11 @@ def start(settings: Settings, given: argparse.Namespace, taken: socket.socket | 
     tell_token(token, demo=given.demo)
     if taken is None:
         return 0
+    # By the real clock, whatever time the demo has.
+    with in_process(settings) as client:
+        link = make_desk_link(client)
     try:
-        return serve(create_app(settings), taken, lambda: tell_place(url_of(taken)))
+        return serve(create_app(settings), taken, lambda: tell_place(url_of(taken), link))
     except KeyboardInterrupt:
         print("Stopped.")
         return 0

@@ -15,6 +15,7 @@ from fastapi_offline import FastAPIOffline
 from service.api import (
     batch_routes,
     comment_routes,
+    desk_routes,
     draw_routes,
     game_routes,
     guess_routes,
@@ -29,12 +30,14 @@ from service.api import (
     tally_routes,
     token_routes,
 )
-from service.api.own_host import OwnHostOnly
 from service.api.problem_models import describe_problems
-from service.api.problems import PROBLEM_HANDLERS
+from service.api.problems import problem_handlers
 from service.api.progress import Progress
 from service.api.upload_limit import UploadLimit
 from service.api.wiring import Wiring
+from service.pages import games_routes, sign_in_routes, statics, ways_in_routes
+from service.pages.refusals import answer_problem
+from service.pages.security import SecurityHeaders
 from service.settings import Settings
 from service.store.database import Database
 
@@ -55,6 +58,14 @@ _ROUTERS = (
     reading_routes.router,
     progress_routes.router,
     token_routes.router,
+    desk_routes.router,
+)
+#: Desk and board; they are no part of the API and its document.
+_PAGES = (
+    statics.router,
+    games_routes.router,
+    sign_in_routes.router,
+    ways_in_routes.router,
 )
 
 
@@ -86,12 +97,12 @@ def create_app(
         summary="Runs a mystery chart played with a community.",
         version=_version(),
         lifespan=lifespan,
-        exception_handlers=PROBLEM_HANDLERS,
+        exception_handlers=problem_handlers(answer_problem),
         swagger_ui_parameters={"validatorUrl": None},
     )
-    app.add_middleware(UploadLimit, megabytes=settings.upload_limit)
-    app.add_middleware(OwnHostOnly)
-    for router in _ROUTERS:
+    app.add_middleware(UploadLimit, megabytes=settings.upload_limit, answer=answer_problem)
+    app.add_middleware(SecurityHeaders)
+    for router in (*_ROUTERS, *_PAGES):
         app.include_router(router)
     describe_problems(app)
     return app

@@ -12,6 +12,7 @@ Each error holds its data and says in one sentence what is wrong, where, and wha
     │   ├── BadRules             rules of a round or a game that cannot be
     │   ├── BadRuling
     │   ├── BadDraw              sources or numbers that no draw can be held by
+    │   ├── BadPassword          a password for the desk that is easily guessed
     │   └── BadExport            an export that cannot be read
     │       ├── EmptyExport
     │       ├── BinaryExport
@@ -24,7 +25,11 @@ Each error holds its data and says in one sentence what is wrong, where, and wha
     ├── AccessRefused
     │   ├── TokenMissing
     │   ├── TokenWrong
-    │   └── TokenTooWeak         a collector's token where a host's is needed
+    │   ├── TokenTooWeak         a collector's token where a host's is needed
+    │   ├── NotSignedIn          a page of the desk, asked for without a session
+    │   ├── SignInRefused        a used link, a wrong password
+    │   ├── TooManyTries         the password was tried too often
+    │   └── FormRefused          a form that is not this desk's own
     ├── BadSetting
     ├── ServerUnreachable
     └── ProblemAnswered          the API refused what a client asked
@@ -89,6 +94,10 @@ class BadRuling(BadInput):
 
 class BadDraw(BadInput):
     """Sources or numbers that no draw can be held by."""
+
+
+class BadPassword(BadInput):
+    """A password for the desk that is too short, too long or easily guessed."""
 
 
 class BadExport(BadInput):
@@ -200,10 +209,8 @@ class TokenMissing(AccessRefused):
     """No token was sent where one is needed."""
 
     def __init__(self) -> None:
-        super().__init__(
-            "this request carries no token: send the header 'Authorization: Bearer TOKEN' "
-            "with a token of the host."
-        )
+        todo = "send the header 'Authorization: Bearer TOKEN' with a token of the host"
+        super().__init__(f"this request carries no token: {todo}.")
 
 
 class TokenWrong(AccessRefused):
@@ -226,6 +233,39 @@ class TokenTooWeak(AccessRefused):
             f"this token is a {role}'s and the request needs a {needed}'s: "
             f"send a token of the {needed}."
         )
+
+
+class NotSignedIn(AccessRefused):
+    """A page of the desk was asked for without a session, or the session has ended."""
+
+    def __init__(self) -> None:
+        super().__init__("you are not signed in to the desk, or no longer: sign in again.")
+
+
+class SignInRefused(AccessRefused):
+    """A link or a password does not open the desk: `what` is wrong, `todo` says what to do."""
+
+    def __init__(self, what: str, todo: str) -> None:
+        self.what = what
+        self.todo = todo
+        super().__init__(f"{what}: {todo}.")
+
+
+class TooManyTries(AccessRefused):
+    """The password was tried too often; it is taken again in `minutes`."""
+
+    def __init__(self, minutes: int) -> None:
+        self.minutes = minutes
+        few = "a minute" if minutes == 1 else f"{minutes} minutes"
+        super().__init__(f"this was tried too often: wait {few}, or use a link to sign in.")
+
+
+class FormRefused(AccessRefused):
+    """A form was sent that is not one of this desk's own pages', or is of an earlier session."""
+
+    def __init__(self) -> None:
+        what = "this form is not of a page that you were given since you signed in"
+        super().__init__(f"{what}: open the page anew and send it from there.")
 
 
 class BadSetting(LoopstartError):

@@ -7,6 +7,7 @@ from service.store import (  # noqa: F401  (they fill the metadata)
     tables,
     tables_comments,
     tables_counting,
+    tables_desk,
     tables_mystery,
 )
 from service.store.columns import metadata
