@@ -75,11 +75,7 @@ def main() -> int:
     fields = fields_of(given)
     with chosen(given.server, given.token) as client:
         if given.export:
-            with (
-                open_file(given.export) as content,
-                progress_bar() as tell,
-                client.telling(tell),
-            ):
+            with open_file(given.export) as content, progress_bar() as tell, client.telling(tell):
                 answer = client.hand_in(path, Path(given.export).name, content, **fields)
         else:
             answer = client.ask(given.method, path, sent)

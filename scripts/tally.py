@@ -23,7 +23,7 @@ from tempfile import TemporaryFile
 from typing import BinaryIO
 from urllib.parse import quote
 
-from client import Json, chosen
+from client import Client, Json, chosen
 from progress_shown import progress_bar
 from tally_options import make_options, question_of
 from tally_shown import printing, show
@@ -73,14 +73,16 @@ def counted(given: argparse.Namespace) -> Json:
             "no export is named", "add FILE, or - for pasted text, or --game NAME --round N"
         )
     question = question_of(given)
-    with (
-        export_of(given.file) as (name, content),
-        chosen(given.server, given.token) as client,
-        progress_bar() as tell,
-        client.telling(tell),
-    ):
-        place = f"/tally?most={EVERYTHING}" if is_whole(given) else "/tally"
-        return client.hand_in(place, name, content, question=json.dumps(question))
+    place = f"/tally?most={EVERYTHING}" if is_whole(given) else "/tally"
+    with export_of(given.file) as export, chosen(given.server, given.token) as client:
+        return handed_in(client, place, export, json.dumps(question))
+
+
+def handed_in(client: Client, place: str, export: tuple[str, BinaryIO], question: str) -> Json:
+    """What a count of the export tells; meanwhile how far it is."""
+    name, content = export
+    with progress_bar() as tell, client.telling(tell):
+        return client.hand_in(place, name, content, question=question)
 
 
 def is_whole(given: argparse.Namespace) -> bool:
