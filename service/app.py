@@ -20,6 +20,7 @@ from service.api import (
     game_routes,
     guess_routes,
     mystery_routes,
+    picture_routes,
     prize_routes,
     progress_routes,
     reading_routes,
@@ -29,6 +30,7 @@ from service.api import (
     service_routes,
     tally_routes,
     token_routes,
+    words_routes,
 )
 from service.api.problem_models import describe_problems
 from service.api.problems import problem_handlers
@@ -48,6 +50,8 @@ _ROUTERS = (
     round_routes.router,
     draw_routes.router,
     result_routes.router,
+    picture_routes.router,
+    words_routes.router,
     batch_routes.router,
     comment_routes.router,
     receipt_routes.router,

@@ -13,6 +13,7 @@ Each error holds its data and says in one sentence what is wrong, where, and wha
     │   ├── BadRuling
     │   ├── BadDraw              sources or numbers that no draw can be held by
     │   ├── BadPassword          a password for the desk that is easily guessed
+    │   ├── BadTemplate          a template of words that cannot be filled in
     │   └── BadExport            an export that cannot be read
     │       ├── EmptyExport
     │       ├── BinaryExport
@@ -98,6 +99,8 @@ class BadDraw(BadInput):
 
 class BadPassword(BadInput):
     """A password for the desk that is too short, too long or easily guessed."""
+class BadTemplate(BadInput):
+    """A template of words that cannot be filled in: a blank that is not known, a lone "$"."""
 
 
 class BadExport(BadInput):

@@ -1,101 +1,183 @@
-"""Announcements in plain text, ready to paste: the opening, the result, the next round.
+"""Announcements in plain text, ready to paste: opening, reminder, result, tie, next round.
 
-No announcement tells who voted for what, nor any voter's name.
+Each is a template filled in: the host's own, or the one that is there. No announcement tells who
+voted for what, nor any voter's name.
 """
 
 from __future__ import annotations
 
-from collections import Counter
-from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
 from service.announce.draw_words import draw_words
-from service.announce.instants import instant_in_words
+from service.announce.instants import ENGLISH, instant_in_words, time_left
+from service.announce.sentences import (
+    RECORD_IN_WORDS,
+    STANDING_IN_WORDS,
+    choices_of,
+    counted_in_words,
+    may_choose,
+    outcome,
+    page_ranges,
+    tie_in_words,
+    tie_rules,
+    votes_in_lines,
+)
+from service.announce.templates import DEFAULTS, Values, fill
 from service.chart.votable import Votable
 from service.counting.changes import Change
-from service.counting.result import CAUSES, Cause, Result, TieStep
-from service.counting.round import RoundRules, Standing, TieBreak
-from service.counting.wording import how_many, listed, pages_in_words, sentence
+from service.counting.result import Result
+from service.counting.round import RoundRules
+from service.counting.wording import listed, pages_in_words
+
+_ENGLISH = DEFAULTS["full"]
 
 
 @dataclass(frozen=True, slots=True)
 class Heading:
-    """What an announcement is about: the game's name, the round, the game's zone for times."""
+    """What an announcement is about: the game's name, the round, the game's zone for times.
+
+    `also` are further zones that every time is told in. `locale` names days and numbers; the
+    sentences stay English, whatever it is.
+    """
 
     game: str
     round: int
     zone: ZoneInfo
+    also: tuple[ZoneInfo, ...] = ()
+    locale: str = ENGLISH
 
     @property
     def words(self) -> str:
         """The game and the round, as an announcement begins."""
         return f"{self.game}, round {self.round}"
 
+    def instant(self, at: datetime) -> str:
+        """An instant as this announcement tells it."""
+        return instant_in_words(at, self.zone, self.also, self.locale)
 
-_STANDING: dict[Standing, str] = {
-    "latest": "You may change your mind: your latest ballot before the closing counts.",
-    "first": "Your first ballot counts, a later one does not replace it.",
-}
-_TIE_BREAKS: dict[TieBreak, str] = {
-    "most joined edges": "the page that touches most stitched pages",
-    "neighbours": "the page whose joined pages have the most votes",
-    "reached first": "the page that reached its votes first",
-    "runoff": "a new vote among just those pages",
-    "draw": "a draw that anybody can repeat",
-    "lowest number": "the lowest page number",
-    "host's pick": "the host's pick, with a reason",
-}
-#: What became of comments not counted: of one, of several.
-_NOT_COUNTED: dict[Cause, tuple[str, str]] = {
-    "the host's own": ("was the host's own", "were the host's own"),
-    "before the opening": ("came before the opening", "came before the opening"),
-    "after the closing": ("came after the closing", "came after the closing"),
-    "cannot tell when": (
-        "was written at a time that cannot be told",
-        "were written at times that cannot be told",
-    ),
-    "chooses no page": ("chose no page", "chose no page"),
-    "needs a look": ("is still to be looked at", "are still to be looked at"),
-    "page not votable": (
-        "named a page that could not be chosen",
-        "named pages that could not be chosen",
-    ),
-    "withdrawn": ("was taken back by its writer", "were taken back by their writers"),
-    "another ballot stands": (
-        "gave way to another ballot of its writer",
-        "gave way to other ballots of their writers",
-    ),
-}
-#: So that a record that somebody shows can be told from the one that was announced.
-_RECORD = "Anybody can recount this from its record, whose SHA-256 digest is {}."
+    def values(self, **more: str | int) -> dict[str, str | int]:
+        """What fills the blanks: those of every announcement, and `more`."""
+        return {"game": self.game, "round": self.round, "heading": self.words, **more}
+
+
+def opening_values(
+    heading: Heading, rules: RoundRules, *, why_these: str = "", until: str = ""
+) -> Values:
+    """What fills an opening: the pages, how to vote, the closing, and how a tie is broken.
+
+    `why_these` is a sentence saying why just these pages may be chosen. `until` says when the
+    round closes where no time is set, as in "when the next video goes up".
+    """
+    choices = choices_of(rules)
+    how = "Write the page's number in a comment."
+    if choices > 1:
+        how = "Write the pages' numbers in a comment; each of them gets one vote."
+    closes = until.strip() or "when it is announced"
+    if rules.closes is not None:
+        closes = heading.instant(rules.closes)
+    closing = f"Voting closes {'on ' if rules.closes is not None else ''}{closes}."
+    return heading.values(
+        pages=page_ranges(rules.votable),
+        page_count=len(rules.votable),
+        choices=choices,
+        choose=may_choose(rules.votable, choices),
+        why=why_these.strip(),
+        how=f"{how} {STANDING_IN_WORDS[rules.standing]}",
+        opens=heading.instant(rules.opens),
+        closes=closes,
+        closing=closing,
+        ties=tie_rules(rules.tie_breaks),
+        draw=draw_words(rules, heading.zone),
+    )
+
+
+def reminder_values(
+    heading: Heading, rules: RoundRules, now: datetime, *, why_these: str = "", until: str = ""
+) -> Values:
+    """What fills a reminder: what fills an opening, and how much time is left from `now` on."""
+    opening = dict(opening_values(heading, rules, why_these=why_these, until=until))
+    for name in ("opens", "ties", "draw"):
+        del opening[name]
+    left = until.strip() or "until it is announced"
+    if rules.closes is not None:
+        left = time_left(now, rules.closes)
+    return opening | {"left": left}
+
+
+def result_values(
+    heading: Heading,
+    result: Result,
+    *,
+    change: Change | None = None,
+    then: str = "",
+    digest: str = "",
+) -> Values:
+    """What fills a result: winner, votes, how a tie was broken, what counted and what not.
+
+    `change` says whether comments still to be looked at could change it. `then` is what comes
+    next, as from `next_round_words`. `digest` is that of the record, where there is one.
+    """
+    return heading.values(
+        winner="" if result.winner is None else str(result.winner),
+        winner_votes=0 if result.winner is None else result.votes(result.winner),
+        voters=result.figures.ballots,
+        headline=_headline(result),
+        outcome=outcome(result),
+        votes=votes_in_lines(result),
+        steps="\n".join(tie_in_words(result, heading.zone)),
+        counted=counted_in_words(result),
+        looks=change.why if change is not None and change.looks else "",
+        next=then.strip(),
+        record=RECORD_IN_WORDS.format(digest) if digest else "",
+        digest=digest,
+    )
+
+
+def tie_values(heading: Heading, result: Result, rules: RoundRules) -> Values:
+    """What fills the words on a tie that is still open: the pages, their votes, what decides."""
+    tried = {step.rule for step in result.steps if not step.waits}
+    left = tuple(rule for rule in rules.tie_breaks if rule not in tried)
+    decides = tie_rules(left) if left else ""
+    values = dict(result_values(heading, result))
+    for name in ("winner", "winner_votes", "looks", "next", "record", "digest"):
+        del values[name]
+    return values | {
+        "tied": listed(str(page) for page in result.undecided),
+        "tied_count": len(result.undecided),
+        "tied_votes": result.tally[0][1] if result.tally else 0,
+        "decides": decides.replace("If pages tie for the most votes, this", "What follows"),
+    }
+
+
+def next_round_values(
+    heading: Heading, votable: Votable, *, opens: datetime | None, closes: datetime | None
+) -> Values:
+    """What fills the words on the round to come: its pages and times, as far as they are known.
+
+    `heading` names the round to come. Without a page left there is none, and that is said.
+    """
+    begins = f"opens on {heading.instant(opens)}." if opens else "comes next."
+    values = heading.values(
+        pages=page_ranges(votable.pages),
+        page_count=len(votable.pages),
+        choose=may_choose(votable.pages, 1) if votable.pages else "",
+        why=votable.why,
+        opens=heading.instant(opens) if opens else "",
+        begins=begins if votable.pages else "there is no further round.",
+        closes=heading.instant(closes) if closes else "",
+        closing=f"Voting closes on {heading.instant(closes)}." if closes else "",
+    )
+    return values if votable.pages else values | {"heading": f"{heading.game}:", "closing": ""}
 
 
 def opening_words(
     heading: Heading, rules: RoundRules, *, why_these: str = "", until: str = ""
 ) -> str:
-    """The opening of a round: the pages, how to vote, the closing, and how a tie is broken.
-
-    `why_these` is a sentence saying why just these pages may be chosen. `until` says when the
-    round closes where no time is set, as in "when the next video goes up".
-    """
-    how = "Write the page's number in a comment."
-    if _choices(rules) > 1:
-        how = "Write the pages' numbers in a comment; each of them gets one vote."
-    if rules.closes is not None:
-        closing = f"Voting closes on {instant_in_words(rules.closes, heading.zone)}."
-    else:
-        closing = f"Voting closes {until.strip() or 'when it is announced'}."
-    asked = "Which page is stitched next?"
-    return _paragraphs(
-        f"{heading.words}: the vote is open.",
-        f"{asked} {_may_choose(rules.votable, _choices(rules))} {why_these.strip()}".strip(),
-        f"{how} {_STANDING[rules.standing]}",
-        closing,
-        _tie_rules(rules.tie_breaks),
-        draw_words(rules, heading.zone),
-    )
+    """The opening of a round in full."""
+    values = opening_values(heading, rules, why_these=why_these, until=until)
+    return fill(_ENGLISH["opening"], values)
 
 
 def result_words(
@@ -106,155 +188,23 @@ def result_words(
     then: str = "",
     digest: str = "",
 ) -> str:
-    """The result: the winner, the votes, how a tie was broken, what was counted and what not.
-
-    `change` says whether comments still to be looked at could change it. `then` is what comes
-    next, as from `next_round_words`. `digest` is that of the record, where there is one.
-    """
-    if result.winner is not None:
-        headline = f"page {result.winner} is next."
-    elif result.undecided:
-        headline = f"a tie between {pages_in_words(result.undecided)}."
-    else:
-        headline = "no page was chosen."
-    return _paragraphs(
-        f"{heading.words}: {headline}",
-        _outcome(result),
-        _votes(result),
-        "\n".join(_tie_in_words(result, heading.zone)),
-        _counted(result),
-        change.why if change is not None and change.looks else "",
-        then.strip(),
-        _RECORD.format(digest) if digest else "",
-    )
+    """The result in full."""
+    values = result_values(heading, result, change=change, then=then, digest=digest)
+    return fill(_ENGLISH["result"], values)
 
 
 def next_round_words(
     heading: Heading, votable: Votable, *, opens: datetime | None, closes: datetime | None
 ) -> str:
-    """The round to come: its pages and its times, as far as they are known.
-
-    `heading` names the round to come. Without a page left there is none, and that is said.
-    """
-    if not votable.pages:
-        return _paragraphs(f"{heading.game}: there is no further round.", votable.why)
-    opening = f"opens on {instant_in_words(opens, heading.zone)}" if opens else "comes next"
-    closing = f"Voting closes on {instant_in_words(closes, heading.zone)}." if closes else ""
-    return _paragraphs(
-        f"{heading.words} {opening}.", f"{_may_choose(votable.pages, 1)} {votable.why}", closing
+    """The round to come, in full."""
+    return fill(
+        _ENGLISH["next round"], next_round_values(heading, votable, opens=opens, closes=closes)
     )
 
 
-def page_ranges(pages: Iterable[int]) -> str:
-    """Page numbers ascending, three or more in a row as a range: "3, 11 to 14 and 22"."""
-    runs: list[list[int]] = []
-    for page in sorted(pages):
-        if runs and page == runs[-1][-1] + 1:
-            runs[-1].append(page)
-        else:
-            runs.append([page])
-    named: list[str] = []
-    for run in runs:
-        named += [f"{run[0]} to {run[-1]}"] if len(run) > 2 else [str(page) for page in run]
-    return listed(named)
-
-
-def _choices(rules: RoundRules) -> int:
-    return min(rules.choices, len(rules.votable))
-
-
-def _may_choose(pages: frozenset[int], choices: int) -> str:
-    lowest, highest = min(pages, default=0), max(pages, default=0)
-    in_a_row = len(pages) > 2 and len(pages) == highest - lowest + 1
-    if not pages:
-        return "No page can be chosen."
-    if len(pages) == 1:
-        return f"Only page {lowest} can be chosen."
-    if choices > 1:
-        return f"Choose up to {choices} of these {len(pages)} pages: {page_ranges(pages)}."
-    if in_a_row:
-        return f"Choose any page from {lowest} to {highest}."
-    return f"Choose one of these {len(pages)} pages: {page_ranges(pages)}."
-
-
-def _tie_rules(tie_breaks: tuple[TieBreak, ...]) -> str:
-    if not tie_breaks:
-        return "If pages tie for the most votes, there is no winner."
-    rules = "; then ".join(_TIE_BREAKS[rule] for rule in tie_breaks)
-    return f"If pages tie for the most votes, this decides: {rules}."
-
-
-def _outcome(result: Result) -> str:
-    if not result.tally:
-        return result.why
-    votes = how_many(result.tally[0][1], "vote")
-    voters = f"{how_many(result.figures.ballots, 'voter')} took part."
+def _headline(result: Result) -> str:
     if result.winner is not None:
-        return f"Page {result.winner} wins with {votes}. {voters}"
-    pages = sentence(pages_in_words(result.undecided))
-    return f"{pages} have {votes} each, and there is no winner yet. {voters}"
-
-
-def _votes(result: Result) -> str:
-    by_votes: dict[int, list[int]] = {}
-    for page, votes in result.tally:
-        by_votes.setdefault(votes, []).append(page)
-    return "\n".join(
-        f"{how_many(votes, 'vote')} each: pages {page_ranges(pages)}"
-        if len(pages) > 1
-        else f"{how_many(votes, 'vote')}: page {pages[0]}"
-        for votes, pages in by_votes.items()
-    )
-
-
-def _tie_in_words(result: Result, zone: ZoneInfo) -> Iterable[str]:
-    if not result.steps:
-        return
-    votes = how_many(result.tally[0][1], "vote")
-    tied = f"{sentence(pages_in_words(result.steps[0].tied))} were tied with {votes} each"
-    if result.winner is None:
-        yield f"{tied}, and this is how far the tie-breaks came:"
-    else:
-        yield f"{tied}, and this is how the tie was broken:"
-    for place, step in enumerate(result.steps, start=1):
-        why = step.why if step.why.endswith((".", "!", "?")) else f"{step.why}."
-        yield f"{place}. {why}{_when(step, result, zone)}"
-
-
-def _when(step: TieStep, result: Result, zone: ZoneInfo) -> str:
-    """When each tied page reached its votes, where that decided and is known exactly."""
-    if step.rule != "reached first" or step.kept == step.tied:
-        return ""
-    told = dict(result.figures.reached)
-    reached = {page: told[page] for page in step.tied}
-    if not all(at.is_exact for at in reached.values()):
-        return ""
-    return "".join(
-        f" Page {page}: {instant_in_words(at.earliest, zone)}."
-        for page, at in sorted(reached.items(), key=lambda timed: (timed[1].earliest, timed[0]))
-    )
-
-
-def _counted(result: Result) -> str:
-    many, ruled = result.figures.ballots, result.figures.ruled
-    counted = f"{how_many(many, 'ballot')} counted" if many else "No ballot counted"
-    said = [f"{counted}, {ruled:,} of them by a ruling of the host." if ruled else f"{counted}."]
-    left_out = result.figures.left_out
-    if left_out:
-        named = "also named a page" if left_out == 1 else "also named pages"
-        said.append(f"{how_many(left_out, 'ballot')} {named} that could not be chosen.")
-    causes = Counter(dict(result.figures.set_aside))
-    if causes:
-        parts = [
-            f"{causes[cause]:,} {_NOT_COUNTED[cause][causes[cause] > 1]}"
-            for cause in CAUSES
-            if causes[cause]
-        ]
-        comments = how_many(causes.total(), "comment")
-        verb = "was" if causes.total() == 1 else "were"
-        said.append(f"{comments} {verb} not counted: {listed(parts)}.")
-    return " ".join(said)
-
-
-def _paragraphs(*paragraphs: str) -> str:
-    return "\n\n".join(paragraph for paragraph in paragraphs if paragraph)
+        return f"page {result.winner} is next."
+    if result.undecided:
+        return f"a tie between {pages_in_words(result.undecided)}."
+    return "no page was chosen."

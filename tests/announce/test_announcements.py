@@ -10,13 +10,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from service.announce.words import (
-    Heading,
-    next_round_words,
-    opening_words,
-    page_ranges,
-    result_words,
-)
+from service.announce.sentences import page_ranges
+from service.announce.words import Heading, next_round_words, opening_words, result_words
 from service.ballots.reading import Reading
 from service.chart.grid import Chart
 from service.chart.votable import Votable

@@ -10,6 +10,7 @@ import html
 import io
 import re
 import unicodedata
+import warnings
 import zipfile
 import zlib
 from collections.abc import Iterable, Iterator
@@ -33,7 +34,7 @@ class Secret:
         """What of the secret is in the content, however it is written or packed."""
         raw = content.encode("utf-8", "surrogatepass") if isinstance(content, str) else content
         found: set[str] = set()
-        for text in set(_texts_in(raw)):
+        for text in set(_texts_in(_without_pixels(raw))):
             lowered = text.lower()
             found |= {exact for exact in self.exact if exact in lowered}
             levelled = _levelled(text)
@@ -59,16 +60,39 @@ def _texts_in(raw: bytes, depth: int = 3) -> Iterator[str]:
         yield text
         yield unquote_plus(text)
         yield html.unescape(text)
-    yield raw.decode("latin-1").encode("latin-1").decode("unicode_escape", "replace")
+    with warnings.catch_warnings():
+        # Bytes that are no text hold backslashes that begin no escape.
+        warnings.simplefilter("ignore", DeprecationWarning)
+        yield raw.decode("latin-1").encode("latin-1").decode("unicode_escape", "replace")
     if depth:
         for inner in _unpacked(raw):
             yield from _texts_in(inner, depth - 1)
 
 
+_PNG = b"\x89PNG\r\n\x1a\n"
+
+
+def _without_pixels(raw: bytes) -> bytes:
+    """A picture without its pixels, wherever it begins: packed, they look like any letters.
+
+    What is drawn in words is in the same picture as SVG, which is searched too.
+    """
+    begins = raw.find(_PNG)
+    if begins < 0:
+        return raw
+    kept, at = [raw[: begins + len(_PNG)]], begins + len(_PNG)
+    while at + 8 <= len(raw):
+        ends = at + 12 + int.from_bytes(raw[at : at + 4], "big")
+        if raw[at + 4 : at + 8] != b"IDAT":
+            kept.append(raw[at:ends])
+        at = ends
+    return b"".join(kept)
+
+
 def _unpacked(raw: bytes) -> Iterator[bytes]:
-    """What is in an archive or a picture: members and their names, metadata, pixels."""
-    if raw.startswith(b"\x89PNG"):
-        yield from _png_chunks(raw)
+    """What is in an archive or a picture: members and their names, metadata."""
+    if _PNG in raw:
+        yield from _png_chunks(raw[raw.find(_PNG) :])
     if raw.startswith(b"\x1f\x8b"):
         yield gzip.decompress(raw)
     if raw.startswith(b"PK"):

@@ -28,6 +28,13 @@ PUBLIC = {
     ("get", "/api/games/{game}/rounds/{number}/revisions"),
     ("get", "/api/games/{game}/rounds/{number}/record"),
     ("get", "/api/games/{game}/rounds/{number}/draw"),
+    ("get", "/api/games/{game}/map.{ending}"),
+    ("get", "/api/games/{game}/pictures"),
+    ("get", "/api/games/{game}/rounds/{number}/map.{ending}"),
+    ("get", "/api/games/{game}/rounds/{number}/pictures"),
+    ("get", "/api/games/{game}/rounds/{number}/votes-by-day.{ending}"),
+    ("get", "/api/games/{game}/rounds/{number}/tally.{ending}"),
+    ("get", "/api/games/{game}/rounds/{number}/closing.ics"),
 }
 COLLECTORS = {
     ("post", "/api/games/{game}/rounds/{number}/batches"),
@@ -41,6 +48,8 @@ FILLED = {
     "key": "c0",
     "name": "nobody",
     "watch": "some-request",
+    "ending": "svg",
+    "occasion": "opening",
 }
 
 

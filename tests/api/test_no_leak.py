@@ -40,7 +40,7 @@ def play_to_the_winner(service: Service) -> list[str]:
     make_game(host, guesses_open=None, guesses_per_voter=2)
     done(host.put(f"{PATH}/prize", PRIZE))
     done(host.post(f"{PATH}/guesses/open"))
-    done(host.post(f"{PATH}/rounds", {}), 201)
+    done(host.post(f"{PATH}/rounds", {"closes": "2026-03-01T20:00"}), 201)
     done(host.post(f"{ROUND}/open"))
     service.clock.go_on(hours=2)
     doubtful = ("Una", "2026-03-01T18:20:00Z", "Astrolabe of Skerrymouth")
@@ -79,6 +79,10 @@ def everything_told(
 ) -> Iterator[tuple[str, bytes]]:
     """All answers to this caller, with their headers and names."""
     more = [f"/api{PATH}?answer=1", f"/api{PATH}/answer", "/api/none", "/docs"]
+    pictures = [f"{PATH}/map", *(f"{ROUND}/{each}" for each in ("map", "tally", "votes-by-day"))]
+    more += [f"/api{each}.{ending}?theme=dark" for each in pictures for ending in ("svg", "png")]
+    more += [f"/api{PATH}/map.png?shape={shape}" for shape in ("square", "wide", "video")]
+    more += [f"/api{ROUND}/closing.ics?alarm=60"]
     addresses = {address(path) for _, path in asked} | {*more, "/openapi.json"}
     for each in sorted(addresses):
         for method in ("GET", "HEAD", "DELETE", "POST"):
@@ -154,6 +158,10 @@ PLANTED: list[Any] = [
     pytest.param(b"thetarnishedastrolabe", id="run together"),
     pytest.param(png((b"tEXt", b"Title\0Astrolabe")), id="metadata of a picture"),
     pytest.param(png((b"zTXt", b"T\0\0" + zlib.compress(b"Astrolabe"))), id="packed metadata"),
+    pytest.param(
+        b"a: b\n\n" + png((b"IDAT", b"x"), (b"zTXt", b"T\0\0" + zlib.compress(b"Astrolabe"))),
+        id="packed metadata of an answer",
+    ),
     pytest.param(gzip.compress(b"Astrolabe"), id="packed"),
     pytest.param(zipped("a.txt", "Astrolabe"), id="in an archive"),
     pytest.param(zipped("Astrolabe.txt", ""), id="name in an archive"),

@@ -9,6 +9,7 @@ from service.store import (  # noqa: F401  (they fill the metadata)
     tables_counting,
     tables_desk,
     tables_mystery,
+    tables_words,
 )
 from service.store.columns import metadata
 

@@ -1,7 +1,7 @@
 """Ways into the desk: one-time links, sessions, a password
 
 Revision ID: 0050
-Revises: 0020
+Revises: 0040
 """
 
 from typing import Any
@@ -10,7 +10,7 @@ import sqlalchemy as sa
 from alembic import op
 
 revision = "0050"
-down_revision = "0020"
+down_revision = "0040"
 branch_labels = None
 depends_on = None
 
