@@ -36,8 +36,32 @@ from service.api.problem_models import describe_problems
 from service.api.problems import problem_handlers
 from service.api.progress import Progress
 from service.api.upload_limit import UploadLimit
+from service.api.waiting import WaitingExports
 from service.api.wiring import Wiring
-from service.pages import games_routes, sign_in_routes, statics, ways_in_routes
+from service.pages import (
+    comments_routes,
+    draft_routes,
+    games_routes,
+    guesses_routes,
+    hand_in_routes,
+    settings_routes,
+    setup_routes,
+    sign_in_routes,
+    statics,
+    ways_in_routes,
+)
+from service.pages import (
+    game_routes as desk_game_routes,
+)
+from service.pages import (
+    prize_routes as desk_prize_routes,
+)
+from service.pages import (
+    round_routes as desk_round_routes,
+)
+from service.pages import (
+    words_routes as desk_words_routes,
+)
 from service.pages.refusals import answer_problem
 from service.pages.security import SecurityHeaders
 from service.settings import Settings
@@ -70,6 +94,17 @@ _PAGES = (
     games_routes.router,
     sign_in_routes.router,
     ways_in_routes.router,
+    setup_routes.router,
+    desk_game_routes.router,
+    draft_routes.router,
+    desk_round_routes.router,
+    hand_in_routes.router,
+    hand_in_routes.progress_router,
+    comments_routes.router,
+    desk_words_routes.router,
+    settings_routes.router,
+    guesses_routes.router,
+    desk_prize_routes.router,
 )
 
 
@@ -90,7 +125,8 @@ def create_app(
     @asynccontextmanager
     async def lifespan(app: FastAPI) -> AsyncIterator[None]:
         database = Database(settings)
-        app.state.wiring = Wiring(settings, database, clock, local_token, Progress())
+        waiting = WaitingExports()
+        app.state.wiring = Wiring(settings, database, clock, local_token, Progress(), waiting)
         try:
             yield
         finally:

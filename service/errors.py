@@ -79,10 +79,8 @@ class ClosesBeforeOpening(BadInput):
     def __init__(self, opens: str, closes: str) -> None:
         self.opens = opens
         self.closes = closes
-        super().__init__(
-            f"the closing {closes} is not after the opening {opens}",
-            "give a closing later than the opening",
-        )
+        what = f"the closing {closes} is not after the opening {opens}"
+        super().__init__(what, "give a closing later than the opening")
 
 
 class BadRules(BadInput):
@@ -99,6 +97,8 @@ class BadDraw(BadInput):
 
 class BadPassword(BadInput):
     """A password for the desk that is too short, too long or easily guessed."""
+
+
 class BadTemplate(BadInput):
     """A template of words that cannot be filled in: a blank that is not known, a lone "$"."""
 

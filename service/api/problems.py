@@ -154,7 +154,7 @@ def _tell_own(request: Request, error: LoopstartError) -> Told:
 
 def _tell_invalid(request: Request, error: RequestValidationError) -> Told:
     del request
-    errors = [_place_of(one) | {"detail": _plain(one)} for one in error.errors()]
+    errors = [_place_of(one) | {"detail": plain_sentence(one)} for one in error.errors()]
     first = errors[0]
     where = first.get("pointer") or first.get("parameter") or "the request"
     others = f" (and {len(errors) - 1} more)" if len(errors) > 1 else ""
@@ -174,7 +174,8 @@ def _place_of(one: Mapping[str, Any]) -> dict[str, str]:
     return {"pointer": "#" + "".join(f"/{step}" for step in escaped)}
 
 
-def _plain(one: Mapping[str, Any]) -> str:
+def plain_sentence(one: Mapping[str, Any]) -> str:
+    """What pydantic says of one mistake, in words for a person."""
     told = _PLAINER.get(one["type"], str(one["msg"]).removeprefix("Value error, "))
     return told[:1].lower() + told[1:]
 

@@ -12,6 +12,7 @@ from fastapi.security import HTTPAuthorizationCredentials, HTTPBearer
 from sqlmodel import Session
 
 from service.api.progress import Progress
+from service.api.waiting import WaitingExports
 from service.errors import TokenMissing, TokenTooWeak, TokenWrong
 from service.settings import Settings
 from service.store.database import Database
@@ -27,6 +28,7 @@ class Wiring:
     clock: Callable[[], datetime]
     local_token: str | None
     progress: Progress
+    waiting: WaitingExports
 
 
 @dataclass(frozen=True, slots=True)

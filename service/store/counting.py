@@ -53,9 +53,9 @@ def count_stored(
     Raises:
         WrongState: the round is a draft.
     """
-    round_input = _round_input(session, game, row)
+    round_input = input_of(session, game, row)
     running = RunningCount(round_input, most)
-    asked = _asked(session, game, row)
+    asked = asked_in(session, game, row)
     is_kept = row.read_by == read_by(asked.question)
     for of_one_voter in voters_of(session, row, asked, is_kept=is_kept):
         running.add(of_one_voter)
@@ -82,8 +82,8 @@ def outcome_of(
         NotFound: the round has no comment of that key.
     """
     voter = comment_row(session, row, key).voter
-    of_voter = list(_read(session, game, row, "AND c.voter = :voter", voter=voter))
-    for heard, outcome in settle_voter(of_voter, _round_input(session, game, row)):
+    of_voter = list(read_comments(session, game, row, "AND c.voter = :voter", voter=voter))
+    for heard, outcome in settle_voter(of_voter, input_of(session, game, row)):
         if outcome.key == key:
             if isinstance(outcome, Ballot):
                 return Listed(heard.comment, outcome)
@@ -97,8 +97,8 @@ def whole_round(session: Session, game: GameRow, row: RoundRow) -> RoundInput:
     Raises:
         WrongState: the round is a draft.
     """
-    given = _round_input(session, game, row)
-    return replace(given, comments=tuple(_read(session, game, row, "ORDER BY c.id")))
+    given = input_of(session, game, row)
+    return replace(given, comments=tuple(read_comments(session, game, row, "ORDER BY c.id")))
 
 
 def of_voters(session: Session, game: GameRow, row: RoundRow, who: str) -> RoundInput:
@@ -113,24 +113,27 @@ def of_voters(session: Session, game: GameRow, row: RoundRow, who: str) -> Round
         for voter, author in rows_of(session, asked, {"round": id_of(row)})
         if is_meant(who, voter, author)
     }
-    given = _round_input(session, game, row)
+    given = input_of(session, game, row)
     comments: list[ReadComment] = []
     for voter in sorted(meant):
-        comments += _read(session, game, row, "AND c.voter = :voter", voter=voter)
+        comments += read_comments(session, game, row, "AND c.voter = :voter", voter=voter)
     return replace(given, comments=tuple(comments))
 
 
-def _read(
+def read_comments(
     session: Session, game: GameRow, row: RoundRow, which: str, **given: object
 ) -> Iterator[ReadComment]:
-    """Comments of the round, by the readings that are kept where they are good."""
-    asked, rulings = _asked(session, game, row), _rulings(session, row)
+    """Comments of the round, by the readings that are kept where they are good.
+
+    `which` goes on with the query, such as "AND c.voter = :voter".
+    """
+    asked, rulings = asked_in(session, game, row), _rulings(session, row)
     reader = None if row.read_by == read_by(asked.question) else VoteReader(asked.question)
     for one in stored_comments(session, id_of(row), which, **given):
         yield read_comment(one, asked, reader, rulings.get(one.known.key, ()))
 
 
-def _round_input(session: Session, game: GameRow, row: RoundRow) -> RoundInput:
+def input_of(session: Session, game: GameRow, row: RoundRow) -> RoundInput:
     """All that the round is counted by, but its comments."""
     return RoundInput(
         chart_of(game),
@@ -143,7 +146,8 @@ def _round_input(session: Session, game: GameRow, row: RoundRow) -> RoundInput:
     )
 
 
-def _asked(session: Session, game: GameRow, row: RoundRow) -> Asked:
+def asked_in(session: Session, game: GameRow, row: RoundRow) -> Asked:
+    """How the round's comments are to be heard."""
     complete = tuple(completes(session, row))
     # Who the host is was frozen at the opening; rounds opened before that was so go by the game.
     hosts = game.hosts if row.hosts is None else row.hosts

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import datetime
 
+from sqlalchemy import JSON
 from sqlmodel import Field
 
 from service.store.columns import Row, UtcTime
@@ -15,7 +16,8 @@ WAYS_IN = ("link", "password")
 class DeskSessionRow(Row, table=True):
     """A browser that is signed in to the desk; only the SHA-256 of what its cookie holds is kept.
 
-    `way` says how it was signed in.
+    `way` says how it was signed in. `draft` is what the host has typed of a game that she is
+    setting up; it may hold the answer, and is gone when the game is made.
     """
 
     __tablename__ = "desk_sessions"
@@ -26,6 +28,7 @@ class DeskSessionRow(Row, table=True):
     way: str
     began: datetime = Field(sa_type=UtcTime)
     ends: datetime = Field(sa_type=UtcTime)
+    draft: dict[str, str] | None = Field(default=None, sa_type=JSON)
 
 
 class DeskLinkRow(Row, table=True):
