@@ -10,6 +10,7 @@ import secrets
 import shutil
 import tempfile
 import threading
+import weakref
 from collections import OrderedDict
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -23,7 +24,7 @@ _MOST = 6
 _LASTS = timedelta(hours=1)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, weakref_slot=True)
 class WaitingExport:
     """An export that waits: whose session sent it, its name, its bytes, and since when."""
 
@@ -47,6 +48,8 @@ class WaitingExports:
         shutil.copyfileobj(sent, copy)
         key = secrets.token_urlsafe(16)
         kept = WaitingExport(owner, name, Uploaded(copy, copy.tell()), now)
+        # Whoever reads it holds it: its file is closed once nobody does.
+        weakref.finalize(kept, copy.close)
         with self._lock:
             self._forget(now)
             while len(self._kept) >= _MOST:

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import hmac
 import secrets
+from collections.abc import AsyncIterator
 from hashlib import sha256
 from typing import Annotated
 from urllib.parse import urlsplit
@@ -104,11 +105,11 @@ async def _small_form(request: Request) -> FormData:
     return await request.form(max_files=0, max_fields=10)
 
 
-async def _large_form(request: Request, parts: Parts) -> FormData:
-    """A form of the desk, which may hold an export."""
-    return await request.form(
-        max_files=20, max_fields=2000, max_part_size=parts.settings.upload_bytes
-    )
+async def _large_form(request: Request, parts: Parts) -> AsyncIterator[FormData]:
+    """A form of the desk, which may hold an export; its files are gone with the request."""
+    most = parts.settings.upload_bytes
+    async with request.form(max_files=20, max_fields=2000, max_part_size=most) as form:
+        yield form
 
 
 SmallForm = Annotated[FormData, Depends(_small_form)]

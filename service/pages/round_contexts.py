@@ -24,6 +24,7 @@ from service.pages.game_frame import (
     round_address,
     time_shown,
 )
+from service.pages.marked_text import short_time
 from service.pages.rendering import Context
 from service.pages.round_outcome import Outcome, SourceShown, outcome_of_round, sources_shown
 from service.store.announcing_settings import announcing_of
@@ -54,7 +55,7 @@ class BatchLine:
     name: str
     to: str
     words: str
-    handed_in: TimeShown
+    handed_in: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,8 +108,7 @@ def round_page(
 ) -> RoundPage:
     """A round as it stands; `said` are the time, and what was done."""
     (game, row), (now, done) = place, said
-    at, zone = round_address(game.slug, row.number), zone_of(game.zone)
-    also = announcing_of(session, game).also
+    at = round_address(game.slug, row.number)
     counted = count_kept(session, game, row)
     found = revisions_of(session, row)
     shown = replace(
@@ -123,8 +123,7 @@ def round_page(
         at=at,
         done=DONE.get(done, ""),
         typed=typed,
-        opens=None if row.opens is None else time_shown(row.opens, zone, also),
-        closes=None if row.closes is None else time_shown(row.closes, zone, also),
+        **_times(session, game, row),
         closes_by_hand=row.state == "open" and row.closes is None,
         may_close=row.state == "open" and (row.closes is None or row.closes <= now),
         rules=_rules(row),
@@ -139,6 +138,13 @@ def round_page(
         is_changed=bool(found) and _differs(found[-1].result, outcome),
         picture_files=_files(game, row),
     )
+
+
+def _times(session: Session, game: GameRow, row: RoundRow) -> dict[str, TimeShown | None]:
+    """Opening and closing, in the host's other zones too."""
+    zone, also = zone_of(game.zone), announcing_of(session, game).also
+    times = (("opens", row.opens), ("closes", row.closes))
+    return {name: None if at is None else time_shown(at, zone, also) for name, at in times}
 
 
 def drawn(shown: PageMap) -> Markup:
@@ -163,7 +169,7 @@ def _batches(session: Session, game: GameRow, row: RoundRow, at: str) -> tuple[B
             name=batch.name,
             to=f"{at}/batches/{batch.number}",
             words=f"{batch.new:,} new, {batch.edited:,} edited, {batch.unchanged:,} known already",
-            handed_in=time_shown(batch.handed_in, zone_of(game.zone)),
+            handed_in=short_time(batch.handed_in, zone_of(game.zone)),
         )
         for batch in reversed(batches_of(session, row))
     )

@@ -14,7 +14,7 @@ from service.ballots.languages import LANGUAGES
 from service.chart.grid import Chart
 from service.counting.round import TIE_BREAKS
 from service.counting.wording import how_many
-from service.pages.form_reading import Typed
+from service.pages.form_reading import Typed, lines_in
 from service.pages.frame import Frame
 from service.pages.languages_named import language_name
 from service.pages.rendering import Context
@@ -129,7 +129,7 @@ def _review(words: Mapping[str, str], made: SetUp) -> tuple[ReviewLine, ...]:
     """What was said, in short. Of the answer only that there is one: someone may look on."""
     chart, game = made.chart, made.game
     chain = ", then ".join(words[name] for name in CHAIN if words.get(name))
-    hosts = ", ".join(words.get("hosts", "").split("\n"))
+    hosts = ", ".join(lines_in(words.get("hosts", "")))
     lines: list[tuple[str, str, Step]] = [
         ("Chart", "not yet" if chart is None else how_many(chart.page_count, "page"), "chart"),
         ("Joined by", words.get("joined", ""), "chart"),

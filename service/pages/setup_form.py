@@ -20,6 +20,7 @@ from service.chart.grid import Chart
 from service.comments.times import read_moment, zone_of
 from service.errors import BadInput, BadTime, LoopstartError
 from service.pages.form_reading import as_sentence, fault_of, lines_in, read_as, said
+from service.store.games import check_short_name
 from service.store.round_rules import DraftRules, check_draft
 
 Step = Literal["chart", "game", "rules", "answer", "review"]
@@ -104,6 +105,8 @@ def set_up(words: Mapping[str, str]) -> SetUp:
     for name, why in wrong.items():
         if name in {*FIELDS["game"], *FIELDS["rules"], *FIELDS["answer"]}:
             faults.setdefault(name, why)
+    if raw["slug"] or words.get("name", "").strip():
+        _check_slug(raw["slug"], faults)
     if chart is not None and game is not None:
         _check_stitched(game, chart, faults)
     return SetUp(chart, game if zone_is_known else None, rules, faults)
@@ -220,6 +223,13 @@ def _answer(words: Mapping[str, str], faults: dict[str, str]) -> dict[str, Any] 
     return raw
 
 
+def _check_slug(slug: str, faults: dict[str, str]) -> None:
+    try:
+        check_short_name(slug)
+    except BadInput as error:
+        faults.setdefault("slug", as_sentence(str(error)))
+
+
 def _check_stitched(game: GameIn, chart: Chart, faults: dict[str, str]) -> None:
     off = [page for page in game.stitched if page not in chart.pages]
     if off:
@@ -227,11 +237,18 @@ def _check_stitched(game: GameIn, chart: Chart, faults: dict[str, str]) -> None:
         faults["stitched"] = told
 
 
+def _field_of(told: str) -> str:
+    """Which field a sentence about the game's rules is about."""
+    if "short name" in told:
+        return "slug"
+    return "name" if "the game's name" in told else "title"
+
+
 def fault_in_making(error: LoopstartError, words: Mapping[str, str]) -> dict[str, str]:
     """What stood in the way of making the game, beside its field."""
     places = {
         "AlreadyThere": ("slug",),
-        "BadRules": ("slug",) if "short name" in str(error) else ("title",),
+        "BadRules": (_field_of(str(error)),),
         "BadTime": ("zone",),
         "ClosesBeforeOpening": ("guesses_close",),
         "PageNotOnChart": ("stitched",),

@@ -68,11 +68,7 @@ def make_game(session: Session, new: NewGame, now: datetime) -> GameRow:
         BadRules: a short name that no address can hold.
         ClosesBeforeOpening: guessing would end before it begins.
     """
-    if not _SLUG.fullmatch(new.slug):
-        raise BadRules(
-            f"the game's short name {new.slug!r} cannot stand in an address",
-            "use 1 to 64 small letters a to z, digits and hyphens, no hyphen first or last",
-        )
+    check_short_name(new.slug)
     _check_guessing(new.guesses_open, new.guesses_close)
     row = GameRow(
         slug=new.slug,
@@ -91,6 +87,19 @@ def make_game(session: Session, new: NewGame, now: datetime) -> GameRow:
     )
     keep_new(session, row, AlreadyThere("game", new.slug, "choose another short name"))
     return row
+
+
+def check_short_name(slug: str) -> None:
+    """Whether an address can hold a game's short name.
+
+    Raises:
+        BadRules: it cannot.
+    """
+    if not _SLUG.fullmatch(slug):
+        raise BadRules(
+            f"the game's short name {slug!r} cannot stand in an address",
+            "use 1 to 64 small letters a to z, digits and hyphens, no hyphen first or last",
+        )
 
 
 def change_game(session: Session, game: GameRow, change: Mapping[str, Any]) -> None:
