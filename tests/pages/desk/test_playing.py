@@ -14,7 +14,7 @@ from tests.pages.desk.conftest import Browser, words_in
 
 DESK = "/desk/games/windy-island"
 AT = f"{DESK}/rounds/1"
-MARKUP = '<img src=x onerror="alert(1)"><b>Odd</b>'
+MARKUP = "<img src=x onerror='alert(1)'><b>Odd</b>"
 
 
 def handed_in(browser: Browser, content: str, name: str = "c.csv", **fields: str) -> httpx.Response:
