@@ -37,7 +37,7 @@ from service.api.problems import problem_handlers
 from service.api.progress import Progress
 from service.api.upload_limit import UploadLimit
 from service.api.wiring import Wiring
-from service.pages import games_routes, sign_in_routes, statics, ways_in_routes
+from service.pages import board_routes, games_routes, sign_in_routes, statics, ways_in_routes
 from service.pages.refusals import answer_problem
 from service.pages.security import SecurityHeaders
 from service.settings import Settings
@@ -68,6 +68,7 @@ _ROUTERS = (
 _PAGES = (
     statics.router,
     games_routes.router,
+    board_routes.router,
     sign_in_routes.router,
     ways_in_routes.router,
 )

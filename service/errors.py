@@ -99,6 +99,8 @@ class BadDraw(BadInput):
 
 class BadPassword(BadInput):
     """A password for the desk that is too short, too long or easily guessed."""
+
+
 class BadTemplate(BadInput):
     """A template of words that cannot be filled in: a blank that is not known, a lone "$"."""
 
