@@ -65,7 +65,7 @@ _ROUTERS = (
     desk_routes.router,
 )
 #: Desk and board; they are no part of the API and its document.
-_PAGES = (
+PAGE_ROUTERS = (
     statics.router,
     games_routes.router,
     board_routes.router,
@@ -107,7 +107,7 @@ def create_app(
     )
     app.add_middleware(UploadLimit, megabytes=settings.upload_limit, answer=answer_problem)
     app.add_middleware(SecurityHeaders)
-    for router in (*_ROUTERS, *_PAGES):
+    for router in (*_ROUTERS, *PAGE_ROUTERS):
         app.include_router(router)
     describe_problems(app)
     return app

@@ -39,6 +39,8 @@ def local_in_words(at: datetime, zone: ZoneInfo) -> str:
 
 def zone_in_words(at: datetime, zone: ZoneInfo, locale: str = ENGLISH) -> str:
     """The zone by its place, "Buenos Aires time"; one without a place by its offset from UTC."""
+    if _is_utc(zone):
+        return "UTC"
     area, _, place = zone.key.partition("/")
     if not place or area == "Etc":
         return f"UTC{_formatted(at, zone, 'xxx')}"
@@ -62,7 +64,7 @@ def time_left(now: datetime, until: datetime) -> str:
 
 def _whole(at: datetime, zone: ZoneInfo, locale: str) -> str:
     """The day in full and the time, with the zone's name."""
-    named = "UTC" if _is_utc(zone) else zone_in_words(at, zone, locale)
+    named = zone_in_words(at, zone, locale)
     if _is_english(locale):
         return f"{local_in_words(at, zone)} {named}"
     day = format_date(at.astimezone(zone).date(), "full", locale=locale)

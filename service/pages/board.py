@@ -8,10 +8,12 @@ from datetime import datetime
 from markupsafe import Markup
 from sqlmodel import Session
 
+from service.announce.captions import caption_of_pages
 from service.announce.map_picture import Look, draw_map
 from service.announce.page_map import SIGNS, PageMap, Sign
 from service.announce.palette import Theme
 from service.announce.sentences import page_ranges
+from service.announce.sign_picture import draw_sign
 from service.comments.times import zone_of
 from service.counting.wording import how_many
 from service.pages.board_contexts import BoardPage, PagesShown, PlainPage, RoundNow
@@ -23,6 +25,8 @@ from service.store.pictures import map_of_game
 from service.store.rounds import all_rounds
 from service.store.tables import GameRow, RoundRow
 
+#: The columns of pages whose numbers can be read on a phone.
+_BROAD = 12
 _IN_WORDS: dict[Sign, str] = {
     "winner": "Chosen last",
     "stitched": "Stitched",
@@ -39,8 +43,9 @@ def board_page(session: Session, game: GameRow, now: datetime) -> BoardPage:
     return BoardPage(
         frame=Frame(game.name, f"/games/{game.slug}"),
         name=game.name,
-        caption=shown.caption,
-        picture=Markup(draw_map(shown, Look(heading=False))),  # noqa: S704 - escaped where it is drawn
+        caption=caption_of_pages(len(shown.stitched), shown.chart.page_count),
+        picture=_drawn(draw_map(shown, Look(heading=False, legend=False))),
+        is_broad=shown.chart.columns > _BROAD,
         states=_states(shown),
         now=_now(session, game, rounds, now),
         past=tuple(past_round(session, game, row) for row in reversed(rounds) if row.result),
@@ -60,11 +65,16 @@ def plain_page(session: Session, game: GameRow, now: datetime, theme: Theme) -> 
     return PlainPage(
         name=game.name,
         caption=shown.caption,
-        picture=Markup(draw_map(shown, look)),  # noqa: S704 - escaped where it is drawn
+        picture=_drawn(draw_map(shown, look)),
         theme=theme,
         closes="" if closes is None else iso_of(closes),
         left=left,
     )
+
+
+def _drawn(svg: str) -> Markup:
+    """A picture as a template takes it."""
+    return Markup(svg)  # noqa: S704 - all text in it was escaped where it was drawn
 
 
 def _public(rounds: Sequence[RoundRow]) -> list[RoundRow]:
@@ -85,6 +95,7 @@ def _states(shown: PageMap) -> tuple[PagesShown, ...]:
     return tuple(
         PagesShown(
             sign.replace(" ", "-"),
+            _drawn(draw_sign(sign)),
             _IN_WORDS[sign],
             how_many(len(pages), "page"),
             page_ranges(pages),

@@ -14,9 +14,10 @@ from service.pages.times import Closing, Moment
 
 @dataclass(frozen=True, slots=True)
 class PagesShown:
-    """The pages in one state: "Stitched", "12", "3, 11 to 14 and 22"."""
+    """The pages in one state: its sign, "Stitched", "12 pages", "3, 11 to 14 and 22"."""
 
     sign: str
+    swatch: Markup
     words: str
     many: str
     pages: str
@@ -40,6 +41,7 @@ class RoundNow:
     """
 
     number: int
+    runoff_of: int | None
     is_open: bool
     opens: Moment | None
     closing: Closing | None
@@ -120,7 +122,7 @@ class MysteryShown:
 
 @dataclass(frozen=True, slots=True)
 class BoardPage(Context):
-    """The board of a game."""
+    """The board of a game. `is_broad` says that its map is too broad for a phone."""
 
     template: ClassVar[str] = "board.html"
 
@@ -128,6 +130,7 @@ class BoardPage(Context):
     name: str
     caption: str
     picture: Markup
+    is_broad: bool
     states: tuple[PagesShown, ...]
     now: RoundNow | None
     past: tuple[PastRound, ...]

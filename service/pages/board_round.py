@@ -36,6 +36,7 @@ def round_now(session: Session, game: GameRow, row: RoundRow, now: datetime) -> 
     address = f"/api/games/{game.slug}/rounds/{row.number}"
     return RoundNow(
         number=row.number,
+        runoff_of=row.runoff_of,
         is_open=row.state == "open",
         opens=moment_or_none(row.opens, zone),
         closing=None if row.closes is None else closing(row.closes, zone, also, now),

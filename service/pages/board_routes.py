@@ -15,7 +15,7 @@ router = APIRouter(include_in_schema=False)
 _kept = KeptPages()
 
 
-@router.get("/games/{game}")
+@router.api_route("/games/{game}", methods=["GET", "HEAD"])
 def get_board(
     request: Request, game: str, session: Reading, now: Now, plain: str | None = None
 ) -> Response:

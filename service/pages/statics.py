@@ -53,7 +53,7 @@ def static_address(name: str) -> str:
     return f"/static/{statics()[name].digest}/{name}"
 
 
-@router.get("/static/{digest}/{name}")
+@router.api_route("/static/{digest}/{name}", methods=["GET", "HEAD"])
 def get_static(digest: str, name: str) -> Response:
     """The file, where the address is that of its content."""
     found = statics().get(name)

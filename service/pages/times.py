@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from zoneinfo import ZoneInfo
 
-from service.announce.instants import instant_in_words, local_in_words, time_left
+from service.announce.instants import instant_in_words, local_in_words, time_left, zone_in_words
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,10 +50,10 @@ def closing(at: datetime, zone: ZoneInfo, also: Sequence[ZoneInfo], now: datetim
     zones = dict.fromkeys((zone, *also, ZoneInfo("UTC")))
     return Closing(
         iso=iso_of(at),
-        zones=tuple((_named(one), local_in_words(at, one)) for one in zones),
+        zones=tuple((_named(at, one), local_in_words(at, one)) for one in zones),
         left=time_left(now, at) if now < at else "",
     )
 
 
-def _named(zone: ZoneInfo) -> str:
-    return zone.key.replace("_", " ")
+def _named(at: datetime, zone: ZoneInfo) -> str:
+    return zone_in_words(at, zone)

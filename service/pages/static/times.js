@@ -27,7 +27,9 @@
   const showOwnTimes = (root) => {
     for (const row of root.querySelectorAll(".own")) {
       const time = row.querySelector(".own-time");
-      time.textContent = `${inOwnZone(time.dateTime)}${zone ? ` (${zone.replaceAll("_", " ")})` : ""}`;
+      time.textContent = inOwnZone(time.dateTime);
+      const place = zone.split("/").pop().replaceAll("_", " ");
+      row.querySelector(".own-zone").textContent = place ? ` (${place})` : "";
       row.hidden = false;
     }
     for (const time of root.querySelectorAll("time:not(.own-time)")) {
