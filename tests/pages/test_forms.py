@@ -23,7 +23,7 @@ def ways_to_send() -> list[tuple[str, str]]:
     return [
         (method, route.path)
         for route in page_routes()
-        for method in sorted(route.methods - {"GET", "HEAD"})
+        for method in sorted((route.methods or set()) - {"GET", "HEAD"})
     ]
 
 
