@@ -79,10 +79,8 @@ class ClosesBeforeOpening(BadInput):
     def __init__(self, opens: str, closes: str) -> None:
         self.opens = opens
         self.closes = closes
-        super().__init__(
-            f"the closing {closes} is not after the opening {opens}",
-            "give a closing later than the opening",
-        )
+        what = f"the closing {closes} is not after the opening {opens}"
+        super().__init__(what, "give a closing later than the opening")
 
 
 class BadRules(BadInput):
@@ -222,10 +220,8 @@ class TokenWrong(AccessRefused):
     """The token sent is not one of this service's."""
 
     def __init__(self) -> None:
-        super().__init__(
-            "the token in the Authorization header is not known here: check that it was "
-            "copied whole, or let the host make a new one."
-        )
+        todo = "check that it was copied whole, or let the host make a new one"
+        super().__init__(f"the token in the Authorization header is not known here: {todo}.")
 
 
 class TokenTooWeak(AccessRefused):

@@ -8,6 +8,7 @@ import shlex
 from collections.abc import Callable
 
 import ask
+import desk
 import export
 import pytest
 import read
@@ -27,6 +28,7 @@ MAKERS: dict[str, Callable[[], argparse.ArgumentParser]] = {
     "tally.py": tally_options.make_options,
     "start.py": start.make_options,
     "tokens.py": tokens.make_options,
+    "desk.py": desk.make_options,
     "ask.py": ask.make_options,
     "read.py": read.make_options,
     "receipt.py": receipt.make_options,
