@@ -8,18 +8,10 @@ from xml.etree import ElementTree as ET
 from service.announce.drawing import Brush
 from service.announce.map_cells import GROUNDS
 from service.announce.map_stitches import needle, running_stitch, star
-from service.announce.page_map import PageMap, Sign
+from service.announce.page_map import SIGNS, PageMap, Sign, meaning_of
 from service.announce.palette import TONES
 from service.announce.text_fit import broken, width_of
 
-#: What each sign means. A sign is explained only where the map shows it.
-MEANINGS: dict[Sign, str] = {
-    "winner": "winner of the round",
-    "stitched": "stitched",
-    "in hand": "in hand",
-    "votable": "can be chosen",
-    "unstitched": "not stitched yet",
-}
 _LINE = 1.3
 
 
@@ -75,6 +67,7 @@ class HeadingBlock:
 class LegendBlock:
     """What the signs of a map mean, in rows that fit into `wide`; `size` is that of its letters.
 
+    A sign is explained only where the map shows it.
     `stacked` gives each sign a row of its own.
     """
 
@@ -87,9 +80,10 @@ class LegendBlock:
     def items(self) -> list[tuple[Sign, str]]:
         """The signs that the map shows, with what they mean and on how many pages they are."""
         found = []
-        for sign, meaning in MEANINGS.items():
+        for sign in SIGNS:
             pages = len(self.shown.pages_shown_as(sign))
             if pages:
+                meaning = meaning_of(self.shown, sign)
                 counted = meaning if sign == "winner" else f"{meaning} ({pages:,})"
                 found.append((sign, counted))
         return found

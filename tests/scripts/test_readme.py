@@ -7,6 +7,7 @@ import re
 import shlex
 from collections.abc import Callable
 
+import announce
 import ask
 import desk
 import export
@@ -30,6 +31,7 @@ MAKERS: dict[str, Callable[[], argparse.ArgumentParser]] = {
     "tokens.py": tokens.make_options,
     "desk.py": desk.make_options,
     "ask.py": ask.make_options,
+    "announce.py": announce.make_options,
     "read.py": read.make_options,
     "receipt.py": receipt.make_options,
     "export.py": export.make_options,
