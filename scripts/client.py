@@ -95,7 +95,16 @@ class Client:
         finally:
             self._send = plain
 
+    def fetch(self, path: str, **wanted: Any) -> bytes:
+        """Reads a file: a picture, a calendar."""
+        return self._sent("GET", path, params=wanted).content
+
     def _ask(self, method: str, path: str, **content: Any) -> Json:
+        answer = self._sent(method, path, **content)
+        return _json_of(answer, self._place) if answer.content else None
+
+    def _sent(self, method: str, path: str, **content: Any) -> httpx.Response:
+        """The answer to a request that was granted."""
         try:
             answer = self._send(method, f"/api{path}", **content)
         except (httpx.InvalidURL, UnicodeError) as trouble:
@@ -112,7 +121,7 @@ class Client:
             why = str(trouble) or type(trouble).__name__
             raise ServerUnreachable(self._place, why) from None
         if answer.is_success:
-            return _json_of(answer, self._place) if answer.content else None
+            return answer
         detail = _detail(answer, self._place)
         if answer.status_code in {401, 403}:
             raise AccessRefused(detail)

@@ -57,6 +57,14 @@ def is_installed(name: str) -> bool:
 
 def _version_of(package: str) -> str | None:
     try:
-        return importlib.metadata.version(package)
+        return normal(importlib.metadata.version(package))
     except importlib.metadata.PackageNotFoundError:
         return None
+
+
+def normal(version: str) -> str:
+    """A version as a lock has it: without zeros before a number, "2.012" is "2.12".
+
+    PEP 440 (2013), "Integer normalization": a package may write its own version otherwise.
+    """
+    return re.sub(r"(?<![0-9a-z])0+(?=[0-9])", "", version)

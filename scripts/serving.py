@@ -41,6 +41,14 @@ def take_port(address: str, port: int) -> socket.socket:
         ) from None
 
 
+def is_loopback(address: str) -> bool:
+    """Whether only this computer reaches what is served there."""
+    try:
+        return ipaddress.ip_address(address).is_loopback
+    except ValueError:
+        return address == "localhost"
+
+
 def url_of(taken: socket.socket) -> str:
     """Where a browser on this computer finds what the socket serves."""
     address, port = taken.getsockname()[:2]

@@ -19,7 +19,7 @@ from pathlib import Path
 
 from client import Client, in_process
 from demo_shown import play_first_round
-from serving import serve, take_port, url_of
+from serving import is_loopback, serve, take_port, url_of
 from terminal import Options, finish
 
 from demo.play import Clock
@@ -92,6 +92,17 @@ def tell_start(settings: Settings, *, demo: bool) -> None:
     print(f"Loopstart with {mode}; database {settings.database_shown}; settings {file}{there}.")
 
 
+def tell_exposure(settings: Settings) -> None:
+    """A warning where others could listen in: passwords and cookies would be read on the way."""
+    if is_loopback(settings.address):
+        return
+    print()
+    print(
+        f"Careful: on {settings.address} other computers reach Loopstart, and what they send is "
+        "not encrypted. Put a web server with TLS before it; README.md says how."
+    )
+
+
 def tell_place(url: str, link: str) -> None:
     """Where the games are served, and the link that signs the host in."""
     print()
@@ -113,6 +124,7 @@ def start(settings: Settings, given: argparse.Namespace, taken: socket.socket | 
         token = None if given.demo and taken is None else make_host_token(client)
     tell_start(settings, demo=given.demo)
     tell_token(token, demo=given.demo)
+    tell_exposure(settings)
     if taken is None:
         return 0
     # By the real clock, whatever time the demo has.

@@ -38,30 +38,8 @@ from service.api.progress import Progress
 from service.api.upload_limit import UploadLimit
 from service.api.waiting import WaitingExports
 from service.api.wiring import Wiring
-from service.pages import (
-    comments_routes,
-    draft_routes,
-    games_routes,
-    guesses_routes,
-    hand_in_routes,
-    settings_routes,
-    setup_routes,
-    sign_in_routes,
-    statics,
-    ways_in_routes,
-)
-from service.pages import (
-    game_routes as desk_game_routes,
-)
-from service.pages import (
-    prize_routes as desk_prize_routes,
-)
-from service.pages import (
-    round_routes as desk_round_routes,
-)
-from service.pages import (
-    words_routes as desk_words_routes,
-)
+from service.pages import board_routes, games_routes, sign_in_routes, statics, ways_in_routes
+from service.pages.desk_routers import DESK_ROUTERS
 from service.pages.refusals import answer_problem
 from service.pages.security import SecurityHeaders
 from service.settings import Settings
@@ -89,22 +67,13 @@ _ROUTERS = (
     desk_routes.router,
 )
 #: Desk and board; they are no part of the API and its document.
-_PAGES = (
+PAGE_ROUTERS = (
     statics.router,
     games_routes.router,
+    board_routes.router,
     sign_in_routes.router,
     ways_in_routes.router,
-    setup_routes.router,
-    desk_game_routes.router,
-    draft_routes.router,
-    desk_round_routes.router,
-    hand_in_routes.router,
-    hand_in_routes.progress_router,
-    comments_routes.router,
-    desk_words_routes.router,
-    settings_routes.router,
-    guesses_routes.router,
-    desk_prize_routes.router,
+    *DESK_ROUTERS,
 )
 
 
@@ -142,7 +111,7 @@ def create_app(
     )
     app.add_middleware(UploadLimit, megabytes=settings.upload_limit, answer=answer_problem)
     app.add_middleware(SecurityHeaders)
-    for router in (*_ROUTERS, *_PAGES):
+    for router in (*_ROUTERS, *PAGE_ROUTERS):
         app.include_router(router)
     describe_problems(app)
     return app

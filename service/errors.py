@@ -220,10 +220,8 @@ class TokenWrong(AccessRefused):
     """The token sent is not one of this service's."""
 
     def __init__(self) -> None:
-        super().__init__(
-            "the token in the Authorization header is not known here: check that it was "
-            "copied whole, or let the host make a new one."
-        )
+        todo = "check that it was copied whole, or let the host make a new one"
+        super().__init__(f"the token in the Authorization header is not known here: {todo}.")
 
 
 class TokenTooWeak(AccessRefused):

@@ -8,18 +8,10 @@ from xml.etree import ElementTree as ET
 from service.announce.drawing import Brush
 from service.announce.map_cells import GROUNDS
 from service.announce.map_stitches import needle, running_stitch, star
-from service.announce.page_map import PageMap, Sign
+from service.announce.page_map import SIGNS, PageMap, Sign, meaning_of
 from service.announce.palette import TONES
 from service.announce.text_fit import broken, width_of
 
-#: What each sign means. A sign is explained only where the map shows it.
-MEANINGS: dict[Sign, str] = {
-    "winner": "winner of the round",
-    "stitched": "stitched",
-    "in hand": "in hand",
-    "votable": "can be chosen",
-    "unstitched": "not stitched yet",
-}
 _LINE = 1.3
 
 
@@ -75,6 +67,7 @@ class HeadingBlock:
 class LegendBlock:
     """What the signs of a map mean, in rows that fit into `wide`; `size` is that of its letters.
 
+    A sign is explained only where the map shows it.
     `stacked` gives each sign a row of its own.
     """
 
@@ -87,9 +80,10 @@ class LegendBlock:
     def items(self) -> list[tuple[Sign, str]]:
         """The signs that the map shows, with what they mean and on how many pages they are."""
         found = []
-        for sign, meaning in MEANINGS.items():
+        for sign in SIGNS:
             pages = len(self.shown.pages_shown_as(sign))
             if pages:
+                meaning = meaning_of(self.shown, sign)
                 counted = meaning if sign == "winner" else f"{meaning} ({pages:,})"
                 found.append((sign, counted))
         return found
@@ -140,7 +134,7 @@ class LegendBlock:
                 if sign is None:
                     beside = _scale(brush, group, (x, y, side), self.size)
                 else:
-                    _swatch(brush, group, (x, y, side), sign)
+                    draw_swatch(brush, group, (x, y, side), sign)
                     beside = side + self.size * 0.6
                 where = (x + beside, baseline, self.size)
                 brush.text(group, words, where, anchor="start")
@@ -150,9 +144,10 @@ class LegendBlock:
 _SCALE = "no votes to most votes"
 
 
-def _swatch(
+def draw_swatch(
     brush: Brush, parent: ET.Element, where: tuple[float, float, float], sign: Sign
 ) -> None:
+    """One page as the legend shows it; `where` is x, y and its side."""
     x, y, side = where
     box = {"x": x, "y": y, "width": side, "height": side, "stroke-width": max(side * 0.03, 0.5)}
     ground = GROUNDS.get(sign, "votable")

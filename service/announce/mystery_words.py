@@ -16,7 +16,7 @@ from service.announce.instants import instant_in_words
 from service.counting.wording import how_many, listed, sentence
 
 Wanted = Literal["title", "title and designer", "title or designer"]
-_ASKED: dict[Wanted, str] = {
+ASKED_IN_WORDS: dict[Wanted, str] = {
     "title": "the title of the piece",
     "title and designer": "the title of the piece and its designer",
     "title or designer": "the title of the piece or its designer",
@@ -27,7 +27,7 @@ _ASKED: dict[Wanted, str] = {
 class Guessing:
     """What viewers are told of a game's guessing: its name, zone, rules, seal, and prize if any.
 
-    `per_voter` is None for any number of guesses.
+    `per_voter` is None for any number of guesses. `also` are further zones that times are told in.
     """
 
     game: str
@@ -41,11 +41,15 @@ class Guessing:
     offer: str = ""
     choose_from: str = ""
     claim_days: int = 0
+    also: tuple[ZoneInfo, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
 class Winner:
-    """Who is announced, and when the guess was written where that is known exactly."""
+    """Who is announced, and when the guess was written where that is known exactly.
+
+    `also` are further zones that times are told in.
+    """
 
     game: str
     zone: ZoneInfo
@@ -54,6 +58,7 @@ class Winner:
     offer: str = ""
     choose_from: str = ""
     claim_by: datetime | None = None
+    also: tuple[ZoneInfo, ...] = ()
 
 
 def opening_of_guessing(told: Guessing) -> str:
@@ -66,23 +71,23 @@ def opening_of_guessing(told: Guessing) -> str:
     per_voter = f"{sentence(guesses)} count{'s' if told.per_voter == 1 else ''}"
     until = "when the first right guess is announced, or when I say so"
     if told.ends is not None:
-        until = (
-            f"on {instant_in_words(told.ends, told.zone)}, or earlier with the first right guess"
-        )
+        until = f"on {instant_in_words(told.ends, told.zone, told.also)}, or earlier with the first right guess"
     return _paragraphs(
         f"{told.game}: guessing is open.",
-        f"What is it? Write {_ASKED[told.wants]} in a comment. {per_voter}, and of each comment "
+        f"What is it? Write {ASKED_IN_WORDS[told.wants]} in a comment. {per_voter}, and of each comment "
         f"{'the first name' if told.names_per_comment == 1 else f'the first {names}'}.",
-        f"Guesses count from {instant_in_words(told.opens, told.zone)} on. Guessing ends {until}. "
+        f"Guesses count from {instant_in_words(told.opens, told.zone, told.also)} on. Guessing ends {until}. "
         "The earliest right guess wins; an edited comment counts from its last edit.",
         _prize(told.offer, told.choose_from, told.claim_days),
         f"The answer was sealed beforehand, and the reveal can be checked by anybody: {told.seal}",
     )
 
 
-def ending_of_guessing(game: str, ended: datetime, zone: ZoneInfo) -> str:
+def ending_of_guessing(
+    game: str, ended: datetime, zone: ZoneInfo, also: Sequence[ZoneInfo] = ()
+) -> str:
     """Guessing has ended; nothing is said of whether anybody was right."""
-    when = instant_in_words(ended, zone)
+    when = instant_in_words(ended, zone, also)
     return f"{game}: guessing has ended.\n\nGuesses made before {when} count."
 
 
@@ -90,7 +95,7 @@ def winner_words(told: Winner, *, instead_of: str = "") -> str:
     """The first right guesser; `instead_of` is the reason why another was announced before."""
     when = ""
     if told.written is not None:
-        when = f", on {instant_in_words(told.written, told.zone)}"
+        when = f", on {instant_in_words(told.written, told.zone, told.also)}"
     again = f"This corrects an earlier announcement: {_closed(instead_of)}" if instead_of else ""
     return _paragraphs(
         f"{told.game}: the piece is named.",
@@ -124,11 +129,13 @@ def asked_for_words(game: str, author: str) -> str:
     return f"{game}: the prize is claimed.\n\n{author} has chosen, and the prize will be sent."
 
 
-def sent_words(game: str, author: str, sent: datetime, zone: ZoneInfo) -> str:
+def sent_words(
+    game: str, author: str, sent: datetime, zone: ZoneInfo, also: Sequence[ZoneInfo] = ()
+) -> str:
     """The prize is on its way."""
     return (
         f"{game}: the prize is on its way.\n\n"
-        f"{author}'s prize was sent on {instant_in_words(sent, zone)}."
+        f"{author}'s prize was sent on {instant_in_words(sent, zone, also)}."
     )
 
 
@@ -163,7 +170,7 @@ def _claim(told: Winner) -> str:
     chosen = ""
     if told.choose_from.strip():
         chosen = f" It may be chosen from: {_closed(told.choose_from)}"
-    until = instant_in_words(told.claim_by, told.zone)
+    until = instant_in_words(told.claim_by, told.zone, told.also)
     return f"The prize: {_closed(told.offer)}{chosen} Please claim it before {until}."
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Literal, get_args
 
 from service.announce.sentences import page_ranges
@@ -23,7 +23,8 @@ class PageMap:
 
     `votable` are the pages that the round may choose, `winner` the page that it chose. `votes` are
     the votes by page; None where the counts are not shown. `title` is the game's name, `caption`
-    a line below it.
+    a line below it. `is_over` says that the voting has ended: pages could be chosen, and no longer
+    can.
     """
 
     chart: Chart
@@ -33,7 +34,9 @@ class PageMap:
     in_hand: frozenset[int] = frozenset()
     votable: frozenset[int] = frozenset()
     winner: int | None = None
-    votes: Mapping[int, int] | None = None
+    #: Not hashed, since a dict cannot be; two maps with other votes are still not the same.
+    votes: Mapping[int, int] | None = field(default=None, hash=False)
+    is_over: bool = False
 
     def sign_of(self, page: int) -> Sign:
         """What the page is shown as, beside being the winner."""
@@ -50,11 +53,16 @@ class PageMap:
         return [page for page in self.chart.pages if self.sign_of(page) == sign]
 
 
+def meaning_of(shown: PageMap, sign: Sign) -> str:
+    """What a sign of this map means, in a few words."""
+    return "could be chosen" if sign == "votable" and shown.is_over else _MEANINGS[sign]
+
+
 def page_in_words(shown: PageMap, page: int) -> str:
     """One page: its number, its state, its votes. "Page 12, can be chosen, 5 votes"."""
-    said = [f"Page {page}", _STATE_OF_ONE[shown.sign_of(page)]]
+    said = [f"Page {page}", meaning_of(shown, shown.sign_of(page))]
     if page == shown.winner:
-        said.append("winner of the round")
+        said.append(_MEANINGS["winner"])
     if shown.votes is not None and page in shown.votable:
         said.append(how_many(shown.votes.get(page, 0), "vote"))
     return ", ".join(said)
@@ -67,7 +75,7 @@ def map_in_words(shown: PageMap) -> str:
     return " ".join((f"A map of {how_many(chart.page_count, 'page')} in {grid}.", *_states(shown)))
 
 
-_STATE_OF_ONE: dict[Sign, str] = {
+_MEANINGS: dict[Sign, str] = {
     "winner": "winner of the round",
     "stitched": "stitched",
     "in hand": "in hand",
@@ -82,7 +90,7 @@ def _states(shown: PageMap) -> Iterator[str]:
     for sign, of_one, of_more in (
         ("stitched", "is stitched", "are stitched"),
         ("in hand", "is in hand", "are in hand"),
-        ("votable", "can be chosen", "can be chosen"),
+        ("votable", meaning_of(shown, "votable"), meaning_of(shown, "votable")),
     ):
         pages = shown.pages_shown_as(sign)  # type: ignore[arg-type]  # they are signs
         if pages:

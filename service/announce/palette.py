@@ -87,10 +87,14 @@ def stylesheet(theme: Theme, within: str = ".picture") -> str:
     """Rules that give inline pictures the colours of a theme; `within` selects the pictures.
 
     For a page's own stylesheet, as inside `@media (prefers-color-scheme: dark)`: a rule of a
-    stylesheet goes before the presentation attributes of the picture itself.
+    stylesheet goes before the presentation attributes of the picture itself. A linked page that
+    has the focus gets a frame, as thick on a small screen as on a large one.
     """
-    return "\n".join(
+    colours = PALETTES[theme]
+    rules = [
         f"{within} .{kind}-{role} {{ {kind}: {colour}; }}"
-        for role, colour in PALETTES[theme].items()
+        for role, colour in colours.items()
         for kind in ("fill", "stroke")
-    )
+    ]
+    focus = f"stroke: {colours['ink']}; stroke-width: 3px; vector-effect: non-scaling-stroke;"
+    return "\n".join([*rules, f"{within} a:focus-visible .hit {{ {focus} }}"])

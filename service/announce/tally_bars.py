@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from xml.etree import ElementTree as ET
 
 from service.announce.drawing import Brush, picture, written
-from service.announce.map_picture import Look
+from service.announce.map_look import Look
 from service.announce.map_stitches import star
 from service.announce.text_fit import broken
 from service.counting.wording import how_many

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import unicodedata
+from functools import lru_cache
 
 _NARROW = frozenset("iljtfrI.,:;'’|!()[] ")
 _BROAD = frozenset("mwMWQO@%&—")
 
 
+@lru_cache(maxsize=1024)
 def width_of(words: str, size: float) -> float:
     """About how wide the words are at that size of letters, rather too wide than too narrow.
 

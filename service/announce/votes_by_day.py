@@ -12,7 +12,7 @@ from zoneinfo import ZoneInfo
 from babel.dates import format_date
 
 from service.announce.drawing import Brush, picture, written
-from service.announce.map_picture import Look
+from service.announce.map_look import Look
 from service.announce.text_fit import broken, width_of
 from service.counting.result import Ballot
 from service.counting.wording import how_many, sentence
@@ -42,13 +42,16 @@ class VotesByDay:
         return sum(votes for _, votes in self.days) + self.undated
 
 
-def votes_by_day(
-    ballots: Iterable[Ballot], zone: ZoneInfo, opens: datetime, ends: datetime
-) -> VotesByDay:
-    """The votes of the ballots that stand, by the day they were written.
+@dataclass(frozen=True, slots=True)
+class Dated:
+    """Votes by the day they were written in one zone, and those whose day cannot be told."""
 
-    `opens` and `ends` are the voting's first and last instant: the days between them are all there.
-    """
+    days: tuple[tuple[date, int], ...]
+    undated: int
+
+
+def dated(ballots: Iterable[Ballot], zone: ZoneInfo) -> Dated:
+    """The votes of the ballots that stand, by the day they were written there."""
     found: Counter[date] = Counter()
     undated = 0
     for ballot in ballots:
@@ -57,6 +60,13 @@ def votes_by_day(
             found[first] += len(ballot.pages)
         else:
             undated += len(ballot.pages)
+    return Dated(tuple(sorted(found.items())), undated)
+
+
+def votes_by_day(votes: Dated, zone: ZoneInfo, opens: datetime, ends: datetime) -> VotesByDay:
+    """The votes with every day of the voting, which begins at `opens` and lasts until `ends`."""
+    found = Counter(dict(votes.days))
+    undated = votes.undated
     begins = min(found, default=opens.astimezone(zone).date())
     begins = min(begins, opens.astimezone(zone).date())
     last = max(max(found, default=begins), ends.astimezone(zone).date(), begins)
@@ -65,8 +75,8 @@ def votes_by_day(
         days = (begins + timedelta(days=step) for step in range(many))
         return VotesByDay(tuple((day, found[day]) for day in days), undated, zone)
     weeks: Counter[date] = Counter()
-    for day, votes in found.items():
-        weeks[_monday(day)] += votes
+    for day, many_votes in found.items():
+        weeks[_monday(day)] += many_votes
     mondays = range((_monday(last) - _monday(begins)).days // 7 + 1)
     starts = (_monday(begins) + timedelta(weeks=step) for step in mondays)
     return VotesByDay(tuple((day, weeks[day]) for day in starts), undated, zone, weekly=True)

@@ -12,6 +12,7 @@ from pathlib import Path
 
 from fastapi import APIRouter, Response
 
+from service.announce.palette import stylesheet
 from service.errors import NotFound
 
 _FOLDER = Path(__file__).with_name("static")
@@ -33,11 +34,18 @@ class Static:
 @cache
 def statics() -> dict[str, Static]:
     """Every file by its name; read once."""
-    found = {}
-    for path in sorted(_FOLDER.iterdir()):
-        content = path.read_bytes()
-        found[path.name] = Static(content, _TYPES[path.suffix], sha256(content).hexdigest()[:16])
-    return found
+    contents = {path.name: path.read_bytes() for path in sorted(_FOLDER.iterdir())}
+    contents["pictures.css"] = _pictures_in_the_dark().encode()
+    return {
+        name: Static(content, _TYPES[Path(name).suffix], sha256(content).hexdigest()[:16])
+        for name, content in contents.items()
+    }
+
+
+def _pictures_in_the_dark() -> str:
+    """Inline pictures bring the light colours; where a page is dark these go before them."""
+    rules = stylesheet("dark", "body:not(.plain) .picture")
+    return f"@media (prefers-color-scheme: dark) {{\n{rules}\n}}\n"
 
 
 def static_address(name: str) -> str:
@@ -45,7 +53,7 @@ def static_address(name: str) -> str:
     return f"/static/{statics()[name].digest}/{name}"
 
 
-@router.get("/static/{digest}/{name}")
+@router.api_route("/static/{digest}/{name}", methods=["GET", "HEAD"])
 def get_static(digest: str, name: str) -> Response:
     """The file, where the address is that of its content."""
     found = statics().get(name)

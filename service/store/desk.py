@@ -72,7 +72,8 @@ def known_session(session: Session, key: str, now: datetime) -> DeskSessionRow |
 def sessions_now(session: Session, now: datetime) -> Sequence[DeskSessionRow]:
     """The sessions that last, the newest first."""
     lasting = select(DeskSessionRow).where(col(DeskSessionRow.ends) > now)
-    return session.exec(lasting.order_by(col(DeskSessionRow.began).desc())).all()
+    newest = (col(DeskSessionRow.began).desc(), col(DeskSessionRow.id).desc())
+    return session.exec(lasting.order_by(*newest)).all()
 
 
 def end_session(session: Session, number: int) -> None:

@@ -20,6 +20,7 @@ from service.announce.mystery_words import (
 )
 from service.comments.times import zone_of
 from service.errors import BadRules
+from service.store.announcing_settings import announcing_of
 from service.store.answers import check_tells_nothing
 from service.store.prizes import prize_of
 from service.store.reveals import revealed_of
@@ -76,6 +77,7 @@ def _ready(
 ) -> Iterator[tuple[Occasion, str, dict[str, str]]]:
     named = {"the game's name": game.name}
     zone = zone_of(game.zone)
+    also = announcing_of(session, game).also
     prize = prize_of(session, game)
     offered = dict(named)
     if prize is not None:
@@ -86,7 +88,7 @@ def _ready(
     if game.guesses_open is not None and game.seal is not None:
         yield "opening of guessing", opening_of_guessing(_guessing(session, game)), offered
         if guessing_state(game, now) == "ended" and game.guesses_close is not None:
-            ended = ending_of_guessing(game.name, game.guesses_close, zone)
+            ended = ending_of_guessing(game.name, game.guesses_close, zone, also)
             yield "end of guessing", ended, named
     for row in winners_of(session, game):
         by_author = offered | {"the winner's name": row.author, "the reason": row.reason}
@@ -113,7 +115,16 @@ def _of_claim(
     if row.asked_at is not None:
         yield "prize asked for", asked_for_words(game.name, row.author)
     if row.sent_at is not None:
-        yield "prize sent", sent_words(game.name, row.author, row.sent_at, zone_of(game.zone))
+        yield (
+            "prize sent",
+            sent_words(
+                game.name,
+                row.author,
+                row.sent_at,
+                zone_of(game.zone),
+                announcing_of(session, game).also,
+            ),
+        )
 
 
 def _guessing(session: Session, game: GameRow) -> Guessing:
@@ -132,4 +143,5 @@ def _guessing(session: Session, game: GameRow) -> Guessing:
         offer="" if prize is None else prize.offer,
         choose_from="" if prize is None else prize.choose_from,
         claim_days=0 if prize is None else prize.claim_days,
+        also=announcing_of(session, game).also,
     )

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from datetime import datetime
-from functools import lru_cache
+from typing import Any
+from weakref import WeakKeyDictionary
+from zoneinfo import ZoneInfo
 
-from sqlmodel import Session
+from sqlalchemy import Engine
+from sqlmodel import Session, col, select
 
 from service.announce.calendar import Closing
 from service.announce.captions import (
@@ -20,12 +23,13 @@ from service.announce.captions import (
 from service.announce.instants import instant_in_words
 from service.announce.page_map import PageMap
 from service.announce.sentences import choices_of, may_choose
-from service.announce.votes_by_day import VotesByDay, votes_by_day
+from service.announce.votes_by_day import Dated, VotesByDay, dated, votes_by_day
 from service.comments.spans import Span
 from service.comments.times import zone_of
 from service.counting.result import Ballot
 from service.errors import WrongState
 from service.store.announcing_settings import announcing_of
+from service.store.columns import id_of
 from service.store.counting import count_stored, counting_rules
 from service.store.games import chart_of, page_states
 from service.store.kept_counts import KeptCounts
@@ -33,6 +37,7 @@ from service.store.opening import votable_now
 from service.store.revisions import record_text
 from service.store.rounds import all_rounds, name_of
 from service.store.tables import GameRow, RoundRow
+from service.store.tables_counting import RevisionRow
 
 
 def map_of_game(session: Session, game: GameRow) -> PageMap:
@@ -57,6 +62,7 @@ def map_of_game(session: Session, game: GameRow) -> PageMap:
         caption=caption_of_round(game, row),
         votable=frozenset(row.votable or ()),
         votes=votes_shown(session, game, row),
+        is_over=row.state != "open",
     )
 
 
@@ -82,6 +88,7 @@ def map_of_round(session: Session, game: GameRow, row: RoundRow) -> PageMap:
         votable=frozenset(row.votable or ()),
         winner=winner_shown(row),
         votes=votes_shown(session, game, row),
+        is_over=row.state != "open",
     )
 
 
@@ -121,13 +128,14 @@ def days_shown(session: Session, game: GameRow, row: RoundRow, now: datetime) ->
     _check_shown(session, game, row)
     if row.opens is None:
         raise WrongState(name_of(row), row.state, "shown by day", "open it first")
-    if row.state == "announced":
-        revision = record_text(session, row, None)
-        ballots = _ballots_in(revision.record or "")
-    else:
-        ballots = _ballots_of(session, game, row)
+    zone = zone_of(game.zone)
+    votes = (
+        _announced(session, row, zone)
+        if row.state == "announced"
+        else _dated_so_far(session, game, row)
+    )
     ends = min(row.closes or now, max(now, row.opens))
-    return votes_by_day(ballots, zone_of(game.zone), row.opens, ends)
+    return votes_by_day(votes, zone, row.opens, ends)
 
 
 def closing_of(game: GameRow, row: RoundRow) -> Closing:
@@ -182,36 +190,53 @@ def winner_shown(row: RoundRow) -> int | None:
 
 def _tallied(session: Session, game: GameRow, row: RoundRow) -> tuple[tuple[int, int], ...]:
     """The tally of a round as it stands, counted anew only where something came in since."""
-    return _kept_tallies.of(session, row, lambda: count_stored(session, game, row, 0).result.tally)
+    return _tallies.of(session, row, lambda: count_stored(session, game, row, most=0).result.tally)
 
 
-def _ballots_of(session: Session, game: GameRow, row: RoundRow) -> tuple[Ballot, ...]:
-    """The same for its ballots."""
+def _dated_so_far(session: Session, game: GameRow, row: RoundRow) -> Dated:
+    """The same for its votes by day, for which every ballot is needed."""
 
-    def counted() -> tuple[Ballot, ...]:
-        return tuple(one.outcome for one in count_stored(session, game, row).ballots)
+    def counted() -> Dated:
+        ballots = (one.outcome for one in count_stored(session, game, row).ballots)
+        return dated(ballots, zone_of(game.zone))
 
-    return _kept_ballots.of(session, row, counted)
-
-
-_kept_tallies: KeptCounts[tuple[tuple[int, int], ...]] = KeptCounts()
-_kept_ballots: KeptCounts[tuple[Ballot, ...]] = KeptCounts()
+    return _days.of(session, row, counted)
 
 
-@lru_cache(maxsize=8)
-def _ballots_in(record: str) -> tuple[Ballot, ...]:
+_tallies: KeptCounts[tuple[tuple[int, int], ...]] = KeptCounts()
+_days: KeptCounts[Dated] = KeptCounts()
+_MOST_KEPT = 8
+#: The days of announced revisions, which never change, of each database.
+_REVISIONS: WeakKeyDictionary[Engine, dict[tuple[int, str], Dated]] = WeakKeyDictionary()
+
+
+def _announced(session: Session, row: RoundRow, zone: ZoneInfo) -> Dated:
+    """The votes of the newest revision by day. Its record, which may be large, is read once."""
+    kept = _REVISIONS.setdefault(session.get_bind().engine, {})
+    of_round = select(RevisionRow.id).where(RevisionRow.round_id == id_of(row))
+    newest = session.exec(of_round.order_by(col(RevisionRow.number).desc())).first()
+    key = (newest or 0, zone.key)
+    found = kept.get(key)
+    if found is None:
+        found = dated(_ballots_in(record_text(session, row, None).record or ""), zone)
+        _keep(kept, key, found)
+    return found
+
+
+def _keep(kept: dict[Any, Any], key: Any, found: Any) -> None:
+    """Keep what was found and only so many others. Other threads may do the same just now."""
+    kept[key] = found
+    for oldest in list(kept)[:-_MOST_KEPT]:
+        kept.pop(oldest, None)
+
+
+def _ballots_in(record: str) -> Iterator[Ballot]:
     """The ballots that a record counts, under their pseudonyms."""
-    return tuple(
-        Ballot(
-            voter=one["voter"],
-            author="",
-            key=str(place),
-            pages=tuple(one["pages"]),
-            written=Span(
-                datetime.fromisoformat(one["written"]["earliest"]),
-                datetime.fromisoformat(one["written"]["latest"]),
-            ),
-        )
-        for place, one in enumerate(json.loads(record)["comments"])
-        if one["outcome"] == "counts"
-    )
+    for one in json.loads(record)["comments"]:
+        if one["outcome"] == "counts":
+            written = one["written"]
+            span = Span(
+                datetime.fromisoformat(written["earliest"]),
+                datetime.fromisoformat(written["latest"]),
+            )
+            yield Ballot(one["voter"], "", "", tuple(one["pages"]), span)

@@ -109,17 +109,7 @@ def _ready(
         for place, source in enumerate(rules.draw.sources, start=1)
     }
     if row.state == "open":
-        opened = {
-            one: opening_values(told_of, rules, why_these=row.why)
-            for one, told_of in headings.items()
-        }
-        yield _Ready("opening", opened, sources)
-        left = {
-            one: reminder_values(told_of, rules, now, why_these=row.why)
-            for one, told_of in headings.items()
-        }
-        if rules.closes is None or now < rules.closes:
-            yield _Ready("reminder", left, sources)
+        yield from _ready_while_open(headings, row, now, sources)
         return
     counted = count_stored(session, game, row, most=0)
     if counted.result.undecided:
@@ -136,6 +126,23 @@ def _ready(
         }
         votable = _votable_next(game, page_states(session, game).taken, counted.result.winner)
         yield _next_round(coming, votable, None)
+
+
+def _ready_while_open(
+    headings: Mapping[str, Heading], row: RoundRow, now: datetime, sources: Mapping[str, str]
+) -> Iterator[_Ready]:
+    """The opening, and a reminder while there is time."""
+    rules = counting_rules(row)
+    opened = {
+        one: opening_values(heading, rules, why_these=row.why) for one, heading in headings.items()
+    }
+    yield _Ready("opening", opened, sources)
+    if rules.closes is None or now < rules.closes:
+        left = {
+            one: reminder_values(heading, rules, now, why_these=row.why)
+            for one, heading in headings.items()
+        }
+        yield _Ready("reminder", left, sources)
 
 
 def _result(

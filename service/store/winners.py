@@ -14,6 +14,7 @@ from service.errors import WrongState
 from service.mystery.first import FirstRight
 from service.mystery.judged import JudgedGuess
 from service.mystery.prize import Claim, check_passed_on, claim_end
+from service.store.announcing_settings import announcing_of
 from service.store.answers import check_tells_nothing
 from service.store.columns import id_of
 from service.store.games import take_game
@@ -114,6 +115,7 @@ def told_of(session: Session, game: GameRow, row: WinnerRow) -> Winner:
         offer="" if prize is None else prize.offer,
         choose_from="" if prize is None else prize.choose_from,
         claim_by=row.claim_by,
+        also=announcing_of(session, game).also,
     )
 
 

@@ -7,6 +7,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from xml.etree import ElementTree as ET
 
+from defusedxml.ElementTree import fromstring
+
 _BOX = re.compile(r"M([-0-9.]+) ([-0-9.]+)h([-0-9.]+)v([-0-9.]+)h")
 _PLACE = re.compile(r"translate\(([-0-9.]+) ([-0-9.]+)\)(?: scale\(([-0-9.]+)\))?")
 _NOTHING = "nothing"
@@ -24,7 +26,7 @@ class Under:
 def seen_in(svg: str) -> Iterator[Under]:
     """Every text and every coloured line of a picture with its ground."""
     grounds: list[tuple[tuple[float, float, float, float], str]] = []
-    for element, right, down, scale in _placed(ET.fromstring(svg)):
+    for element, right, down, scale in _placed(fromstring(svg)):
         name = element.tag.rpartition("}")[2]
         roles = dict(each.split("-", 1) for each in element.get("class", "").split() if "-" in each)
         x, y = (float(element.get(each, element.get(each + "1", "0"))) for each in ("x", "y"))

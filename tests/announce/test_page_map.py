@@ -7,6 +7,7 @@ from dataclasses import replace
 from xml.etree import ElementTree as ET
 
 import pytest
+from defusedxml.ElementTree import fromstring
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -35,7 +36,7 @@ MARKUP = '<script>alert("x")</script> & </svg>\x00\x0b\ud800'
 
 
 def drawn(shown: PageMap, **look: object) -> ET.Element:
-    return ET.fromstring(draw_map(shown, Look(**look)))  # type: ignore[arg-type]
+    return fromstring(draw_map(shown, Look(**look)))  # type: ignore[arg-type]
 
 
 def texts(root: ET.Element) -> list[str]:
@@ -91,7 +92,7 @@ def test_nothing_of_a_title_is_taken_for_markup(shape: str) -> None:
     shown = replace(SMALL, title=MARKUP, caption=MARKUP)
     svg = draw_map(shown, Look(shape=shape))  # type: ignore[arg-type]
     assert "<script" not in svg
-    root = ET.fromstring(svg)
+    root = fromstring(svg)
     title = root.find("{*}title")
     assert title is not None
     assert title.text == '<script>alert("x")</script> & </svg>'
@@ -160,7 +161,7 @@ def test_a_frame_has_its_size(shape: str) -> None:
 def test_a_post_of_a_big_chart_shows_what_the_round_is_about_and_says_so() -> None:
     big = PageMap(Chart(60, 60), "Big", votable=frozenset({1830, 1831}), stitched=frozenset({1770}))
     look = Look(shape="square")
-    found = [each for each in texts(ET.fromstring(draw_map(big, look))) if each.isdecimal()]
+    found = [each for each in texts(fromstring(draw_map(big, look))) if each.isdecimal()]
     # A page around the two that can be chosen, in rows of 60.
     assert found == [str(row * 60 + column) for row in (29, 30, 31) for column in (29, 30, 31, 32)]
     words = picture_in_words(big, look)
@@ -175,6 +176,13 @@ def test_pages_are_as_high_as_their_stitches_make_them() -> None:
     square_wide, square_high = size_of(PageMap(Chart(2, 2), ""), Look(heading=False, legend=False))
     assert square_wide == square_high == wide
     assert high > wide
+
+
+def test_maps_that_differ_in_votes_or_links_alone_are_drawn_apart() -> None:
+    other = replace(SMALL, votes={3: 7, 5: 1})
+    assert draw_map(SMALL) != draw_map(other)
+    assert draw_map(SMALL, Look(links={1: "#a"})) != draw_map(SMALL, Look(links={1: "#b"}))
+    assert draw_map(replace(SMALL, votes=dict(SMALL.votes or {}))) == draw_map(SMALL)
 
 
 @pytest.mark.parametrize(
@@ -197,8 +205,10 @@ def test_the_depth_of_tone_follows_the_votes(votes: int, most: int, tone: int) -
 WORDS = [
     (
         SMALL,
-        "A map of 5 pages in 3 columns and 2 rows. Page 1 is stitched. Page 2 is in hand. Pages 3 "
-        "and 5 can be chosen. 1 other page is not stitched yet. Page 3 has 7 votes.",
+        (
+            "A map of 5 pages in 3 columns and 2 rows. Page 1 is stitched. Page 2 is in hand. Pages 3 "
+            "and 5 can be chosen. 1 other page is not stitched yet. Page 3 has 7 votes."
+        ),
     ),
     (
         PageMap(Chart(1, 1), "x"),
@@ -206,21 +216,27 @@ WORDS = [
     ),
     (
         PageMap(Chart(2, 2), "x", stitched=frozenset({1, 2, 3}), winner=4, votable=frozenset({4})),
-        "A map of 4 pages in 2 columns and 2 rows. Page 4 is the winner of the round. Pages 1 to 3 "
-        "are stitched. Page 4 can be chosen.",
+        (
+            "A map of 4 pages in 2 columns and 2 rows. Page 4 is the winner of the round. Pages 1 to 3 "
+            "are stitched. Page 4 can be chosen."
+        ),
     ),
     (
         PageMap(
             Chart(7, 1), "x", votable=frozenset(range(1, 8)), votes=dict.fromkeys(range(1, 8), 1)
         ),
-        "A map of 7 pages in 7 columns and 1 row. Pages 1 to 7 can be chosen. Page 1 has 1 vote; "
-        "page 2 has 1 vote; page 3 has 1 vote; page 4 has 1 vote; page 5 has 1 vote; 2 more pages "
-        "together 2 votes.",
+        (
+            "A map of 7 pages in 7 columns and 1 row. Pages 1 to 7 can be chosen. Page 1 has 1 vote; "
+            "page 2 has 1 vote; page 3 has 1 vote; page 4 has 1 vote; page 5 has 1 vote; 2 more pages "
+            "together 2 votes."
+        ),
     ),
     (
         PageMap(Chart(2, 1), "x", votable=frozenset({1}), votes={}),
-        "A map of 2 pages in 2 columns and 1 row. Page 1 can be chosen. 1 other page is not "
-        "stitched yet. No page has a vote.",
+        (
+            "A map of 2 pages in 2 columns and 1 row. Page 1 can be chosen. 1 other page is not "
+            "stitched yet. No page has a vote."
+        ),
     ),
 ]
 
@@ -231,6 +247,13 @@ def test_a_map_is_told_in_words(shown: PageMap, words: str) -> None:
     desc = drawn(shown).find("{*}desc")
     assert desc is not None
     assert desc.text == words
+
+
+def test_a_round_that_is_over_says_what_could_be_chosen() -> None:
+    over = replace(SMALL, is_over=True)
+    assert "Pages 3 and 5 could be chosen." in map_in_words(over)
+    assert page_in_words(over, 3) == "Page 3, could be chosen, 7 votes"
+    assert "could be chosen (2)" in texts(drawn(over))
 
 
 def test_a_page_is_told_in_words() -> None:
@@ -269,7 +292,7 @@ def maps(draw: st.DrawFn) -> PageMap:
 def test_any_map_can_be_drawn(shown: PageMap, shape: str, heading: bool, plain: bool) -> None:  # noqa: FBT001
     """It is XML, every tone is one of the six, and what is drawn lies within the picture."""
     look = Look(shape=shape, heading=heading, plain=plain)  # type: ignore[arg-type]
-    root = ET.fromstring(draw_map(shown, look))
+    root = fromstring(draw_map(shown, look))
     wide, high = (float(root.get(each, "")) for each in ("width", "height"))
     assert (wide, high) == pytest.approx(size_of(shown, look), abs=0.01)
     group = next(each for each in root if each.get("class") == "pages")

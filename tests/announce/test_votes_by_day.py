@@ -2,17 +2,25 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import UTC, date, datetime, timedelta
-from xml.etree import ElementTree as ET
 from zoneinfo import ZoneInfo
 
 import pytest
+from defusedxml.ElementTree import fromstring
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from service.announce.map_picture import Look
 from service.announce.tally_bars import MOST_BARS, bars_in_words, draw_tally, size_of_tally
-from service.announce.votes_by_day import MOST_DAYS, days_in_words, draw_days, votes_by_day
+from service.announce.votes_by_day import (
+    MOST_DAYS,
+    VotesByDay,
+    dated,
+    days_in_words,
+    draw_days,
+    votes_by_day,
+)
 from service.comments.spans import Span
 from service.counting.result import Ballot
 
@@ -25,15 +33,19 @@ def ballot(at: datetime, *pages: int, until: datetime | None = None) -> Ballot:
     return Ballot("v", "", "k", pages or (1,), Span(at, until or at))
 
 
+def by_day(
+    ballots: Sequence[Ballot], zone: ZoneInfo, opens: datetime, ends: datetime
+) -> VotesByDay:
+    return votes_by_day(dated(ballots, zone), zone, opens, ends)
+
+
 def texts(svg: str) -> list[str]:
-    return [each.text or "" for each in ET.fromstring(svg).findall(".//{*}text")]
+    return [each.text or "" for each in fromstring(svg).findall(".//{*}text")]
 
 
 def test_votes_are_counted_by_the_day_where_the_game_is_played() -> None:
     evening = datetime(2026, 3, 2, 13, 30, tzinfo=UTC)  # 00:30 on the 3rd in Sydney
-    shown = votes_by_day(
-        [ballot(evening), ballot(evening, 3, 4), ballot(OPENS)], SYDNEY, OPENS, ENDS
-    )
+    shown = by_day([ballot(evening), ballot(evening, 3, 4), ballot(OPENS)], SYDNEY, OPENS, ENDS)
     assert shown.days == (
         (date(2026, 3, 2), 1),
         (date(2026, 3, 3), 3),
@@ -49,19 +61,19 @@ def test_votes_are_counted_by_the_day_where_the_game_is_played() -> None:
 
 def test_a_vote_whose_day_cannot_be_told_is_on_no_day() -> None:
     unsure = ballot(OPENS, until=OPENS + timedelta(days=1))
-    shown = votes_by_day([unsure], ZoneInfo("UTC"), OPENS, ENDS)
+    shown = by_day([unsure], ZoneInfo("UTC"), OPENS, ENDS)
     assert [votes for _, votes in shown.days] == [0, 0, 0, 0]
     assert days_in_words(shown).endswith("1 vote is of no certain day.")
     assert texts(draw_days(shown, "t"))[-1] == "and 1 vote of no certain day"
 
 
 def test_a_long_round_is_told_by_weeks() -> None:
-    long = votes_by_day([ballot(OPENS)], ZoneInfo("UTC"), OPENS, OPENS + timedelta(days=MOST_DAYS))
+    long = by_day([ballot(OPENS)], ZoneInfo("UTC"), OPENS, OPENS + timedelta(days=MOST_DAYS))
     assert long.weekly
     # 1 March 2026 is a Sunday: its week began on Monday 23 February.
     assert long.days[0] == (date(2026, 2, 23), 1)
     assert [day.weekday() for day, _ in long.days] == [0] * len(long.days)
-    just = votes_by_day([], ZoneInfo("UTC"), OPENS, OPENS + timedelta(days=MOST_DAYS - 1))
+    just = by_day([], ZoneInfo("UTC"), OPENS, OPENS + timedelta(days=MOST_DAYS - 1))
     assert (just.weekly, len(just.days)) == (False, MOST_DAYS)
 
 
@@ -81,21 +93,21 @@ def test_no_vote_is_lost_between_the_days(
         )
         for start, wide, pages in votes
     ]
-    shown = votes_by_day(given_votes, zone, OPENS, ENDS)
+    shown = by_day(given_votes, zone, OPENS, ENDS)
     assert shown.total == sum(pages for _, _, pages in votes)
     step = timedelta(days=7 if shown.weekly else 1)
     days = [day for day, _ in shown.days]
     assert days == [days[0] + place * step for place in range(len(days))]
-    root = ET.fromstring(draw_days(shown, "A title & more", "caption"))
+    root = fromstring(draw_days(shown, "A title & more", "caption"))
     bars = [each for each in root.findall(".//{*}rect") if "fill-tone-2" in each.get("class", "")]
     assert len(bars) == sum(votes > 0 for _, votes in shown.days)
 
 
 def test_a_bar_is_as_high_as_its_votes() -> None:
-    shown = votes_by_day(
+    shown = by_day(
         [ballot(OPENS)] + [ballot(OPENS + timedelta(days=1))] * 4, ZoneInfo("UTC"), OPENS, ENDS
     )
-    root = ET.fromstring(draw_days(shown, "t", look=Look(plain=True)))
+    root = fromstring(draw_days(shown, "t", look=Look(plain=True)))
     first, second = (float(each.get("height", "")) for each in root.findall("{*}rect"))
     assert second == pytest.approx(4 * first, rel=0.001)
 
@@ -107,7 +119,7 @@ def test_the_tally_is_drawn_and_told() -> None:
     )
     svg = draw_tally(tally, 33, "The windy island", "Round 2")
     assert texts(svg) == ["The windy island", "Round 2", "33", "1,200", "24", "7", "40", "1"]
-    high = ET.fromstring(svg).get("height", "")
+    high = fromstring(svg).get("height", "")
     assert float(high) == pytest.approx(size_of_tally(tally, "The windy island", "Round 2")[1])
 
 
@@ -121,4 +133,4 @@ def test_a_tally_of_many_pages_sums_up_the_rest() -> None:
 def test_nobody_voted() -> None:
     assert bars_in_words((), None) == "No page has a vote."
     assert texts(draw_tally((), None, "t")) == ["t", "No page has a vote."]
-    assert "0 votes" in draw_days(votes_by_day((), SYDNEY, OPENS, ENDS), "t")
+    assert "0 votes" in draw_days(by_day((), SYDNEY, OPENS, ENDS), "t")

@@ -47,6 +47,7 @@ FILLED = {
     "page": "1",
     "key": "c0",
     "name": "nobody",
+    "digest": "0",
     "watch": "some-request",
     "ending": "svg",
     "occasion": "opening",

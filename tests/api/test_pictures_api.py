@@ -6,11 +6,11 @@ from __future__ import annotations
 import io
 import re
 import struct
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from typing import Any
-from xml.etree import ElementTree as ET
 
 import pytest
+from defusedxml.ElementTree import fromstring
 from icalendar import Calendar
 
 from tests.api.asking import PATH, ROUND, assert_problem, csv, done, make_game, open_round, votes
@@ -22,7 +22,7 @@ PICTURE = f"/api{PATH}/map.svg"
 
 def texts(svg: str) -> list[str]:
     """What is written in a picture, in its order."""
-    return [each.text or "" for each in ET.fromstring(svg).iter() if each.tag.endswith("}text")]
+    return [each.text or "" for each in fromstring(svg).iter() if each.tag.endswith("}text")]
 
 
 def size_of_png(content: bytes) -> tuple[int, int]:
@@ -95,7 +95,7 @@ def test_an_announced_round_is_shown_with_winner_and_votes(service: Service) -> 
         wide, high = size_of_png(service.viewer.ask("GET", one["png"]).content)
         assert abs(wide - one["width"]) <= 1
         assert abs(high - one["height"]) <= 1
-        root = ET.fromstring(service.viewer.ask("GET", one["svg"]).text)
+        root = fromstring(service.viewer.ask("GET", one["svg"]).text)
         assert root.find("{*}desc").text == one["alternative"]  # type: ignore[union-attr]
     in_game = done(service.viewer.get(f"{PATH}/pictures"))["pictures"][0]["alternative"]
     assert "Page 12 is in hand." in in_game
@@ -176,11 +176,12 @@ def test_the_closing_can_be_put_into_a_calendar(service: Service) -> None:
     open_round(service, closes="2026-03-04T18:00")
     answer = service.viewer.ask("GET", f"/api{ROUND}/closing.ics?alarm=90")
     assert answer.headers["content-type"].startswith("text/calendar")
-    [event] = Calendar.from_ical(answer.content).walk("VEVENT")
+    calendar: Any = Calendar.from_ical(answer.content)
+    [event] = calendar.walk("VEVENT")
     assert event["DTSTART"].dt == datetime(2026, 3, 4, 18, tzinfo=UTC)
     assert event["SUMMARY"] == "The windy island's mystery, round 1: voting closes"
     [alarm] = event.walk("VALARM")
-    assert alarm["TRIGGER"].dt.total_seconds() == -90 * 60
+    assert alarm["TRIGGER"].dt == timedelta(minutes=-90)
     again = service.viewer.ask("GET", f"/api{ROUND}/closing.ics?alarm=90")
     assert again.content == answer.content
     assert re.fullmatch('"[0-9a-f]{32}"', again.headers["etag"])
@@ -190,3 +191,17 @@ def test_a_round_without_a_closing_has_no_calendar(service: Service) -> None:
     open_round(service)
     assert_problem(service.viewer.ask("GET", f"/api{ROUND}/closing.ics"), 409, "calendar")
     assert done(service.viewer.get(f"{ROUND}/pictures"))["calendar"] is None
+
+
+def test_a_runoff_is_shown_with_the_pages_it_is_between(service: Service) -> None:
+    open_round(service, closes="2026-03-01T21:00", tie_breaks=["runoff", "lowest number"])
+    done(service.host.hand_in(f"{ROUND}/batches", votes("12", "40")), 201)
+    service.clock.go_on(hours=2)
+    done(service.host.post(f"{ROUND}/close"))
+    words = done(service.viewer.get(f"{PATH}/pictures"))["pictures"][0]["alternative"]
+    assert "Pages 1 to 63 could be chosen." in words
+    assert "vote" not in words
+    done(service.host.post(f"{ROUND}/runoff", {}), 201)
+    done(service.host.post(f"{PATH}/rounds/2/open"))
+    words = done(service.viewer.get(f"{PATH}/pictures"))["pictures"][0]["alternative"]
+    assert "Pages 12 and 40 can be chosen." in words

@@ -189,3 +189,14 @@ def test_words_and_templates_are_the_hosts_alone(service: Service) -> None:
     for path in (f"{ROUND}/announcements", f"{PATH}/templates", f"{PATH}/announcing"):
         assert_problem(service.viewer.get(path), 401)
         assert_problem(service.collector(path).get(path), 403)
+
+
+def test_the_mystery_is_announced_in_the_same_zones(service: Service) -> None:
+    open_round(service)
+    done(service.host.put(f"{PATH}/announcing", {"zones": ["Asia/Tokyo"]}))
+    [opening] = done(service.host.get(f"{PATH}/mystery/announcements"))
+    assert "Monday 2 March at 03:00 Tokyo time" in opening["text"]
+    done(service.host.post(f"{PATH}/guesses/end"))
+    ended = done(service.host.get(f"{PATH}/mystery/announcements"))[-1]
+    assert ended["occasion"] == "end of guessing"
+    assert "05:00 Tokyo time" in ended["text"]

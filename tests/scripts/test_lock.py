@@ -47,6 +47,19 @@ def test_this_python_has_the_versions_that_are_locked() -> None:
     assert lockfile.is_installed("run")
 
 
+@pytest.mark.parametrize(
+    ("written", "locked"),
+    [
+        ("2.012", "2.12"),
+        ("0.10.0", "0.10.0"),
+        ("2026.01.0", "2026.1.0"),
+        ("4.1.post1", "4.1.post1"),
+    ],
+)
+def test_a_version_is_compared_as_it_is_locked(written: str, locked: str) -> None:
+    assert lockfile.normal(written) == locked
+
+
 def test_without_uv_the_lock_stays_and_one_sentence_says_so() -> None:
     before = lockfile.LOCK.read_bytes()
     told = run_script("lock.py", environment={"PATH": ""})

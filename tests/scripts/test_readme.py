@@ -7,7 +7,9 @@ import re
 import shlex
 from collections.abc import Callable
 
+import announce
 import ask
+import desk
 import export
 import pytest
 import read
@@ -27,7 +29,9 @@ MAKERS: dict[str, Callable[[], argparse.ArgumentParser]] = {
     "tally.py": tally_options.make_options,
     "start.py": start.make_options,
     "tokens.py": tokens.make_options,
+    "desk.py": desk.make_options,
     "ask.py": ask.make_options,
+    "announce.py": announce.make_options,
     "read.py": read.make_options,
     "receipt.py": receipt.make_options,
     "export.py": export.make_options,

@@ -7,7 +7,7 @@ import re
 import pytest
 from fastapi.routing import APIRoute
 
-from service.app import _PAGES
+from service.app import PAGE_ROUTERS
 from tests.api.asking import everything_kept, make_game, open_round
 from tests.api.conftest import Service
 from tests.pages.desk.conftest import Browser, words_in
@@ -30,7 +30,7 @@ DOORS = ("/desk/sign-in", "/desk/link/{key}")
 def routes() -> list[tuple[str, str]]:
     found = [
         (method, route.path)
-        for router in _PAGES
+        for router in PAGE_ROUTERS
         for route in router.routes
         if isinstance(route, APIRoute) and route.path.startswith("/desk")
         for method in sorted(route.methods)
