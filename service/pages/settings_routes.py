@@ -121,9 +121,9 @@ def _template(slug: str, occasion: str, length: str) -> _Template:
 
 @router.post("/templates/{occasion}/{length}")
 def post_template(
-    template: Annotated[_Template, Depends(_template)],
     desk: Desk,
     form: DeskForm,
+    template: Annotated[_Template, Depends(_template)],
     parts: Parts,
     now: Now,
 ) -> Response:
