@@ -60,6 +60,7 @@ class Mouse:
         """Come in by a new link."""
         self.page.goto(self.served.new_link())
         self.press("button", "Sign in")
+        self.page.wait_for_url("**/desk")
 
     def next_step(self) -> str:
         """What the desk says is next."""

