@@ -2,6 +2,7 @@ r"""Measures how fast Loopstart is, against something plain that is measured in 
 
     python3 scripts/bench.py reading [FILE ...] [--rounds N] [--sample N]
     python3 scripts/bench.py intake [--rows N]
+    python3 scripts/bench.py pages [--rows N] [--asked N]
 
 `reading` reads a mix of the corpora (JSON Lines as for score.py; all of tests/corpus if none is
 named) as a round's thread holds it, votes and guesses alike, each comment once. A comment of a
@@ -15,6 +16,10 @@ every figure is that of a comment seen for the first time by a process that has 
 `intake` takes a CSV of a million made-up comments through reading, storing and settling, and tells
 how many times as long that takes as the least that must be done with the same rows: csv.DictReader,
 re.findall, and one executemany of sqlite3. How the rows are made: bench_intake.py.
+
+`pages` stores 100,000 made-up comments in an open round, asks for pages over and over, and tells how
+many times as long each takes as a bare FastAPI route that answers with a small JSON, asked in turns
+in the same run. What is measured, and the most that it may take: bench_pages.py.
 
 A new measure is a function and a line in MEASURES. It measures the inside, so it calls it directly.
 """
@@ -34,6 +39,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from bench_intake import add_intake, intake
+from bench_pages import add_pages, pages
 from score import lines_of, question_of
 from terminal import Options, finish
 
@@ -208,6 +214,7 @@ class Measure:
 MEASURES = {
     "reading": Measure("comments read as votes", add_reading, reading),
     "intake": Measure("an export read, stored and settled", add_intake, intake),
+    "pages": Measure("pages while very many comments are stored", add_pages, pages),
 }
 
 

@@ -21,7 +21,7 @@ def take_port(address: str, port: int) -> socket.socket:
     """
     family = socket.AF_INET6 if ":" in address else socket.AF_INET
     try:
-        return socket.create_server((address, port), family=family)
+        made = socket.create_server((address, port), family=family)
     except (OSError, OverflowError) as trouble:
         number = getattr(trouble, "errno", None)
         if number == errno.EADDRINUSE:
@@ -39,6 +39,9 @@ def take_port(address: str, port: int) -> socket.socket:
             f"{address} with port {port} cannot be served on here",
             "give --host 127.0.0.1 and a port from 0 to 65535",
         ) from None
+    # Named as TCP: else asyncio lets each answer's second packet wait for the first one's receipt,
+    # which a browser on the same computer sends only after 40 milliseconds.
+    return socket.socket(family, socket.SOCK_STREAM, socket.IPPROTO_TCP, fileno=made.detach())
 
 
 def is_loopback(address: str) -> bool:

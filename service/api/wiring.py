@@ -39,14 +39,15 @@ class Caller:
     role: str
 
 
-def _wiring(request: Request) -> Wiring:
+def wiring_of(request: Request) -> Wiring:
+    """The parts of the app that was asked."""
     wiring = getattr(request.app.state, "wiring", None)
     if not isinstance(wiring, Wiring):
         raise TypeError("the app has not been started: run its lifespan")
     return wiring
 
 
-Parts = Annotated[Wiring, Depends(_wiring)]
+Parts = Annotated[Wiring, Depends(wiring_of)]
 
 
 def _now(parts: Parts) -> datetime:

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from datetime import datetime
+
 from fastapi import APIRouter, Request
 from fastapi.responses import Response
+from sqlmodel import Session
 
 from service.announce.palette import Theme
-from service.api.wiring import Now, Reading
+from service.api.wiring import wiring_of
 from service.pages.board import board_page, plain_page
 from service.pages.kept_pages import KeptPages
 
@@ -16,10 +19,19 @@ _kept = KeptPages()
 
 
 @router.api_route("/games/{game}", methods=["GET", "HEAD"])
-def get_board(
-    request: Request, game: str, session: Reading, now: Now, plain: str | None = None
-) -> Response:
+def get_board(request: Request, game: str, plain: str | None = None) -> Response:
     """The board of a game; with `?plain`, or `?plain=dark`, to be laid over a video."""
+    # Taken by hand: each dependency that is not async costs a change of threads, and hundreds of
+    # viewers look at once.
+    parts = wiring_of(request)
+    now = parts.clock()
+    with parts.database.reading() as session:
+        return _answer(request, session, game, now, plain)
+
+
+def _answer(
+    request: Request, session: Session, game: str, now: datetime, plain: str | None
+) -> Response:
     if plain is not None:
         theme: Theme = "dark" if plain == "dark" else "light"
         return _kept.answer(

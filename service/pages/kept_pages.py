@@ -15,15 +15,14 @@ from weakref import WeakKeyDictionary
 
 from fastapi import Request, Response
 from fastapi.responses import HTMLResponse
-from sqlalchemy import Engine
-from sqlmodel import Session, col, func, select
+from sqlalchemy import Engine, text
+from sqlmodel import Session
 
 from service.api.pictures_out import tags_of
 from service.pages.rendering import Context, html_of
-from service.store.columns import id_of
 from service.store.games import game_named
 from service.store.rounds import all_rounds
-from service.store.tables import GameRow, RoundRow
+from service.store.tables import GameRow
 
 _MOST_KEPT = 64
 #: Words such as "50 minutes" are told anew that often.
@@ -39,11 +38,15 @@ Stand = tuple[int, int, int, int]
 class _KeptPage:
     """A page as it is sent, how its game stood, and from when until when it is right."""
 
-    stand: Stand
+    stand: Stand | None
     made: datetime
     until: datetime
     content: bytes
     tag: str
+
+    def is_good(self, stand: Stand | None, now: datetime) -> bool:
+        """Whether it still tells how a game stands."""
+        return stand is not None and self.stand == stand and self.made <= now < self.until
 
 
 class KeptPages:
@@ -53,6 +56,7 @@ class KeptPages:
         self._kept: WeakKeyDictionary[Engine, dict[tuple[str, str], _KeptPage]] = (
             WeakKeyDictionary()
         )
+        self._making: dict[tuple[str, str], threading.Lock] = {}
         self._lock = threading.Lock()
 
     def answer(
@@ -85,29 +89,65 @@ class KeptPages:
     ) -> _KeptPage:
         kept = self._kept.setdefault(session.get_bind().engine, {})
         stand, found = stand_of(session, name[0]), kept.get(name)
-        if found is not None and found.stand == stand and found.made <= now < found.until:
+        if found is not None and found.is_good(stand, now):
             return found
-        game = game_named(session, name[0])
-        content = html_of(make(game)).encode()
-        tag = f'"{hashlib.sha256(content).hexdigest()[:32]}"'
-        until = min([now + _MINUTE, *_to_come(session, game, now)])
-        page = _KeptPage(stand, now, until, content, tag)
+        if stand is None:
+            # Strangers may ask for any name: nothing is kept of those that are no game's.
+            return _made(session, name[0], now, stand, make)
+        making = self._making.setdefault(name, threading.Lock())
+        # A count of very many comments takes seconds. Meanwhile everybody else is shown the page
+        # as it was: else a crowd of viewers would keep all threads waiting for it.
+        if not making.acquire(blocking=found is None) and found is not None:
+            return found
+        try:
+            page = _made(session, name[0], now, stand, make)
+            self._keep(kept, name, page)
+            return page
+        finally:
+            making.release()
+
+    def _keep(
+        self, kept: dict[tuple[str, str], _KeptPage], name: tuple[str, str], page: _KeptPage
+    ) -> None:
+        """Keep the page, in place of the one that was made longest ago where there are too many."""
         with self._lock:
             kept.pop(name, None)
             while len(kept) >= _MOST_KEPT:
                 kept.pop(next(iter(kept)))
             kept[name] = page
-        return page
 
 
-def stand_of(session: Session, slug: str) -> Stand:
-    """How a game stands; whatever changes it counts its own or its round's changes up first."""
+def _made(
+    session: Session,
+    slug: str,
+    now: datetime,
+    stand: Stand | None,
+    make: Callable[[GameRow], Context],
+) -> _KeptPage:
+    """The page made now."""
     game = game_named(session, slug)
-    of_rounds = select(
-        func.coalesce(func.sum(RoundRow.changes), 0), func.count(col(RoundRow.id))
-    ).where(RoundRow.game_id == id_of(game))
-    changes, many = session.exec(of_rounds).one()
-    return id_of(game), game.changes, int(changes), int(many)
+    content = html_of(make(game)).encode()
+    tag = f'"{hashlib.sha256(content).hexdigest()[:32]}"'
+    until = min([now + _MINUTE, *_to_come(session, game, now)])
+    return _KeptPage(stand, now, until, content, tag)
+
+
+def stand_of(session: Session, slug: str) -> Stand | None:
+    """How a game stands; None where there is none.
+
+    Whatever changes a game counts its own or its round's changes up first.
+    """
+    if not slug.isascii() or not slug.isprintable():
+        return None
+    found = session.connection().execute(_STAND, {"slug": slug}).first()
+    return None if found is None else (found[0], found[1], int(found[2]), found[3])
+
+
+_STAND = text("""
+    SELECT g.id, g.changes, COALESCE(SUM(r.changes), 0), COUNT(r.id)
+    FROM games g LEFT JOIN rounds r ON r.game_id = g.id WHERE g.slug = :slug
+    GROUP BY g.id, g.changes
+""")
 
 
 def _to_come(session: Session, game: GameRow, now: datetime) -> list[datetime]:

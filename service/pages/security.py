@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 from urllib.parse import parse_qs
 
-from starlette.datastructures import MutableHeaders
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
 _OWN = (
@@ -62,12 +61,16 @@ class SecurityHeaders:
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Pass the request on and put the headers on the answer."""
+        if scope["type"] != "http":
+            await self._app(scope, receive, send)
+            return
+        more = [
+            (name.lower().encode(), value.encode()) for name, value in headers_for(scope).items()
+        ]
 
         async def with_headers(message: Message) -> None:
             if message["type"] == "http.response.start":
-                headers = MutableHeaders(scope=message)
-                for name, value in headers_for(scope).items():
-                    headers[name] = value
+                message["headers"] = [*message.get("headers", ()), *more]
             await send(message)
 
-        await self._app(scope, receive, with_headers if scope["type"] == "http" else send)
+        await self._app(scope, receive, with_headers)
