@@ -57,6 +57,8 @@ PLACES = (
     Place("board", "/games/bench", 3),
     Place("overlay", "/games/bench?plain", 3),
     Place("list of games", "/", 8),
+    Place("the desk's comments", "/desk/games/bench/rounds/1/comments", 8, at_desk=True),
+    Place("those that count", "/desk/games/bench/rounds/1/comments?show=counts", 8, at_desk=True),
 )
 
 
