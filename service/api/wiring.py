@@ -47,10 +47,15 @@ def wiring_of(request: Request) -> Wiring:
     return wiring
 
 
-Parts = Annotated[Wiring, Depends(wiring_of)]
+# What waits for nothing is awaited: the framework would give it a thread of its own.
+async def _parts(request: Request) -> Wiring:
+    return wiring_of(request)
 
 
-def _now(parts: Parts) -> datetime:
+Parts = Annotated[Wiring, Depends(_parts)]
+
+
+async def _now(parts: Parts) -> datetime:
     return parts.clock()
 
 

@@ -27,7 +27,7 @@ from service.store.counting import counting_rules
 from service.store.tables import GameRow, RoundRow
 
 #: How many comments a page of the list shows.
-AT_ONCE = 25
+AT_ONCE = 20
 #: How many pages that a comment names get a button of their own.
 _BUTTONS = 6
 _NAMES: tuple[tuple[Shown, str], ...] = (

@@ -12,7 +12,7 @@ from fastapi.responses import Response
 from sqlmodel import Session
 
 from service.api.comment_models import RulingIn
-from service.api.wiring import Now, Parts, Reading
+from service.api.wiring import Now, Parts
 from service.counting.wording import pages_in_words
 from service.errors import NotFound
 from service.pages.acting import acted, shown_again
@@ -36,7 +36,7 @@ _REASONS: Mapping[str, str] = {
 }
 
 
-def _wanted(
+async def _wanted(
     now: Now,
     show: str = "all",
     start: Annotated[str | None, Query(alias="from", max_length=100)] = None,
@@ -47,10 +47,14 @@ def _wanted(
 
 @router.get("")
 def get_comments(
-    place: InDeskRound, desk: Desk, session: Reading, wanted: Annotated[Wanted, Depends(_wanted)]
+    place: InDeskRound, desk: Desk, parts: Parts, wanted: Annotated[Wanted, Depends(_wanted)]
 ) -> Response:
     """Some of the round's comments, from the one of that key on."""
-    return answer_page(comments_page(session, desk, place.found(session), wanted))
+    # Read here: as a dependency of its own the transaction would wait for two more threads, and
+    # this page is asked for at every ruling.
+    with parts.database.reading() as session:
+        page = comments_page(session, desk, place.found(session), wanted)
+    return answer_page(page)
 
 
 @router.post("/{key}/ruling")

@@ -14,7 +14,8 @@ from service.announce.instants import instant_in_words, time_left
 from service.announce.next_step import NextStep, Place, what_next
 from service.comments.times import zone_of
 from service.pages.rendering import NOT_KEPT
-from service.store.game_now import game_now
+from service.store.desk_kept import KeptWhileStanding
+from service.store.game_now import game_now, stand_of
 from service.store.tables import GameRow
 
 
@@ -63,15 +64,26 @@ def game_bar(
     session: Session, game: GameRow, now: datetime, here: str, *, quickly: bool = False
 ) -> GameBar:
     """The bar of a page of the game at the address `here`; see `game_now` for `quickly`."""
-    known = game_now(session, game, now, quickly=quickly)
-    step = what_next(known, now)
-    number = None if known.round is None else known.round.number
+
+    def work_out() -> tuple[NextStep, int | None]:
+        known = game_now(session, game, now, quickly=quickly)
+        return what_next(known, now), None if known.round is None else known.round.number
+
+    if quickly:
+        # Good for as long as nothing changes and the minute lasts, in which a time may come.
+        stands = (stand_of(session, game), now.replace(second=0, microsecond=0))
+        step, number = _steps.of(session, game.slug, stands, work_out)
+    else:
+        step, number = work_out()
     return GameBar(
         name=game.name,
         at=desk_address(game.slug),
         board=f"/games/{game.slug}",
         step=_shown(step, game, number, (now, here)),
     )
+
+
+_steps: KeptWhileStanding[tuple[NextStep, int | None]] = KeptWhileStanding()
 
 
 def time_shown(at: datetime, zone: ZoneInfo, also: Sequence[ZoneInfo] = ()) -> TimeShown:

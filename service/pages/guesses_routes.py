@@ -34,7 +34,7 @@ from service.store.winners import passed_voters, winners_of
 router = APIRouter(prefix="/desk/games/{slug}/guesses", include_in_schema=False)
 
 
-def _wanted(
+async def _wanted(
     now: Now,
     show: str = "decides",
     start: Annotated[str, Query(alias="from", max_length=100)] = "",

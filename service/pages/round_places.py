@@ -39,7 +39,7 @@ class DeskRound:
         return self.for_api.found(session)
 
 
-def _desk_round(slug: str, number: Annotated[int, Path(ge=1, le=1_000_000)]) -> DeskRound:
+async def _desk_round(slug: str, number: Annotated[int, Path(ge=1, le=1_000_000)]) -> DeskRound:
     return DeskRound(slug, number)
 
 

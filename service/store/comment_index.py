@@ -47,8 +47,12 @@ _NEWEST = "SELECT coalesce(max(id), 0) FROM batches WHERE round_id = :round"
 class CommentIndex:
     """The comments of one round by their places, 0 for the oldest."""
 
-    def __init__(self, ids: array[int], outcomes: bytearray, last_ruling: int) -> None:
+    def __init__(
+        self, ids: array[int], outcomes: bytearray, last_ruling: int, asked: Asked, *, is_kept: bool
+    ) -> None:
         self.last_ruling = last_ruling
+        #: How its comments are heard, and whether the readings that are kept are good for that.
+        self.asked, self.is_kept = asked, is_kept
         self.lock = threading.Lock()
         self._ids = ids
         self._outcomes = outcomes
@@ -149,9 +153,8 @@ def _made(session: Session, game: GameRow, row: RoundRow) -> CommentIndex:
     asked, round_input = asked_in(session, game, row), input_of(session, game, row)
     [(last,)] = rows_of(session, _LAST_RULING, {})
     spoken: dict[str, Cause | None] = {}
-    for of_one_voter in voters_of(
-        session, row, asked, is_kept=row.read_by == read_by(asked.question)
-    ):
+    is_kept = row.read_by == read_by(asked.question)
+    for of_one_voter in voters_of(session, row, asked, is_kept=is_kept):
         for _, outcome in settle_voter(of_one_voter, round_input):
             spoken[outcome.key] = None if isinstance(outcome, Ballot) else outcome.cause
     opens, closes = round_input.rules.opens, round_input.rules.closes
@@ -162,7 +165,7 @@ def _made(session: Session, game: GameRow, row: RoundRow) -> CommentIndex:
     for one in rows_of(session, _ALL, {"round": id_of(row)}):
         ids.append(one[0])
         outcomes.append(_code(_cause_in(one, spoken, asked, edges)))
-    return CommentIndex(ids, outcomes, last)
+    return CommentIndex(ids, outcomes, last, asked, is_kept=is_kept)
 
 
 def _cause_in(

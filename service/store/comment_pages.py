@@ -7,17 +7,19 @@ from dataclasses import dataclass
 
 from sqlmodel import Session, col, select
 
-from service.counting.hearing import hear
+from service.counting.hearing import Heard, hear
 from service.counting.result import Cause
-from service.counting.round import ReadComment, RoundInput, Ruling
+from service.counting.round import ReadComment, Ruling
 from service.store.columns import id_of
 from service.store.comment_index import CommentIndex, Shown, index_of
-from service.store.comments import comment_row, stored_comments
-from service.store.counting import asked_in, input_of
+from service.store.comments import comment_row, comments_by_id
+from service.store.counting import counting_rules
+from service.store.games import chart_of
+from service.store.many import rows_of
 from service.store.readings import read_comment
-from service.store.readings_kept import VoteReader, read_by
+from service.store.readings_kept import VoteReader
 from service.store.tables import GameRow, RoundRow
-from service.store.tables_comments import CommentRow, RulingRow
+from service.store.tables_comments import RulingRow
 
 #: Why comments do not count that are set aside for others of their voter, in a word each.
 _FOR_ANOTHER: Mapping[Cause, str] = {
@@ -71,57 +73,62 @@ def comment_page(
         # The last of them has been ruled on: show what is before.
         before = max(0, total - limit)
         ids = index.slice_from(shown, index.id_at(shown, before), limit)[1]
+    places = (max(0, before - limit) if before else -1, before + limit)
+    earlier, later = _keys_at(session, index, shown, places)
     return CommentPage(
         comments=_settled(session, (game, row), index, ids),
         before=before,
         total=total,
         many={kind: index.many(kind) for kind in ("look", "set-aside", "counts", "all")},
-        earlier=_key_at(session, index, shown, max(0, before - limit)) if before else None,
-        later=_key_at(session, index, shown, before + limit),
+        earlier=earlier,
+        later=later,
     )
 
 
-def _key_at(session: Session, index: CommentIndex, shown: Shown, where: int) -> str | None:
-    number = index.id_at(shown, where)
-    return (
-        None
-        if number is None
-        else session.exec(select(CommentRow.key).where(CommentRow.id == number)).one()
-    )
+def _keys_at(
+    session: Session, index: CommentIndex, shown: Shown, places: tuple[int, int]
+) -> tuple[str | None, ...]:
+    """The keys of the comments that have so many before them among those shown so."""
+    ids = [None if where < 0 else index.id_at(shown, where) for where in places]
+    listed = ", ".join(str(one) for one in ids if one is not None)
+    asked = f"SELECT id, key FROM comments WHERE id IN ({listed or 0})"  # noqa: S608 - own numbers
+    keys = dict(rows_of(session, asked, {}))
+    return tuple(None if one is None else keys[one] for one in ids)
 
 
 def _settled(
     session: Session, place: tuple[GameRow, RoundRow], index: CommentIndex, ids: Sequence[int]
 ) -> tuple[SettledComment, ...]:
     game, row = place
-    asked, rulings = asked_in(session, game, row), _rulings(session, ids)
-    round_input = input_of(session, game, row)
-    reader = None if row.read_by == read_by(asked.question) else VoteReader(asked.question)
-    # The ids are numbers of the index itself, never words from outside.
-    which = f"AND c.id IN ({', '.join(map(str, ids)) or 0})"
+    asked, rulings = index.asked, _rulings(session, ids)
+    rules, chart = counting_rules(row), chart_of(game)
+    reader = None if index.is_kept else VoteReader(asked.question)
     found = {
-        one.id: _heard(
-            read_comment(one, asked, reader, rulings.get(one.id, ())),
-            round_input,
+        one.id: _settled_one(
+            hear(read_comment(one, asked, reader, rulings.get(one.id, ())), rules, chart),
             index.cause_of(one.id),
         )
-        for one in stored_comments(session, id_of(row), which)
+        for one in comments_by_id(session, id_of(row), ids)
     }
     return tuple(found[number] for number in ids if number in found)
 
 
-def _heard(comment: ReadComment, round_input: RoundInput, cause: Cause | None) -> SettledComment:
-    heard = hear(comment, round_input.rules, round_input.chart)
+def _settled_one(heard: Heard, cause: Cause | None) -> SettledComment:
     why = heard.why
     if heard.cause is None and cause is not None:
         why = _FOR_ANOTHER.get(cause, why)
-    return SettledComment(comment, cause, why, heard.pages)
+    return SettledComment(heard.comment, cause, why, heard.pages)
 
 
 def _rulings(session: Session, ids: Sequence[int]) -> dict[int, tuple[Ruling, ...]]:
     """The host's rulings on these comments, oldest first."""
+    listed = ", ".join(map(str, ids))
+    asked = f"SELECT id FROM rulings WHERE comment_id IN ({listed or 0})"  # noqa: S608 - the same
+    numbers = [one for (one,) in rows_of(session, asked, {})]
     found: dict[int, tuple[Ruling, ...]] = {}
-    of_these = select(RulingRow).where(col(RulingRow.comment_id).in_(ids))
+    if not numbers:
+        return found
+    of_these = select(RulingRow).where(col(RulingRow.id).in_(numbers))
     for one in session.exec(of_these.order_by(col(RulingRow.id))):
         ruling = Ruling(tuple(one.pages), one.reason, one.at, one.withdraws, one.in_time)
         found[one.comment_id] = (*found.get(one.comment_id, ()), ruling)

@@ -18,7 +18,7 @@ from service.counting.running import Listed, RunningCount
 from service.counting.settle import settle_voter
 from service.errors import NotFound, WrongState
 from service.store.columns import id_of
-from service.store.comments import comment_row, stored_comments
+from service.store.comments import comment_row, comments_by_id, stored_comments
 from service.store.deleted import completes
 from service.store.draw_sources import draw_rules_of
 from service.store.draws import drawn_so_far
@@ -189,10 +189,10 @@ def _as_kept(
     Only of those that had other words before is all of it needed, to tell which stood.
     """
     for part in in_parts(rows_of(session, _SPEAKING_ONLY, _of(row))):
-        marks = ", ".join(str(one[0]) for one in part if one[-1])
+        ids = [one[0] for one in part if one[-1]]
         edited = {
             one.known.key: read_comment(one, asked, None, rulings.get(one.known.key, ()))
-            for one in stored_comments(session, id_of(row), f"AND c.id IN ({marks or 0})")
+            for one in comments_by_id(session, id_of(row), ids)
         }
         for _, key, voter, author, author_id, earliest, latest, reading, words, older in part:
             if older:

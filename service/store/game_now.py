@@ -10,9 +10,11 @@ from sqlmodel import Session
 
 from service.announce.next_step import ClaimNow, GameNow, RoundNow
 from service.store.batches import batches_of, reach_of
+from service.store.columns import id_of
 from service.store.comment_index import index_of
 from service.store.desk_counts import count_if_kept, count_kept, guesses_if_kept
 from service.store.games import chart_of, page_states
+from service.store.many import rows_of
 from service.store.rounds import all_rounds
 from service.store.tables import GameRow, RoundRow
 from service.store.window import guessing_state
@@ -44,6 +46,13 @@ def game_now(session: Session, game: GameRow, now: datetime, *, quickly: bool = 
         claim=state,
         claim_by=None if claim is None else claim.claim_by,
     )
+
+
+def stand_of(session: Session, game: GameRow) -> tuple[int, int, int]:
+    """What changes with whatever happens in the game: its changes and those of its rounds."""
+    asked = "SELECT count(*), coalesce(sum(changes), 0) FROM rounds WHERE game_id = :game"
+    [(rounds, changes)] = rows_of(session, asked, {"game": id_of(game)})
+    return game.changes, int(rounds), int(changes)
 
 
 def round_at(rounds: Sequence[RoundRow]) -> RoundRow | None:

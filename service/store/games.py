@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any, Literal, get_args
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, col, delete, select, update
 
 from service.chart.grid import Chart
@@ -20,6 +21,8 @@ from service.store.tables import GameRow, PageRow
 
 PageState = Literal["stitched", "in hand", "unstitched"]
 PAGE_STATES: tuple[PageState, ...] = get_args(PageState)
+#: Made once: every page and every request asks it.
+_BY_SLUG = select(GameRow).where(GameRow.slug == bindparam("slug"))
 _SLUG = re.compile(r"[a-z0-9](?:[a-z0-9-]{0,62}[a-z0-9])?")
 
 
@@ -141,7 +144,7 @@ def game_named(session: Session, slug: str) -> GameRow:
     # Anything else, such as a NUL that PostgreSQL refuses, cannot be the name of a game.
     found = None
     if _SLUG.fullmatch(slug):
-        found = session.exec(select(GameRow).where(GameRow.slug == slug)).first()
+        found = session.exec(_BY_SLUG, params={"slug": slug}).first()
     if found is None:
         raise NotFound("game", slug, "check its short name, or make the game first")
     return found
