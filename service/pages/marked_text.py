@@ -56,5 +56,8 @@ def short_time(at: datetime, zone: ZoneInfo) -> str:
 
 def short_span(span: Span, zone: ZoneInfo) -> str:
     """The same of a span: "Sun 01 Mar 2026, 18:02", or between which times it was."""
-    earliest, latest = short_time(span.earliest, zone), short_time(span.latest, zone)
+    earliest = short_time(span.earliest, zone)
+    if span.is_exact:
+        return earliest
+    latest = short_time(span.latest, zone)
     return earliest if earliest == latest else f"between {earliest} and {latest}"

@@ -13,7 +13,7 @@ from service.counting.round import ReadComment, Ruling
 from service.store.columns import id_of
 from service.store.comment_index import CommentIndex, Shown, index_of
 from service.store.comments import comment_row, comments_by_id
-from service.store.counting import counting_rules
+from service.store.counting import comments_as_kept, counting_rules
 from service.store.games import chart_of
 from service.store.many import rows_of
 from service.store.readings import read_comment
@@ -102,13 +102,17 @@ def _settled(
     game, row = place
     asked, rulings = index.asked, _rulings(session, ids)
     rules, chart = counting_rules(row), chart_of(game)
-    reader = None if index.is_kept else VoteReader(asked.question)
+    if index.is_kept:
+        comments = dict(comments_as_kept(session, row, asked, ids, rulings))
+    else:
+        reader = VoteReader(asked.question)
+        comments = {
+            one.id: read_comment(one, asked, reader, rulings.get(one.id, ()))
+            for one in comments_by_id(session, id_of(row), ids)
+        }
     found = {
-        one.id: _settled_one(
-            hear(read_comment(one, asked, reader, rulings.get(one.id, ())), rules, chart),
-            index.cause_of(one.id),
-        )
-        for one in comments_by_id(session, id_of(row), ids)
+        number: _settled_one(hear(comment, rules, chart), index.cause_of(number))
+        for number, comment in comments.items()
     }
     return tuple(found[number] for number in ids if number in found)
 

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import groupby
+from typing import Any
 
 from sqlmodel import Session, col, select
 
@@ -37,10 +38,12 @@ _SPEAKING = """
     AND (c.speaks OR c.id IN (SELECT comment_id FROM rulings)) ORDER BY c.voter, c.id
 """
 _OF_ROUND = f"FROM comments c WHERE c.round_id = :round {_SPEAKING}"
-_SPEAKING_ONLY = (
+_COLUMNS = (
     f"SELECT c.id, c.key, c.voter, c.author, c.author_id, {WRITTEN}, c.reading, c.text, c.older "
-    f"{_OF_ROUND}"
 )
+_SPEAKING_ONLY = f"{_COLUMNS} {_OF_ROUND}"
+# The plus keeps SQLite from going through the whole round for a few ids of it.
+_BY_ID = f"{_COLUMNS} FROM comments c WHERE +c.round_id = :round AND c.id IN"
 
 
 def count_stored(
@@ -194,17 +197,36 @@ def _as_kept(
             one.known.key: read_comment(one, asked, None, rulings.get(one.known.key, ()))
             for one in comments_by_id(session, id_of(row), ids)
         }
-        for _, key, voter, author, author_id, earliest, latest, reading, words, older in part:
-            if older:
-                yield edited[key]
-                continue
-            first = as_time(earliest)
-            written = Span(first, first if latest == earliest else as_time(latest))
-            is_host = asked.hosts.are(author_id, author)
-            ruled = rulings.get(key, ())
-            yield ReadComment(
-                key, voter, author, written, reading_from(reading), is_host, ruled, words
-            )
+        for one in part:
+            yield edited[one[1]] if one[-1] else _as_it_is(one, asked, rulings.get(one[1], ()))
+
+
+def _as_it_is(one: Any, asked: Asked, ruled: tuple[Ruling, ...]) -> ReadComment:
+    """A comment by its row alone: it never had other words, and its reading is good."""
+    _, key, voter, author, author_id, earliest, latest, reading, words, _ = one
+    first = as_time(earliest)
+    written = Span(first, first if latest == earliest else as_time(latest))
+    is_host = asked.hosts.are(author_id, author)
+    return ReadComment(key, voter, author, written, reading_from(reading), is_host, ruled, words)
+
+
+def comments_as_kept(
+    session: Session,
+    row: RoundRow,
+    asked: Asked,
+    ids: Sequence[int],
+    rulings: Mapping[int, tuple[Ruling, ...]],
+) -> Iterator[tuple[int, ReadComment]]:
+    """The comments of these ids, where the readings that are kept are good; rulings are by id."""
+    listed = ", ".join(map(str, ids)) or "0"
+    others: list[int] = []
+    for one in rows_of(session, f"{_BY_ID} ({listed})", _of(row)):
+        if one[-1] or asked.complete or one[7] is None:
+            others.append(one[0])
+        else:
+            yield one[0], _as_it_is(one, asked, rulings.get(one[0], ()))
+    for stored in comments_by_id(session, id_of(row), others):
+        yield stored.id, read_comment(stored, asked, None, rulings.get(stored.id, ()))
 
 
 def _of(row: RoundRow) -> dict[str, object]:

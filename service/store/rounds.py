@@ -17,7 +17,6 @@ from service.store.games import chart_of, page_states, take_game
 from service.store.round_rules import DraftRules, check_draft, check_times
 from service.store.tables import GameRow, RoundRow
 
-
 #: Made once: every page and every request of a round asks it.
 _BY_NUMBER = select(RoundRow).where(
     RoundRow.game_id == bindparam("game"), RoundRow.number == bindparam("number")
