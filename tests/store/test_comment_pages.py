@@ -8,7 +8,6 @@ import pytest
 
 from service.comments.comment import Comment
 from service.comments.spans import Span
-from service.counting.result import Ballot
 from service.counting.round import Ruling
 from service.errors import NotFound, WrongState
 from service.store.comment_index import SHOWN, Shown
@@ -64,11 +63,10 @@ def as_counted(database: Database, game: str) -> dict[str, tuple[object, ...]]:
     with database.reading() as session:
         counted = count_stored(session, *found(session, game))
     told: dict[str, tuple[object, ...]] = {}
-    for one in (*counted.ballots, *counted.set_aside):
-        if isinstance(one.outcome, Ballot):
-            told[one.comment.key] = (None, one.outcome.pages)
-        else:
-            told[one.comment.key] = (one.outcome.cause, one.outcome.pages)
+    for ballot in counted.ballots:
+        told[ballot.comment.key] = (None, ballot.outcome.pages)
+    for aside in counted.set_aside:
+        told[aside.comment.key] = (aside.outcome.cause, aside.outcome.pages)
     return told
 
 

@@ -349,3 +349,28 @@ def test_settings_are_kept_and_mistakes_said_in_place(service: Service, browser:
     browser.post(f"{settings}/game", {"name": "Wind", "hosts": "Guild", "languages": "de"})
     [game] = done(service.host.get("/games"))
     assert (game["name"], game["hosts"], game["languages"]) == ("Wind", ["Guild"], ["de"])
+
+
+def test_how_far_an_import_is_can_be_asked(opened: Service, browser: Browser) -> None:
+    del opened
+    assert browser.get("/desk/progress/some-import-1").json()["step"] == "waiting"
+    glance = browser.post(f"{AT}/hand-in", {"paste": votes("13", "40")})
+    fields = kept_fields(glance) | {"do": "keep", "watch": "some-import-1"}
+    assert browser.post(waiting(glance), fields).status_code == 200
+    far = browser.get("/desk/progress/some-import-1").json()
+    assert far == {"step": "done", "done": 2, "total": 2}
+
+
+def test_an_export_waits_an_hour_and_makes_room_for_others(
+    opened: Service, browser: Browser
+) -> None:
+    first = browser.post(f"{AT}/hand-in", {"paste": votes("13")})
+    for number in range(6):
+        browser.post(f"{AT}/hand-in", {"paste": votes("13", str(number + 1))})
+    assert browser.post(waiting(first), {"do": "keep"}).status_code == 404
+    last = browser.post(f"{AT}/hand-in", {"paste": votes("40")})
+    opened.clock.go_on(hours=2)
+    gone = browser.post(waiting(last), {"do": "keep"})
+    assert gone.status_code == 404
+    assert "choose the file again" in words_in(gone)
+    assert done(opened.host.get(f"{ROUND}/comments")) == []
