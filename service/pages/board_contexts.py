@@ -68,7 +68,11 @@ class RevisionShown:
 
 @dataclass(frozen=True, slots=True)
 class PastRound:
-    """An announced round: how it came out, every tie-break step, its records."""
+    """An announced round: how it came out, every tie-break step, its records.
+
+    `pictures` begins the addresses of its pictures; `has_days` says whether one is of the votes by
+    day, which is drawn from the record.
+    """
 
     number: int
     headline: str
@@ -79,7 +83,7 @@ class PastRound:
     draw: str
     revisions: tuple[RevisionShown, ...]
     pictures: str
-    bars: str
+    has_days: bool
 
 
 @dataclass(frozen=True, slots=True)
