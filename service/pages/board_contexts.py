@@ -147,7 +147,7 @@ class PlainPage(Context):
     """The board to be laid over a video: the map, and what is open until when.
 
     `closes` is the closing in RFC 3339, empty where none was announced; `left` is how long that is
-    from now. `theme` is that of the video's own colours.
+    from `now`, when the page was made. `theme` is that of the video's own colours.
     """
 
     template: ClassVar[str] = "plain.html"
@@ -157,4 +157,5 @@ class PlainPage(Context):
     picture: Markup
     theme: str
     closes: str
+    now: str
     left: str
