@@ -68,6 +68,7 @@ def plain_page(session: Session, game: GameRow, now: datetime, theme: Theme) -> 
         picture=_drawn(draw_map(shown, look)),
         theme=theme,
         closes="" if closes is None else iso_of(closes),
+        now=iso_of(now),
         left=left,
     )
 

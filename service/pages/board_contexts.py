@@ -68,7 +68,11 @@ class RevisionShown:
 
 @dataclass(frozen=True, slots=True)
 class PastRound:
-    """An announced round: how it came out, every tie-break step, its records."""
+    """An announced round: how it came out, every tie-break step, its records.
+
+    `pictures` begins the addresses of its pictures; `has_days` says whether one is of the votes by
+    day, which is drawn from the record.
+    """
 
     number: int
     headline: str
@@ -79,7 +83,7 @@ class PastRound:
     draw: str
     revisions: tuple[RevisionShown, ...]
     pictures: str
-    bars: str
+    has_days: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,7 +147,7 @@ class PlainPage(Context):
     """The board to be laid over a video: the map, and what is open until when.
 
     `closes` is the closing in RFC 3339, empty where none was announced; `left` is how long that is
-    from now. `theme` is that of the video's own colours.
+    from `now`, when the page was made. `theme` is that of the video's own colours.
     """
 
     template: ClassVar[str] = "plain.html"
@@ -153,4 +157,5 @@ class PlainPage(Context):
     picture: Markup
     theme: str
     closes: str
+    now: str
     left: str

@@ -56,6 +56,7 @@ def past_round(session: Session, game: GameRow, row: RoundRow) -> PastRound:
     result: dict[str, Any] = row.result or {}
     address = f"/api/games/{game.slug}/rounds/{row.number}"
     winner = result.get("winner")
+    revisions = _revisions(session, game, row, address)
     has_draw = any(step["rule"] == "draw" for step in result["steps"])
     return PastRound(
         number=row.number,
@@ -65,9 +66,9 @@ def past_round(session: Session, game: GameRow, row: RoundRow) -> PastRound:
         votes=tuple(votes_in_lines((one["page"], one["votes"]) for one in result["tally"])),
         steps=tuple(_step(step) for step in result["steps"]),
         draw=f"{address}/draw" if has_draw else "",
-        revisions=_revisions(session, game, row, address),
+        revisions=revisions,
         pictures=address,
-        bars=f"The votes of round {row.number}",
+        has_days=bool(revisions and revisions[-1].record),
     )
 
 

@@ -50,7 +50,9 @@ def headers_for(scope: Scope) -> Mapping[str, str]:
         return {"Content-Security-Policy": DOCUMENTATION_POLICY, **_ALWAYS, **_ALONE, **secure}
     if path.startswith("/games/") and is_plain(scope["query_string"]):
         return {"Content-Security-Policy": OVERLAY_POLICY, **_ALWAYS, **secure}
-    return {"Content-Security-Policy": POLICY, **_ALWAYS, **_ALONE, **secure}
+    # A picture of the API may stand in anybody's page.
+    alone = {} if path.startswith("/api/") else _ALONE
+    return {"Content-Security-Policy": POLICY, **_ALWAYS, **alone, **secure}
 
 
 class SecurityHeaders:

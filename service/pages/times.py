@@ -22,10 +22,11 @@ class Moment:
 class Closing:
     """When a round closes: in each zone by its name, and how long that is from now.
 
-    `left` is empty once it has passed.
+    `left` is empty once it has passed. `now` is when the page was made.
     """
 
     iso: str
+    now: str
     zones: tuple[tuple[str, str], ...]
     left: str
 
@@ -50,6 +51,7 @@ def closing(at: datetime, zone: ZoneInfo, also: Sequence[ZoneInfo], now: datetim
     zones = dict.fromkeys((zone, *also, ZoneInfo("UTC")))
     return Closing(
         iso=iso_of(at),
+        now=iso_of(now),
         zones=tuple((_named(at, one), local_in_words(at, one)) for one in zones),
         left=time_left(now, at) if now < at else "",
     )

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 import struct
 import zlib
+from datetime import UTC, datetime
 
 import pytest
 from playwright.sync_api import FloatRect
@@ -83,8 +84,20 @@ def test_scripts_add_the_viewers_own_zone_and_count_down(open_page: Open) -> Non
     assert title == "Where you are: Monday 2 March at 07:00"
 
 
-def test_the_last_day_is_counted_in_seconds_and_then_it_is_over(open_page: Open) -> None:
+def test_a_viewers_clock_that_is_wrong_does_not_move_the_closing(open_page: Open) -> None:
+    """The server's clock says 22:00; a minute more or less is the age of the page."""
+    count = open_page(BOARD, at="2026-03-01T23:30:00Z").page.locator(".count")
+    assert count.inner_text() == "2 days, 20 hours, 0 minutes"
+    count = open_page(BOARD, at="2026-03-01T22:01:00Z").page.locator(".count")
+    assert count.inner_text() == "2 days, 19 hours, 59 minutes"
+
+
+def test_the_last_day_is_counted_in_seconds_and_then_it_is_over(
+    open_page: Open, served: Served
+) -> None:
+    served.clock.now = datetime(2026, 3, 4, 17, 59, 58, tzinfo=UTC)
     page = open_page(BOARD, at="2026-03-04T17:59:58Z", timezone_id="UTC").page
+    served.clock.now = datetime.fromisoformat(NOW)
     assert page.locator(".count").inner_text() == "00:00:02"
     page.clock.run_for(1_000)
     assert page.locator(".count").inner_text() == "00:00:01"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from datetime import timedelta
+from html import unescape
 from typing import Any
 
 import httpx
@@ -119,6 +120,9 @@ def test_a_result_is_told_with_its_steps_and_its_record(service: Service) -> Non
     assert kept["result"]["winner"] == 13
     assert kept["digest"] in words
     assert "Page 13 is in hand." in page.text
+    files = re.findall(r'href="(/api[^"]+[.](?:png|svg|ics)[^"]*)"', page.text)
+    assert len(files) == 8
+    assert all(service.viewer.ask("GET", unescape(each)).status_code == 200 for each in files)
 
 
 def test_every_announcement_of_a_result_stays(service: Service) -> None:

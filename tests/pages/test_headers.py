@@ -63,6 +63,16 @@ def test_an_overlay_may_be_framed_and_has_nothing_to_click_on(service: Service) 
         assert policy_of(browser.get(f"/games/windy-island{query}")) == STRICT
 
 
+def test_a_picture_may_stand_in_another_page_and_a_page_may_not(service: Service) -> None:
+    make_game(service.host)
+    browser = browser_of(service)
+    picture = browser.get("/api/games/windy-island/map.svg")
+    assert "cross-origin-resource-policy" not in picture.headers
+    assert policy_of(picture) == STRICT
+    for page in ("/", "/games/windy-island", "/desk/sign-in"):
+        assert browser.get(page).headers["cross-origin-resource-policy"] == "same-origin"
+
+
 @pytest.mark.parametrize("page", DESK_PAGES)
 def test_nobody_keeps_a_page_of_the_desk(desk: Browser, page: str) -> None:
     assert desk.get(page).headers["cache-control"] == "no-store"

@@ -26,8 +26,9 @@ def served(sqlite: Settings) -> Iterator[Served]:
 
 def enter(browser: httpx.Client, address: str, **fields: str) -> int:
     """Sends the form at that address; the status of the answer."""
-    token = FIELD.search(browser.get(address).text)
-    assert token is not None
+    page = browser.get(address)
+    token = FIELD.search(page.text)
+    assert token is not None, (page.status_code, page.text)
     return browser.post(address, data={"form_token": token[1], **fields}).status_code
 
 

@@ -14,6 +14,7 @@ from pathlib import Path
 
 import httpx
 import pytest
+from serving import take_port
 
 from tests.scripts.running import LEFT_OUT, ROOT, run_script, sentences
 
@@ -229,6 +230,16 @@ def test_a_whole_round_can_be_run_from_the_terminal(tmp_path: Path) -> None:
     told = run_script("tally.py", "--game", "harbour", "--round", "1", environment=environment)
     assert "Page 7 wins with 1 vote" in told.stdout
     assert '"winner": 7' in ask("POST", "/games/harbour/rounds/1/announce")
+
+
+def test_an_answer_is_not_kept_back_until_its_beginning_was_received() -> None:
+    """asyncio sends at once (TCP_NODELAY) only on sockets that say that they are TCP."""
+    with take_port("127.0.0.1", 0) as taken:
+        assert taken.proto == socket.IPPROTO_TCP
+        with socket.create_connection(taken.getsockname()[:2]):
+            accepted, _ = taken.accept()
+            with accepted:
+                assert accepted.proto == socket.IPPROTO_TCP
 
 
 def test_a_taken_port_is_one_sentence(tmp_path: Path) -> None:

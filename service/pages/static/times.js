@@ -6,6 +6,7 @@
     weekday: "long", day: "numeric", month: "long", hour: "2-digit", minute: "2-digit",
     hourCycle: "h23",
   };
+  let opened = Date.now();
   const zone = Intl.DateTimeFormat().resolvedOptions().timeZone || "";
 
   const inOwnZone = (iso) => new Intl.DateTimeFormat("en-GB", options).format(new Date(iso));
@@ -37,13 +38,21 @@
     }
   };
 
+  // The page may be a minute old. If the clocks differ by more, then this one is wrong, and the
+  // game goes by the service's.
+  const difference = (iso) => {
+    const found = Date.parse(iso) - opened;
+    return Math.abs(found) > 300000 ? found : 0;
+  };
+
   const countDown = () => {
     for (const place of document.querySelectorAll("[data-until]")) {
       const count = place.querySelector(".count");
       if (!count) {
         continue;
       }
-      const left = Math.floor((Date.parse(place.dataset.until) - Date.now()) / 1000);
+      const now = Date.now() + difference(place.dataset.now);
+      const left = Math.floor((Date.parse(place.dataset.until) - now) / 1000);
       if (left > 0) {
         count.textContent = inWords(left);
       } else {
@@ -56,6 +65,7 @@
   countDown();
   window.setInterval(countDown, 1000);
   document.addEventListener("loopstart:renewed", () => {
+    opened = Date.now();
     showOwnTimes(document);
     countDown();
   });
