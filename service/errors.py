@@ -26,6 +26,7 @@ Each error holds its data and says in one sentence what is wrong, where, and wha
     │   ├── TokenWrong
     │   └── TokenTooWeak         a collector's token where a host's is needed
     ├── BadSetting
+    ├── CopyDiffers              a copy of a database is not what was copied
     ├── ServerUnreachable
     └── ProblemAnswered          the API refused what a client asked
 """
@@ -236,6 +237,17 @@ class BadSetting(LoopstartError):
         self.what = what
         self.todo = todo
         super().__init__(f"setting {name}: {what}: {todo}.")
+
+
+class CopyDiffers(LoopstartError):
+    """The table `table` of a copy is not what it is in the database that was copied."""
+
+    def __init__(self, table: str) -> None:
+        self.table = table
+        super().__init__(
+            f"the copy differs in the table {table}, so nothing was kept of it: check the disk "
+            "and copy again."
+        )
 
 
 class ServerUnreachable(LoopstartError):

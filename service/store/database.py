@@ -17,7 +17,7 @@ from sqlmodel import Session
 from service.errors import BadSetting
 from service.settings import Settings
 from service.store.engine import READING, make_engine
-from service.store.upgrade import is_upgraded
+from service.store.upgrade import check_not_newer, is_upgraded
 
 
 class Database:
@@ -65,17 +65,24 @@ class Database:
 
     def is_ready(self) -> bool:
         """Whether the database stands and has been upgraded; makes no SQLite file to find out."""
+        return self._is_there() and is_upgraded(self._engine)
+
+    def _is_there(self) -> bool:
         url = self._settings.database
         file = url.database if url.get_backend_name() == "sqlite" else None
-        if file and not (self._settings.data_folder / file).exists():
-            return False
-        return is_upgraded(self._engine)
+        return not file or (self._settings.data_folder / file).exists()
+
+    def _check_not_newer(self) -> None:
+        if self._is_there():
+            with self._engine.connect() as connection:
+                check_not_newer(connection)
 
     def _check(self) -> None:
         """Once for each app: a clear sentence instead of the database's about a missing table."""
         if self._checked:
             return
         if not self.is_ready():
+            self._check_not_newer()
             raise BadSetting(
                 "DATABASE_URL",
                 f"the database {self._settings.database_shown} is not set up for this version",

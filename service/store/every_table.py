@@ -1,0 +1,8 @@
+"""Every module that describes tables, imported: whoever needs all of them imports this one."""
+
+from __future__ import annotations
+
+from service.store import tables, tables_comments, tables_counting, tables_mystery
+from service.store.columns import metadata
+
+__all__ = ["metadata", "tables", "tables_comments", "tables_counting", "tables_mystery"]
