@@ -28,10 +28,8 @@ def test_a_database_is_moved_and_the_digests_are_shown(
         assert host.get("/games/harbour")["name"] == GAME["name"]
     again = run_script("move.py", "--to", empty_postgres.database_url, environment=here)
     assert again.returncode == 2
-    assert sentences(again.stderr) == [
-        "setting DATABASE_URL: the database to copy into is not empty (it has games, answers): "
-        "name a new file, or a PostgreSQL database that was just made."
-    ]
+    [refused] = sentences(again.stderr)
+    assert "is not empty (it has games, answers): name a new file" in refused
 
 
 def test_a_target_that_cannot_be_made_is_one_sentence(sqlite: Settings, tmp_path: Path) -> None:

@@ -14,7 +14,7 @@ from sqlmodel import select
 
 from service.errors import BadSetting, CopyDiffers
 from service.settings import Settings
-from service.store import moving
+from service.store import many, moving
 from service.store.database import Database
 from service.store.digests import digests_of
 from service.store.moving import move
@@ -183,7 +183,7 @@ def unmade(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Settings]
 def test_a_copy_that_differs_leaves_the_target_empty(
     filled: Settings, unmade: Settings, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    real = moving.add_rows
+    real = many.add_rows
 
     def spoil(connection: Any, table: str, columns: Any, rows: Any) -> None:
         changed = [(*row[:1], f"{row[1]}!", *row[2:]) for row in rows]
