@@ -15,6 +15,7 @@ from sqlmodel import Session, col, delete, select, update
 from service.comments.comment import Comment
 from service.comments.spans import Span
 from service.comments.versions import KnownComment, Version, voter_in
+from service.counting.pseudonyms import is_forgotten
 from service.errors import NotFound
 from service.store.columns import id_of
 from service.store.many import add_many, as_kept, as_time, in_parts, next_ids, rows_of
@@ -59,6 +60,11 @@ class StoredComment:
     known: KnownComment
     voter: str
     readings: tuple[str | None, ...]
+
+    @property
+    def is_forgotten(self) -> bool:
+        """Whether its words are gone; how they were read is good whoever reads now."""
+        return is_forgotten(self.voter)
 
 
 def known_comments(session: Session, row: RoundRow) -> Iterator[KnownComment]:

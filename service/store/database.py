@@ -16,6 +16,7 @@ from sqlmodel import Session
 
 from service.errors import BadSetting
 from service.settings import Settings
+from service.store.cleaning import wipe_deleted
 from service.store.engine import READING, make_engine
 from service.store.upgrade import check_not_newer, is_upgraded
 
@@ -62,6 +63,10 @@ class Database:
         self._check()
         with Session(self._engine, expire_on_commit=False) as session, session.begin():
             yield session
+
+    def wipe_deleted(self) -> bool:
+        """Wipe deleted words out of the files; whether that was done to the end."""
+        return wipe_deleted(self._engine)
 
     def is_ready(self) -> bool:
         """Whether the database stands and has been upgraded; makes no SQLite file to find out."""

@@ -2,7 +2,20 @@
 
 from __future__ import annotations
 
-from service.store import tables, tables_comments, tables_counting, tables_mystery
+from service.store import (
+    tables,
+    tables_comments,
+    tables_counting,
+    tables_forgotten,
+    tables_mystery,
+)
 from service.store.columns import metadata
 
-__all__ = ["metadata", "tables", "tables_comments", "tables_counting", "tables_mystery"]
+__all__ = [
+    "metadata",
+    "tables",
+    "tables_comments",
+    "tables_counting",
+    "tables_forgotten",
+    "tables_mystery",
+]

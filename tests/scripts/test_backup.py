@@ -5,9 +5,11 @@ from __future__ import annotations
 from pathlib import Path
 
 from service.settings import Settings
+from tests.scripts import test_export
 from tests.scripts.running import run_script, sentences
-from tests.scripts.test_export import played as played  # a fixture
 from tests.scripts.test_start import start
+
+played = test_export.played
 
 
 def test_a_backup_is_made_and_proved_while_the_game_is_served(
