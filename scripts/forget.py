@@ -18,6 +18,7 @@ from urllib.parse import quote
 from client import Client, Json, chosen
 from terminal import FAILED, Options, finish
 
+from service.counting.wording import how_many
 from service.errors import BadInput, NotFound, ProblemAnswered
 
 
@@ -74,9 +75,8 @@ def show(done: list[Json]) -> int:
     """Prints what was removed; the status."""
     for one in done:
         rounds = ", ".join(map(str, one["rounds"])) or "none"
-        print(
-            f"{one['game']}: {one['comments']} comments are without words now (rounds: {rounds})."
-        )
+        many = how_many(one["comments"], "comment")
+        print(f"{one['game']}: words and name removed from {many} (rounds: {rounds}).")
     if not all(one["wiped"] for one in done):
         print("The database was in use, so its files may still hold them: ask once more.")
         return FAILED

@@ -9,8 +9,10 @@ from types import FrameType
 
 import uvicorn
 from fastapi import FastAPI
+from logs import log_as
 
 from service.errors import BadSetting
+from service.settings import Settings
 
 
 def take_port(address: str, port: int) -> socket.socket:
@@ -64,13 +66,23 @@ class TellingServer(uvicorn.Server):
             self._tell()
 
 
-def serve(app: FastAPI, taken: socket.socket, tell: Callable[[], None]) -> int:
+def serve(app: FastAPI, taken: socket.socket, tell: Callable[[], None], settings: Settings) -> int:
     """Serves until it is stopped, and calls `tell` once it does; the exit status.
+
+    Stopped, it takes no new request and lets those that were begun end, for a while.
 
     Raises:
         KeyboardInterrupt: stopped with Ctrl-C, after what was begun has been tidied up.
     """
-    server = TellingServer(uvicorn.Config(app, log_level="warning", lifespan="on"), tell)
+    log_as(settings.log)
+    config = uvicorn.Config(
+        app,
+        lifespan="on",
+        log_config=None,
+        access_log=False,
+        timeout_graceful_shutdown=settings.stop_wait,
+    )
+    server = TellingServer(config, tell)
 
     def end(number: int, frame: FrameType | None) -> None:
         """Also where a terminal is closed or the system ends, what was begun is tidied up."""

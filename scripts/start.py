@@ -37,6 +37,9 @@ def make_options() -> Options:
         "--demo", action="store_true", help="play the demo game's first round and serve that"
     )
     options.add_argument("--no-serve", action="store_true", help="end after printing")
+    options.add_argument(
+        "--no-token", action="store_true", help="make no token: where others read what is printed"
+    )
     options.add_argument("--port", type=int, help="the port to serve on; 0 takes any free one")
     options.add_argument("--host", help="the network address to serve on (127.0.0.1)")
     return options
@@ -103,13 +106,14 @@ def start(settings: Settings, given: argparse.Namespace, taken: socket.socket | 
             play_first_round(client, clock)
             print()
         # A demo that is not served has nobody to show a token to.
-        token = None if given.demo and taken is None else make_host_token(client)
+        nobody = given.no_token or (given.demo and taken is None)
+        token = None if nobody else make_host_token(client)
     tell_start(settings, demo=given.demo)
     tell_token(token, demo=given.demo)
     if taken is None:
         return 0
     try:
-        return serve(create_app(settings), taken, lambda: tell_place(url_of(taken)))
+        return serve(create_app(settings), taken, lambda: tell_place(url_of(taken)), settings)
     except KeyboardInterrupt:
         print("Stopped.")
         return 0

@@ -30,10 +30,12 @@ from service.api import (
     tally_routes,
     token_routes,
 )
+from service.api.metrics import Metrics
 from service.api.own_host import OwnHostOnly
 from service.api.problem_models import describe_problems
 from service.api.problems import PROBLEM_HANDLERS
 from service.api.progress import Progress
+from service.api.request_log import RequestLog
 from service.api.upload_limit import UploadLimit
 from service.api.wiring import Wiring
 from service.settings import Settings
@@ -73,11 +75,12 @@ def create_app(
     `local_token` makes the process that called the host, without a token that is kept.
     """
     use_own_zones()
+    metrics = Metrics(_version())
 
     @asynccontextmanager
     async def lifespan(app: FastAPI) -> AsyncIterator[None]:
         database = Database(settings)
-        app.state.wiring = Wiring(settings, database, clock, local_token, Progress())
+        app.state.wiring = Wiring(settings, database, clock, local_token, Progress(), metrics)
         try:
             yield
         finally:
@@ -93,6 +96,7 @@ def create_app(
     )
     app.add_middleware(UploadLimit, megabytes=settings.upload_limit)
     app.add_middleware(OwnHostOnly)
+    app.add_middleware(RequestLog, metrics=metrics)
     for router in _ROUTERS:
         app.include_router(router)
     describe_problems(app)

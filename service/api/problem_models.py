@@ -75,7 +75,7 @@ def problems(*statuses: int) -> dict[int | str, dict[str, Any]]:
 def describe_problems(app: FastAPI) -> None:
     """Let the app's OpenAPI document give problems their own media type.
 
-    The framework describes every answer with a model as `application/json`.
+    The framework describes them as what the route answers otherwise.
     """
     undescribed = app.openapi
 
@@ -94,4 +94,5 @@ def describe_problems(app: FastAPI) -> None:
 def _rename(responses: dict[str, Any]) -> None:
     for status, answer in responses.items():
         if int(status) >= 400:
-            answer["content"] = {MEDIA_TYPE: answer["content"]["application/json"]}
+            [described] = answer["content"].values()
+            answer["content"] = {MEDIA_TYPE: described}

@@ -11,6 +11,7 @@ from fastapi import Depends, Request, Security
 from fastapi.security import HTTPAuthorizationCredentials, HTTPBearer
 from sqlmodel import Session
 
+from service.api.metrics import Metrics
 from service.api.progress import Progress
 from service.errors import TokenMissing, TokenTooWeak, TokenWrong
 from service.settings import Settings
@@ -27,6 +28,7 @@ class Wiring:
     clock: Callable[[], datetime]
     local_token: str | None
     progress: Progress
+    metrics: Metrics
 
 
 @dataclass(frozen=True, slots=True)

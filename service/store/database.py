@@ -84,8 +84,16 @@ class Database:
 
     def _check(self) -> None:
         """Once for each app: a clear sentence instead of the database's about a missing table."""
-        if self._checked:
-            return
+        if not self._checked:
+            self.check_ready()
+            self._checked = True
+
+    def check_ready(self) -> None:
+        """Whether the database can be used.
+
+        Raises:
+            BadSetting: it has not been upgraded, or a newer version of the service made it.
+        """
         if not self.is_ready():
             self._check_not_newer()
             raise BadSetting(
@@ -93,4 +101,3 @@ class Database:
                 f"the database {self._settings.database_shown} is not set up for this version",
                 "start with scripts/start.py, which upgrades it",
             )
-        self._checked = True

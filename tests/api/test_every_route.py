@@ -17,6 +17,7 @@ METHODS = {"get", "put", "post", "delete", "patch"}
 #: What a viewer without a token may ask. Whatever is added to this list is public for ever.
 PUBLIC = {
     ("get", "/api/health"),
+    ("get", "/api/ready"),
     ("get", "/api/problems"),
     ("get", "/api/problems/{kind}"),
     ("get", "/api/games/{game}"),

@@ -23,7 +23,7 @@ def test_a_voter_is_forgotten_in_all_games(played: tuple[Settings, str]) -> None
     )
     told = run_script("forget.py", "maren", "--yes", environment=here)
     assert (told.returncode, told.stderr) == (0, "")
-    assert "harbour: 1 comments are without words now (rounds: 1)." in told.stdout
+    assert "harbour: words and name removed from 1 comment (rounds: 1)." in told.stdout
     assert b"Maren" not in (settings.data_folder / "loopstart.sqlite3").read_bytes()
     assert b"Tove" in (settings.data_folder / "loopstart.sqlite3").read_bytes()
     nobody = run_script("forget.py", "Nobody", "--yes", environment=here)
