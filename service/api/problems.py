@@ -17,15 +17,17 @@ from urllib.parse import quote
 from fastapi import Request
 from fastapi.exceptions import RequestValidationError
 from fastapi.responses import Response
-from sqlalchemy.exc import OperationalError
+from sqlalchemy.exc import DatabaseError
 from starlette.exceptions import HTTPException
 from starlette.routing import Match
 
+from service.api.database_trouble import sentence_of
 from service.errors import (
     AccessRefused,
     AlreadyThere,
     BadInput,
     BadSetting,
+    CopyDiffers,
     ExportTooLarge,
     LoopstartError,
     NotFound,
@@ -51,6 +53,7 @@ STATUSES: Mapping[type[LoopstartError], int] = {
     AccessRefused: 401,
     TokenTooWeak: 403,
     BadSetting: 503,
+    CopyDiffers: 503,
     ServerUnreachable: 502,
     ProblemAnswered: 502,
 }
@@ -190,9 +193,10 @@ def _methods_at(request: Request) -> list[str]:
     ]
 
 
-def _answer_database(request: Request, error: Exception) -> Response:
-    del error
-    detail = "the database does not answer or is busy: try again in a moment; nothing was changed."
+def _answer_database(request: Request, error: DatabaseError) -> Response:
+    detail = sentence_of(error)
+    if detail is None:
+        raise error  # a defect of this service, answered and logged as any other
     return ProblemAnswer(request, Problem(503, detail))
 
 
@@ -208,6 +212,6 @@ PROBLEM_HANDLERS: dict[int | type[Exception], Callable[[Request, Any], Response]
     LoopstartError: _answer_own,
     RequestValidationError: _answer_invalid,
     HTTPException: _answer_framework,
-    OperationalError: _answer_database,
+    DatabaseError: _answer_database,
     Exception: _answer_failure,
 }
