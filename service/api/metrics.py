@@ -53,4 +53,5 @@ class Metrics:
 
     def text(self) -> bytes:
         """All figures in the OpenMetrics text format, version 1.0.0."""
-        return exposition.generate_latest(self._registry)
+        text: bytes = exposition.generate_latest(self._registry)  # type: ignore[no-untyped-call]
+        return text

@@ -118,7 +118,8 @@ def _is_known(session: Session, row: RoundRow, who: str) -> bool:
     """Whether `who` was forgotten in the round before."""
     digests = {pseudonym_of(each, salted(session, row)) for each in (who.strip(), name_of(who))}
     of_round = select(ForgottenVoterRow.digest).where(ForgottenVoterRow.round_id == id_of(row))
-    return not digests.isdisjoint(session.exec(of_round))
+    known = session.exec(of_round).all()
+    return not digests.isdisjoint(known)
 
 
 def _check_not_host(game: GameRow, rounds: list[RoundRow], meant: set[Who]) -> None:

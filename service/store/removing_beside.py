@@ -46,11 +46,12 @@ def remove_beside(
     session: Session, game: GameRow, rounds: list[RoundRow], removed: Removed
 ) -> None:
     """Remove what reasons, winners and batches tell of what was removed."""
-    for table in (GuessRulingRow, GuessPickRow):
-        for said in session.exec(select(table).where(table.game_id == id_of(game))):
-            if removed.everything or said.key in removed.keys:
-                said.reason = REMOVED
-                session.add(said)
+    rulings = session.exec(select(GuessRulingRow).where(GuessRulingRow.game_id == id_of(game)))
+    picks = session.exec(select(GuessPickRow).where(GuessPickRow.game_id == id_of(game)))
+    for said in (*rulings, *picks):
+        if removed.everything or said.key in removed.keys:
+            said.reason = REMOVED
+            session.add(said)
     for winner in session.exec(select(WinnerRow).where(WinnerRow.game_id == id_of(game))):
         if removed.everything or winner.key in removed.keys or winner.voter in removed.voters:
             _remove_winner(winner, removed.salt_of_game)

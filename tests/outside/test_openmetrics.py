@@ -7,11 +7,16 @@ and "Counter"; read by the parser of prometheus-client, which is written to it.
 from __future__ import annotations
 
 import pytest
-from prometheus_client.openmetrics.parser import text_string_to_metric_families
+from prometheus_client import Metric
+from prometheus_client.openmetrics import parser
 
 from tests.api.asking import make_game
 from tests.api.conftest import Service, running
 from tests.conftest import Clock
+
+
+def read(text: str) -> list[Metric]:
+    return list(parser.text_string_to_metric_families(text))  # type: ignore[no-untyped-call]
 
 
 @pytest.fixture
@@ -41,7 +46,7 @@ def test_it_ends_with_the_end_of_file_and_a_line_break(text: str) -> None:
 
 
 def test_a_parser_of_the_format_reads_every_family(text: str) -> None:
-    families = {family.name: family for family in text_string_to_metric_families(text)}
+    families = {family.name: family for family in read(text)}
     assert families["loopstart_requests"].type == "counter"
     assert families["loopstart_request_seconds"].type == "histogram"
     assert families["loopstart_request_seconds"].unit == "seconds"
@@ -51,7 +56,7 @@ def test_a_parser_of_the_format_reads_every_family(text: str) -> None:
 
 def test_requests_are_counted_by_route_and_status(text: str) -> None:
     """Section "Counter": the sample of a counter has the suffix _total."""
-    [family] = [f for f in text_string_to_metric_families(text) if f.name == "loopstart_requests"]
+    [family] = [f for f in read(text) if f.name == "loopstart_requests"]
     found = {
         (sample.labels["method"], sample.labels["route"], sample.labels["status"]): sample.value
         for sample in family.samples
