@@ -69,7 +69,9 @@ def fill(settings: Settings, revision: str) -> None:
         for statement in filter(str.strip, told.split(";\n")):
             connection.exec_driver_sql(statement.replace("%", "%%"))
         if engine.dialect.name == "postgresql":
-            _count_on(connection.connection.driver_connection)
+            driver = connection.connection.driver_connection
+            assert isinstance(driver, psycopg.Connection)
+            _count_on(driver)
     engine.dispose()
 
 
