@@ -18,7 +18,7 @@ from starlette.types import ASGIApp, Message, Receive, Scope, Send
 from service.api.metrics import Metrics
 
 HEADER = "X-Request-ID"
-#: The id of the request that is being answered; empty between requests.
+#: The id of the request that is being answered.
 request_id: ContextVar[str] = ContextVar("request_id", default="")
 _log = logging.getLogger("loopstart.requests")
 # What a server before this one gave its request is kept, if it can be nothing else than an id.
@@ -49,14 +49,15 @@ class RequestLog:
                 MutableHeaders(scope=message)[HEADER] = known_as
             await send(message)
 
-        set_before, began = request_id.set(known_as), perf_counter()
+        # Not taken back at the end: what the app raises is logged by the server, under this id.
+        request_id.set(known_as)
+        began = perf_counter()
         self._metrics.running.inc()
         try:
             await self._app(scope, receive, with_id)
         finally:
             self._metrics.running.dec()
             self._tell(scope, status, perf_counter() - began)
-            request_id.reset(set_before)
 
     def _tell(self, scope: Scope, status: int, seconds: float) -> None:
         # A method that is none could be any word, and each would be counted by itself.

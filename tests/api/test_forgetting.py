@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from datetime import timedelta
 from pathlib import Path
 from random import Random
@@ -10,13 +11,16 @@ from typing import Any
 import pytest
 from sqlalchemy import text
 
+from service.counting.pseudonyms import FORGOTTEN
+from service.settings import Settings
 from service.store.backing_up import back_up
 from service.store.database import Database
 from service.store.games import game_named
 from service.store.revisions import record_now
 from service.store.rounds import round_numbered
 from tests.api.asking import PATH, ROUND, assert_problem, csv, done, everything_kept, make_game
-from tests.api.conftest import Service
+from tests.api.conftest import Service, running
+from tests.conftest import Clock
 from tests.store.conftest import NOW
 from tests.store.test_moving import say_nothing
 
@@ -278,14 +282,38 @@ def test_an_open_game_is_not_forgotten_as_a_whole(service: Service) -> None:
     assert_problem(service.host.post(path), 409, "announce round 1 first")
 
 
-def test_a_file_that_is_read_meanwhile_is_wiped_when_asked_again(service: Service) -> None:
-    play(service)
-    database: Database = service.app.state.wiring.database
-    with database.reading() as session:
-        session.connection().execute(text("SELECT count(*) FROM comments")).scalar()
-        assert forget(service, "user-7731")["wiped"] is False
-    assert forget(service, "user-7731") == {"comments": 0, "rounds": [], "wiped": True}
-    assert traces(*files_of(service)) == set()
+def test_a_file_that_is_read_meanwhile_is_wiped_when_asked_again(sqlite: Settings) -> None:
+    hasty = sqlite.model_copy(update={"database_wait": 0.3})
+    with running(hasty, Clock()) as service:
+        play(service)
+        database: Database = service.app.state.wiring.database
+        with database.reading() as session:
+            session.connection().execute(text("SELECT count(*) FROM comments")).scalar()
+            assert forget(service, "user-7731")["wiped"] is False
+        assert forget(service, "user-7731") == {"comments": 0, "rounds": [], "wiped": True}
+        assert traces(*files_of(service)) == set()
+
+
+@pytest.mark.parametrize("form", ["csv", "json"])
+def test_nobody_can_be_called_as_one_who_was_forgotten(service: Service, form: str) -> None:
+    make_game(service.host)
+    done(service.host.post(f"{PATH}/rounds", {}), 201)
+    done(service.host.post(f"{ROUND}/open"))
+    service.clock.go_on(hours=2)
+    called = f"{FORGOTTEN}{'ab' * 32}"
+    row = {"id": "1", "author_id": called, "author": called, "text": "13"}
+    row["posted"] = "2026-03-01T19:00:00Z"
+    content = json.dumps([row]) if form == "json" else csv_of(row)
+    done(service.host.hand_in(f"{ROUND}/batches", content, f"comments.{form}"), 201)
+    [one] = comments(service)
+    assert (one["author"], one["text"], one["pages"]) == (called.strip(), "13", [13])
+    [receipt] = done(service.host.get(f"{ROUND}/receipts", voter=called.strip()))
+    assert receipt["voter"] == called.strip()
+
+
+def csv_of(row: dict[str, str]) -> str:
+    cells = [",".join(row), ",".join(f'"{cell}"' for cell in row.values())]
+    return "\n".join(cells) + "\n"
 
 
 def test_a_voter_who_is_forgotten_while_the_round_is_open_keeps_one_ballot(

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+import asyncio
 import json
 import logging
+import sys
 from pathlib import Path
 
 import pytest
 from logs import JsonLines, Plain
+from starlette.types import Receive, Scope, Send
 
-from service.api.request_log import request_id
+from service.api.metrics import Metrics
+from service.api.request_log import RequestLog, request_id
 from service.settings import Settings
 from tests.api.asking import assert_problem, done
 from tests.api.conftest import Service, running
@@ -55,6 +59,27 @@ def test_the_log_tells_the_route_and_nothing_that_was_sent(
         "other /api/games/{game} 405",
     ]
     assert "wilhelmina" not in repr([vars(record) for record in told]).lower()
+
+
+def test_what_an_app_raises_is_logged_under_the_request_s_id() -> None:
+    """As a server does it: it logs what came out of the app, in the same task."""
+
+    async def broken(scope: Scope, receive: Receive, send: Send) -> None:
+        del scope, receive, send
+        raise RuntimeError("a defect")
+
+    async def serve() -> dict[str, str]:
+        scope = {"type": "http", "method": "GET", "headers": [(b"x-request-id", b"this-request")]}
+        try:
+            await RequestLog(broken, Metrics("1"))(scope, None, None)  # type: ignore[arg-type]
+        except RuntimeError:
+            line = JsonLines().format(record("it failed", exc_info=sys.exc_info()))
+            return dict(json.loads(line))
+        raise AssertionError("it did not come out")
+
+    told = asyncio.run(serve())
+    assert told["request_id"] == "this-request"
+    assert told["trouble"].endswith("RuntimeError: a defect")
 
 
 def record(message: str, **more: object) -> logging.LogRecord:
