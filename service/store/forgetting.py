@@ -150,7 +150,9 @@ def _keep_forgotten(
     # Where somebody else has the name, an export without ids cannot tell who it is.
     names -= {name_of(author) for _, author, _ in others}
     ids = {author_id for _, _, author_id in meant if author_id}
-    told = {(False, pseudonym_of(one, salt)) for one in ids}
+    # Who has neither is a voter of one comment, called by its key.
+    voters = ids or ({voter for voter, _, _ in meant} if not names else set())
+    told = {(False, pseudonym_of(one, salt)) for one in voters}
     told |= {(True, pseudonym_of(one, salt)) for one in names}
     of_round = select(ForgottenVoterRow).where(ForgottenVoterRow.round_id == id_of(row))
     known = {(one.is_name, one.digest) for one in session.exec(of_round)}

@@ -53,11 +53,13 @@ class Forgotten:
 
 def forgotten_in(session: Session, row: RoundRow) -> Forgotten:
     """What the round has forgotten."""
-    asked = "SELECT key FROM comments WHERE round_id = :round AND voter LIKE :mark"
-    given = {"round": id_of(row), "mark": f"{FORGOTTEN}%"}
-    keys = {_of_export(key) for (key,) in rows_of(session, asked, given)}
     of_round = select(ForgottenVoterRow).where(ForgottenVoterRow.round_id == id_of(row))
     voters = {(one.is_name, one.digest): one for one in session.exec(of_round)}
+    keys: set[str] = set()
+    if voters:  # else nobody was forgotten, and a large round need not be gone through
+        asked = "SELECT key FROM comments WHERE round_id = :round AND voter LIKE :mark"
+        given = {"round": id_of(row), "mark": f"{FORGOTTEN}%"}
+        keys = {_of_export(key) for (key,) in rows_of(session, asked, given)}
     return Forgotten(bytes.fromhex(row.salt or ""), frozenset(keys), voters)
 
 

@@ -11,17 +11,23 @@ from typing import Any
 import pytest
 from sqlalchemy import text
 
+from service.comments.formats import OpenExport
 from service.counting.pseudonyms import FORGOTTEN
 from service.settings import Settings
 from service.store.backing_up import back_up
+from service.store.batches import hand_in as hand_in_batch
+from service.store.counting import question_of
 from service.store.database import Database
 from service.store.games import game_named
+from service.store.readings_kept import VoteReader
 from service.store.revisions import record_now
 from service.store.rounds import round_numbered
+from service.store.staging import staged
 from tests.api.asking import PATH, ROUND, assert_problem, csv, done, everything_kept, make_game
 from tests.api.conftest import Service, running
 from tests.conftest import Clock
 from tests.store.conftest import NOW
+from tests.store.handing_in import comment, delivered, delivery
 from tests.store.test_moving import say_nothing
 
 Json = Any
@@ -309,6 +315,34 @@ def test_nobody_can_be_called_as_one_who_was_forgotten(service: Service, form: s
     assert (one["author"], one["text"], one["pages"]) == (called.strip(), "13", [13])
     [receipt] = done(service.host.get(f"{ROUND}/receipts", voter=called.strip()))
     assert receipt["voter"] == called.strip()
+
+
+def test_who_has_no_name_is_forgotten_by_the_comment(service: Service) -> None:
+    play(service)
+    nameless = "posted,text\n2026-03-01T19:05:00Z,marmalade 31 from nobody\n"
+    hand_in(service, nameless, "2026-03-01T19:42:00Z")
+    [key] = [one["key"] for one in comments(service) if "from nobody" in one["text"]]
+    assert forget(service, f"unnamed {key}")["comments"] == 1
+    assert hand_in(service, nameless + "\n", "2026-03-01T19:43:00Z")["new"] == 0
+    assert "from nobody" not in repr(everything_kept(service))
+
+
+def test_an_export_that_was_read_already_brings_nobody_back(either_service: Service) -> None:
+    """Read before the forgetting, kept after it: reading is done before the round is taken."""
+    service = either_service
+    play(service)
+    database: Database = service.app.state.wiring.database
+    again = comment("Wilhelmina Quiltbird", "zanzibar 13, once more", 1, id="post-4401")
+    handed = delivery([again], copied=2)
+    with database.reading() as session:
+        game = game_named(session, "windy-island")
+        question = question_of(game, round_numbered(session, game, 1))
+    with staged(OpenExport.of(handed.export), VoteReader(question)) as read:
+        forget(service, "user-7731")
+        with database.writing() as session:
+            row = round_numbered(session, game_named(session, "windy-island"), 1)
+            assert hand_in_batch(session, row, delivered(handed, read)).new == 0
+    assert traces(*everything_kept(service).values()) == set()
 
 
 def csv_of(row: dict[str, str]) -> str:
