@@ -26,7 +26,7 @@ from service.settings import DATABASE_FILE, Settings
 from service.store.database import Database
 from service.store.digests import TableDigest, check_same, digests_of
 from service.store.engine import make_engine
-from service.store.moving import Tell, copy_all
+from service.store.moving import Tell, copy_all, readable
 from service.store.tables import AnswerRow, GameRow
 from service.store.upgrade import newest_revision, upgrade
 
@@ -56,7 +56,7 @@ def back_up(settings: Settings, into: Path, now: datetime, tell: Tell) -> Backup
     """
     database = Database(settings)
     try:
-        with database.reading() as session:
+        with readable(), database.reading() as session:
             connection = session.connection()
             tables, sealed = digests_of(connection), _sealed_games(session)
             folder = into / _name_of(now, sealed)

@@ -44,18 +44,36 @@ def move(source: Settings, target: Settings, tell: Tell) -> tuple[TableDigest, .
         )
     database = Database(source)
     try:
-        with database.reading() as session, _filling(target) as connection:
+        with readable(), database.reading() as session, _filling(target) as connection:
             copied = copy_all(session.connection(), connection, tell)
     finally:
         database.dispose()
     return copied
 
 
+@contextmanager
+def readable() -> Iterator[None]:
+    """Tells in one sentence of a database that cannot be read to its end.
+
+    Raises:
+        BadSetting: it does not answer any more, or its file is broken.
+    """
+    try:
+        yield
+    except DatabaseError as error:
+        reason = " ".join(str(error.orig).split())
+        raise BadSetting(
+            "DATABASE_URL",
+            f"the database that is to be copied cannot be read ({reason})",
+            "check that it runs, and go back to a backup if its file is broken",
+        ) from error
+
+
 def copy_all(source: Connection, target: Connection, tell: Tell) -> tuple[TableDigest, ...]:
     """Copy all tables between two transactions and compare the digests.
 
     Raises:
-        BadSetting: the target is not empty.
+        BadSetting: the target is not empty, or the source cannot be read.
         CopyDiffers: what was written is not what was read.
     """
     upgrade_on(target)
@@ -63,7 +81,8 @@ def copy_all(source: Connection, target: Connection, tell: Tell) -> tuple[TableD
     for table in metadata.sorted_tables:
         _copy(table, source, target, tell)
         _count_on(table, target)
-    of = digests_of(source)
+    with readable():
+        of = digests_of(source)
     check_same(of, digests_of(target))
     return of
 
@@ -71,11 +90,17 @@ def copy_all(source: Connection, target: Connection, tell: Tell) -> tuple[TableD
 def _copy(table: Table, source: Connection, target: Connection, tell: Tell) -> None:
     names = [target.dialect.identifier_preparer.quote(column.name) for column in table.columns]
     of_sqlite, done = target.dialect.name == "sqlite", 0
-    for part in in_parts(rows_in(source, table)):
+    for part in in_parts(_read(source, table)):
         rows = [tuple(map(_for_sqlite, row)) for row in part] if of_sqlite else part
         add_rows(target, table.name, names, rows)
         done += len(rows)
         tell(table.name, done)
+
+
+def _read(source: Connection, table: Table) -> Iterator[tuple[Any, ...]]:
+    # Here, so that it is not taken for the target's trouble.
+    with readable():
+        yield from rows_in(source, table)
 
 
 def _for_sqlite(value: Any) -> Any:

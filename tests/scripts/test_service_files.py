@@ -93,6 +93,17 @@ def test_everything_that_is_copied_into_the_container_is_there() -> None:
     assert ask.make_options().prog == "ask.py"
 
 
+def test_readme_tells_of_the_places_that_the_files_use() -> None:
+    readme = (ROOT / "README.md").read_text("utf-8")
+    unit_file, container = UNIT.read_text("utf-8"), CONTAINER.read_text("utf-8")
+    for place in ("/opt/loopstart", "/var/lib/loopstart"):
+        assert all(place in words for words in (readme, unit_file, container))
+    assert unit()["EnvironmentFile"] == ["-/etc/loopstart.env"]
+    assert "`/etc/loopstart.env`" in readme
+    for file in (UNIT, CONTAINER):
+        assert str(file.relative_to(ROOT)) in readme
+
+
 def test_the_unit_waits_longer_than_the_service_takes_to_stop() -> None:
     assert int(unit()["TimeoutStopSec"][0]) > Settings.model_fields["stop_wait"].default
 

@@ -17,13 +17,17 @@ from service.settings import DATABASE_FILE, Settings
 from service.store import backing_up
 from service.store.backing_up import DIGESTS, MARK, READ_ME, back_up, check_backup
 from service.store.database import Database
+from service.store.moving import move
 from service.store.tables import GameRow, TokenRow
 from service.store.tokens import make_token
 from tests.api.asking import PATH, done
 from tests.api.conftest import running
 from tests.conftest import Clock
+from tests.store import test_moving
 from tests.store.conftest import NOW
 from tests.store.test_moving import play, record, say_nothing
+
+unmade = test_moving.unmade
 
 
 def test_a_backup_is_a_data_folder_of_its_own(settings: Settings, tmp_path: Path) -> None:
@@ -136,6 +140,35 @@ def test_a_folder_that_cannot_be_written_is_one_sentence(sqlite: Settings, tmp_p
     back_up(sqlite, tmp_path, NOW, say_nothing)
     with pytest.raises(AlreadyThere, match="wait a second"):
         back_up(sqlite, tmp_path, NOW, say_nothing)
+
+
+def test_a_full_disk_leaves_nothing_of_a_backup(
+    sqlite: Settings, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full(source: object, file: Path, tell: object) -> None:
+        del source, tell
+        file.write_bytes(b"half of it")
+        raise sqlite3.OperationalError("database or disk is full")
+
+    monkeypatch.setattr(backing_up, "_copy", full)
+    with pytest.raises(BadInput, match=r"written to .* \(database or disk is full\): make room"):
+        back_up(sqlite, tmp_path / "backups", NOW, say_nothing)
+    assert list((tmp_path / "backups").iterdir()) == []
+
+
+def test_a_broken_database_is_neither_backed_up_nor_moved(
+    sqlite: Settings, unmade: Settings, tmp_path: Path
+) -> None:
+    file = sqlite.data_folder / DATABASE_FILE
+    whole = file.read_bytes()
+    file.write_bytes(whole[:8192] + b"\xa5" * (len(whole) - 8192))
+    says = "the database that is to be copied cannot be read"
+    with pytest.raises(BadSetting, match=says):
+        back_up(sqlite, tmp_path / "backups", NOW, say_nothing)
+    with pytest.raises(BadSetting, match=says):
+        move(sqlite, unmade, say_nothing)
+    assert not (tmp_path / "backups").exists()
+    assert not (unmade.data_folder / DATABASE_FILE).exists()
 
 
 def spoil_bytes(file: Path) -> None:
