@@ -3,6 +3,7 @@ r"""Measures how fast Loopstart is, against something plain that is measured in 
     python3 scripts/bench.py reading [FILE ...] [--rounds N] [--sample N]
     python3 scripts/bench.py intake [--rows N]
     python3 scripts/bench.py pace [--logs N] [--start N]
+    python3 scripts/bench.py pages [--rows N] [--asked N]
 
 `reading` reads a mix of the corpora (JSON Lines as for score.py; all of tests/corpus if none is
 named) as a round's thread holds it, votes and guesses alike, each comment once. A comment of a
@@ -10,8 +11,9 @@ corpus of votes is read with the question above it, one of guesses with a questi
 round. It tells microseconds per comment, for all of them, for the corpora of votes alone, and for
 chat alone, which is every comment with nothing numeric or placing in it. Seconds differ from
 computer to computer, so it also tells how many times as long reading takes as the least that any
-reader must do: `re.findall(r"\d+", text)` over the same texts in the same run. No reading is kept:
-every figure is that of a comment seen for the first time by a process that has its words loaded.
+reader must do: `re.findall(r"\d+", text)` over the same texts in the same run. The reader keeps no
+comment, but what it found out of a word; that is forgotten before every time, so each figure is that
+of comments seen for the first time by a process that has loaded its languages and read nothing yet.
 
 `intake` takes a CSV of a million made-up comments through reading, storing and settling, and tells
 how many times as long that takes as the least that must be done with the same rows: csv.DictReader,
@@ -19,6 +21,10 @@ re.findall, and one executemany of sqlite3. How the rows are made: bench_intake.
 
 `pace` counts in how many of 100 made-up stitch logs the forecast's range holds the day on which the
 page is truly finished (`bench_pace.py`).
+
+`pages` stores 100,000 made-up comments in an open round, asks for pages over and over, and tells how
+many times as long each takes as a bare FastAPI route that answers with a small JSON, asked in turns
+in the same run. What is measured, and the most that it may take: bench_pages.py.
 
 A new measure is a function and a line in MEASURES. It measures the inside, so it calls it directly.
 """
@@ -39,9 +45,11 @@ from pathlib import Path
 
 from bench_intake import add_intake, intake
 from bench_pace import add_pace, pace
+from bench_pages import add_pages, pages
 from score import lines_of, question_of
 from terminal import Options, finish
 
+from service.ballots.met import forget
 from service.ballots.reader import read_vote
 from service.ballots.reading import Question
 from service.chart.grid import Chart
@@ -124,7 +132,8 @@ def says_nothing(comment: Comment) -> bool:
 
 
 def time_reader(comments: list[Comment]) -> float:
-    """Microseconds per comment of reading all of them once."""
+    """Microseconds per comment of reading all of them once, as the first ones."""
+    forget()
     began = time.perf_counter()
     for text, question in comments:
         read_vote(text, question)
@@ -214,6 +223,7 @@ MEASURES = {
     "reading": Measure("comments read as votes", add_reading, reading),
     "intake": Measure("an export read, stored and settled", add_intake, intake),
     "pace": Measure("how often the forecast's range holds", add_pace, pace),
+    "pages": Measure("pages while very many comments are stored", add_pages, pages),
 }
 
 

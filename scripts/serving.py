@@ -9,8 +9,10 @@ from types import FrameType
 
 import uvicorn
 from fastapi import FastAPI
+from logs import log_as
 
 from service.errors import BadSetting
+from service.settings import Settings
 
 
 def take_port(address: str, port: int) -> socket.socket:
@@ -21,7 +23,7 @@ def take_port(address: str, port: int) -> socket.socket:
     """
     family = socket.AF_INET6 if ":" in address else socket.AF_INET
     try:
-        return socket.create_server((address, port), family=family)
+        made = socket.create_server((address, port), family=family)
     except (OSError, OverflowError) as trouble:
         number = getattr(trouble, "errno", None)
         if number == errno.EADDRINUSE:
@@ -39,6 +41,17 @@ def take_port(address: str, port: int) -> socket.socket:
             f"{address} with port {port} cannot be served on here",
             "give --host 127.0.0.1 and a port from 0 to 65535",
         ) from None
+    # Named as TCP: else asyncio lets each answer's second packet wait for the first one's receipt,
+    # which a browser on the same computer sends only after 40 milliseconds.
+    return socket.socket(family, socket.SOCK_STREAM, socket.IPPROTO_TCP, fileno=made.detach())
+
+
+def is_loopback(address: str) -> bool:
+    """Whether only this computer reaches what is served there."""
+    try:
+        return ipaddress.ip_address(address).is_loopback
+    except ValueError:
+        return address == "localhost"
 
 
 def url_of(taken: socket.socket) -> str:
@@ -64,13 +77,23 @@ class TellingServer(uvicorn.Server):
             self._tell()
 
 
-def serve(app: FastAPI, taken: socket.socket, tell: Callable[[], None]) -> int:
+def serve(app: FastAPI, taken: socket.socket, tell: Callable[[], None], settings: Settings) -> int:
     """Serves until it is stopped, and calls `tell` once it does; the exit status.
+
+    Stopped, it takes no new request and lets those that were begun end, for a while.
 
     Raises:
         KeyboardInterrupt: stopped with Ctrl-C, after what was begun has been tidied up.
     """
-    server = TellingServer(uvicorn.Config(app, log_level="warning", lifespan="on"), tell)
+    log_as(settings.log)
+    config = uvicorn.Config(
+        app,
+        lifespan="on",
+        log_config=None,
+        access_log=False,
+        timeout_graceful_shutdown=settings.stop_wait,
+    )
+    server = TellingServer(config, tell)
 
     def end(number: int, frame: FrameType | None) -> None:
         """Also where a terminal is closed or the system ends, what was begun is tidied up."""

@@ -20,7 +20,7 @@ from pathlib import Path
 from client import Client, in_process
 from demo_shown import play_first_round
 from fastapi import FastAPI
-from serving import serve, take_port, url_of
+from serving import is_loopback, serve, take_port, url_of
 from terminal import Options, finish
 
 from demo.play import Clock
@@ -38,6 +38,9 @@ def make_options() -> Options:
         "--demo", action="store_true", help="play the demo game's first round and serve that"
     )
     options.add_argument("--no-serve", action="store_true", help="end after printing")
+    options.add_argument(
+        "--no-token", action="store_true", help="make no token: where others read what is printed"
+    )
     options.add_argument("--port", type=int, help="the port to serve on; 0 takes any free one")
     options.add_argument("--host", help="the network address to serve on (127.0.0.1)")
     return options
@@ -67,6 +70,11 @@ def make_host_token(client: Client) -> str | None:
     return str(client.post("/tokens", {"name": "host", "role": "host"})["token"])
 
 
+def make_desk_link(client: Client) -> str:
+    """Where a browser is signed in to the desk, once, after the service's own address."""
+    return str(client.post("/desk/links")["path"])
+
+
 def tell_token(token: str | None, *, demo: bool) -> None:
     """Shows a new token, this once, and how it is used."""
     if token is None:
@@ -88,10 +96,23 @@ def tell_start(settings: Settings, *, demo: bool) -> None:
     print(f"Loopstart with {mode}; database {settings.database_shown}; settings {file}{there}.")
 
 
-def tell_place(url: str) -> None:
-    """Where the games are served."""
+def tell_exposure(settings: Settings) -> None:
+    """A warning where others could listen in: passwords and cookies would be read on the way."""
+    if is_loopback(settings.address):
+        return
     print()
-    print(f"Serving on {url}, the API with its pages to try it: {url}/docs")
+    print(
+        f"Careful: on {settings.address} other computers reach Loopstart, and what they send is "
+        "not encrypted. Put a web server with TLS before it; README.md says how."
+    )
+
+
+def tell_place(url: str, link: str) -> None:
+    """Where the games are served, and the link that signs the host in."""
+    print()
+    print("Your desk; the link signs one browser in, once, within an hour:")
+    print(f"  {url}{link}")
+    print(f"Serving on {url}, what viewers see; the API with its pages to try it: {url}/docs")
     print("Ctrl-C ends it.", flush=True)
 
 
@@ -104,14 +125,17 @@ def start(settings: Settings, given: argparse.Namespace, taken: socket.socket | 
             play_first_round(client, clock)
             print()
         # A demo that is not served has nobody to show a token to.
-        token = None if given.demo and taken is None else make_host_token(client)
+        nobody = given.no_token or (given.demo and taken is None)
+        token = None if nobody else make_host_token(client)
+        link = "" if taken is None else make_desk_link(client)
     tell_start(settings, demo=given.demo)
     tell_token(token, demo=given.demo)
+    tell_exposure(settings)
     if taken is None:
         return 0
     try:
         app = _demo_app(settings, clock) if given.demo else create_app(settings)
-        return serve(app, taken, lambda: tell_place(url_of(taken)))
+        return serve(app, taken, lambda: tell_place(url_of(taken), link), settings)
     except KeyboardInterrupt:
         print("Stopped.")
         return 0

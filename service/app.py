@@ -15,7 +15,9 @@ from fastapi_offline import FastAPIOffline
 from service.api import (
     batch_routes,
     comment_routes,
+    desk_routes,
     draw_routes,
+    forget_routes,
     game_routes,
     guess_routes,
     log_routes,
@@ -34,12 +36,18 @@ from service.api import (
     token_routes,
     words_routes,
 )
-from service.api.own_host import OwnHostOnly
+from service.api.metrics import Metrics
 from service.api.problem_models import describe_problems
-from service.api.problems import PROBLEM_HANDLERS
+from service.api.problems import problem_handlers
 from service.api.progress import Progress
+from service.api.request_log import RequestLog
 from service.api.upload_limit import UploadLimit
+from service.api.waiting import WaitingExports
 from service.api.wiring import Wiring
+from service.pages import board_routes, games_routes, sign_in_routes, statics, ways_in_routes
+from service.pages.desk_routers import DESK_ROUTERS
+from service.pages.refusals import answer_problem
+from service.pages.security import SecurityHeaders
 from service.settings import Settings
 from service.store.database import Database
 
@@ -55,6 +63,7 @@ _ROUTERS = (
     batch_routes.router,
     comment_routes.router,
     receipt_routes.router,
+    forget_routes.router,
     tally_routes.router,
     guess_routes.router,
     mystery_routes.router,
@@ -65,6 +74,16 @@ _ROUTERS = (
     reading_routes.router,
     progress_routes.router,
     token_routes.router,
+    desk_routes.router,
+)
+#: Desk and board; they are no part of the API and its document.
+PAGE_ROUTERS = (
+    statics.router,
+    games_routes.router,
+    board_routes.router,
+    sign_in_routes.router,
+    ways_in_routes.router,
+    *DESK_ROUTERS,
 )
 
 
@@ -81,11 +100,14 @@ def create_app(
     `local_token` makes the process that called the host, without a token that is kept.
     """
     use_own_zones()
+    metrics = Metrics(_version())
 
     @asynccontextmanager
     async def lifespan(app: FastAPI) -> AsyncIterator[None]:
         database = Database(settings)
-        app.state.wiring = Wiring(settings, database, clock, local_token, Progress())
+        app.state.wiring = Wiring(
+            settings, database, clock, local_token, Progress(), metrics, WaitingExports()
+        )
         try:
             yield
         finally:
@@ -96,12 +118,13 @@ def create_app(
         summary="Runs a mystery chart played with a community.",
         version=_version(),
         lifespan=lifespan,
-        exception_handlers=PROBLEM_HANDLERS,
+        exception_handlers=problem_handlers(answer_problem),
         swagger_ui_parameters={"validatorUrl": None},
     )
-    app.add_middleware(UploadLimit, megabytes=settings.upload_limit)
-    app.add_middleware(OwnHostOnly)
-    for router in _ROUTERS:
+    app.add_middleware(UploadLimit, megabytes=settings.upload_limit, answer=answer_problem)
+    app.add_middleware(SecurityHeaders)
+    app.add_middleware(RequestLog, metrics=metrics)
+    for router in (*_ROUTERS, *PAGE_ROUTERS):
         app.include_router(router)
     describe_problems(app)
     return app

@@ -12,6 +12,7 @@ Each error holds its data and says in one sentence what is wrong, where, and wha
     │   ├── BadRules             rules of a round or a game that cannot be
     │   ├── BadRuling
     │   ├── BadDraw              sources or numbers that no draw can be held by
+    │   ├── BadPassword          a password for the desk that is easily guessed
     │   ├── BadTemplate          a template of words that cannot be filled in
     │   ├── BadLog               a stitch log, or a question about it, that cannot be
     │   └── BadExport            an export that cannot be read
@@ -26,8 +27,13 @@ Each error holds its data and says in one sentence what is wrong, where, and wha
     ├── AccessRefused
     │   ├── TokenMissing
     │   ├── TokenWrong
-    │   └── TokenTooWeak         a collector's token where a host's is needed
+    │   ├── TokenTooWeak         a collector's token where a host's is needed
+    │   ├── NotSignedIn          a page of the desk, asked for without a session
+    │   ├── SignInRefused        a used link, a wrong password
+    │   ├── TooManyTries         the password was tried too often
+    │   └── FormRefused          a form that is not this desk's own
     ├── BadSetting
+    ├── CopyDiffers              a copy of a database is not what was copied
     ├── ServerUnreachable
     └── ProblemAnswered          the API refused what a client asked
 """
@@ -75,10 +81,8 @@ class ClosesBeforeOpening(BadInput):
     def __init__(self, opens: str, closes: str) -> None:
         self.opens = opens
         self.closes = closes
-        super().__init__(
-            f"the closing {closes} is not after the opening {opens}",
-            "give a closing later than the opening",
-        )
+        what = f"the closing {closes} is not after the opening {opens}"
+        super().__init__(what, "give a closing later than the opening")
 
 
 class BadRules(BadInput):
@@ -91,6 +95,10 @@ class BadRuling(BadInput):
 
 class BadDraw(BadInput):
     """Sources or numbers that no draw can be held by."""
+
+
+class BadPassword(BadInput):
+    """A password for the desk that is too short, too long or easily guessed."""
 
 
 class BadTemplate(BadInput):
@@ -123,11 +131,8 @@ class BinaryExport(BadExport):
 
     def __init__(self, name: str, kind: str = "not text") -> None:
         self.kind = kind
-        super().__init__(
-            name,
-            f"this is {kind}, not a table, a spreadsheet, JSON, a feed or pasted text",
-            "export the comments as CSV or JSON, or paste them as text",
-        )
+        what = f"this is {kind}, not a table, a spreadsheet, JSON, a feed or pasted text"
+        super().__init__(name, what, "export the comments as CSV or JSON, or paste them as text")
 
 
 class ExportTooLarge(BadExport):
@@ -135,11 +140,8 @@ class ExportTooLarge(BadExport):
 
     def __init__(self, limit: int, name: str = "what was handed in") -> None:
         self.limit = limit
-        super().__init__(
-            name,
-            f"it is larger than {limit} MB",
-            "hand it in in parts, or raise the setting LOOPSTART_UPLOAD_LIMIT",
-        )
+        todo = "hand it in in parts, or raise the setting LOOPSTART_UPLOAD_LIMIT"
+        super().__init__(name, f"it is larger than {limit} MB", todo)
 
 
 class NoTextColumn(BadExport):
@@ -153,11 +155,7 @@ class NoTextColumn(BadExport):
     ) -> None:
         self.columns = columns
         seen = ", ".join(columns) if columns else "none"
-        super().__init__(
-            name,
-            f"no column holds the comments' text (columns seen: {seen})",
-            todo,
-        )
+        super().__init__(name, f"no column holds the comments' text (columns seen: {seen})", todo)
 
 
 class SealBroken(LoopstartError):
@@ -210,20 +208,16 @@ class TokenMissing(AccessRefused):
     """No token was sent where one is needed."""
 
     def __init__(self) -> None:
-        super().__init__(
-            "this request carries no token: send the header 'Authorization: Bearer TOKEN' "
-            "with a token of the host."
-        )
+        todo = "send the header 'Authorization: Bearer TOKEN' with a token of the host"
+        super().__init__(f"this request carries no token: {todo}.")
 
 
 class TokenWrong(AccessRefused):
     """The token sent is not one of this service's."""
 
     def __init__(self) -> None:
-        super().__init__(
-            "the token in the Authorization header is not known here: check that it was "
-            "copied whole, or let the host make a new one."
-        )
+        todo = "check that it was copied whole, or let the host make a new one"
+        super().__init__(f"the token in the Authorization header is not known here: {todo}.")
 
 
 class TokenTooWeak(AccessRefused):
@@ -232,10 +226,41 @@ class TokenTooWeak(AccessRefused):
     def __init__(self, role: str, needed: str) -> None:
         self.role = role
         self.needed = needed
-        super().__init__(
-            f"this token is a {role}'s and the request needs a {needed}'s: "
-            f"send a token of the {needed}."
-        )
+        what = f"this token is a {role}'s and the request needs a {needed}'s"
+        super().__init__(f"{what}: send a token of the {needed}.")
+
+
+class NotSignedIn(AccessRefused):
+    """A page of the desk was asked for without a session, or the session has ended."""
+
+    def __init__(self) -> None:
+        super().__init__("you are not signed in to the desk, or no longer: sign in again.")
+
+
+class SignInRefused(AccessRefused):
+    """A link or a password does not open the desk: `what` is wrong, `todo` says what to do."""
+
+    def __init__(self, what: str, todo: str) -> None:
+        self.what = what
+        self.todo = todo
+        super().__init__(f"{what}: {todo}.")
+
+
+class TooManyTries(AccessRefused):
+    """The password was tried too often; it is taken again in `minutes`."""
+
+    def __init__(self, minutes: int) -> None:
+        self.minutes = minutes
+        few = "a minute" if minutes == 1 else f"{minutes} minutes"
+        super().__init__(f"this was tried too often: wait {few}, or use a link to sign in.")
+
+
+class FormRefused(AccessRefused):
+    """A form was sent that is not one of this desk's own pages', or is of an earlier session."""
+
+    def __init__(self) -> None:
+        what = "this form is not of a page that you were given since you signed in"
+        super().__init__(f"{what}: open the page anew and send it from there.")
 
 
 class BadSetting(LoopstartError):
@@ -248,15 +273,22 @@ class BadSetting(LoopstartError):
         super().__init__(f"setting {name}: {what}: {todo}.")
 
 
+class CopyDiffers(LoopstartError):
+    """The table `table` of a copy is not what it is in the database that was copied."""
+
+    def __init__(self, table: str) -> None:
+        self.table = table
+        what = f"the copy differs in the table {table}, so nothing was kept of it"
+        super().__init__(f"{what}: check the disk and copy again.")
+
+
 class ServerUnreachable(LoopstartError):
     """The server at `url` did not answer."""
 
     def __init__(self, url: str, why: str) -> None:
         self.url = url
-        super().__init__(
-            f"the server {url} does not answer ({why}): check that it is running and the "
-            "address is right."
-        )
+        todo = "check that it is running and the address is right"
+        super().__init__(f"the server {url} does not answer ({why}): {todo}.")
 
 
 class ProblemAnswered(LoopstartError):

@@ -11,7 +11,7 @@ import os
 import tomllib
 from difflib import get_close_matches
 from pathlib import Path
-from typing import Annotated, Any
+from typing import Annotated, Any, Literal
 
 from platformdirs import user_data_dir
 from pydantic import AfterValidator, Field, ValidationError
@@ -109,6 +109,17 @@ class Settings(BaseSettings):
         le=4096,
         description="The largest export of a format that can only be read whole (all but tables "
         "and JSON Lines), in megabytes; reading takes up to twenty times as much memory.",
+    )
+    log: Literal["plain", "json"] = Field(
+        default="plain",
+        description="What is logged to standard error: plain tells what goes wrong, json also "
+        "each request, one object of JSON a line.",
+    )
+    stop_wait: int = Field(
+        default=60,
+        ge=1,
+        le=3600,
+        description="The seconds that requests have to end when the service is stopped.",
     )
 
     @classmethod

@@ -42,8 +42,15 @@ def short_day(day: date, *, year: bool = False) -> str:
     return format_date(day, "d MMM y" if year else "d MMM", locale=ENGLISH)
 
 
+def local_in_words(at: datetime, zone: ZoneInfo) -> str:
+    """An aware instant in one zone, without its name: "Sunday 1 March 2026 at 18:00"."""
+    return f"{_formatted(at, zone, f'{_DAY} y')} at {_clock(at, zone)}"
+
+
 def zone_in_words(at: datetime, zone: ZoneInfo, locale: str = ENGLISH) -> str:
     """The zone by its place, "Buenos Aires time"; one without a place by its offset from UTC."""
+    if _is_utc(zone):
+        return "UTC"
     area, _, place = zone.key.partition("/")
     if not place or area == "Etc":
         return f"UTC{_formatted(at, zone, 'xxx')}"
@@ -67,9 +74,9 @@ def time_left(now: datetime, until: datetime) -> str:
 
 def _whole(at: datetime, zone: ZoneInfo, locale: str) -> str:
     """The day in full and the time, with the zone's name."""
-    named = "UTC" if _is_utc(zone) else zone_in_words(at, zone, locale)
+    named = zone_in_words(at, zone, locale)
     if _is_english(locale):
-        return f"{_formatted(at, zone, f'{_DAY} y')} at {_clock(at, zone)} {named}"
+        return f"{local_in_words(at, zone)} {named}"
     day = format_date(at.astimezone(zone).date(), "full", locale=locale)
     return f"{day}, {_clock(at, zone)} {named}"
 

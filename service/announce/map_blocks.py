@@ -134,7 +134,7 @@ class LegendBlock:
                 if sign is None:
                     beside = _scale(brush, group, (x, y, side), self.size)
                 else:
-                    _swatch(brush, group, (x, y, side), sign)
+                    draw_swatch(brush, group, (x, y, side), sign)
                     beside = side + self.size * 0.6
                 where = (x + beside, baseline, self.size)
                 brush.text(group, words, where, anchor="start")
@@ -144,9 +144,10 @@ class LegendBlock:
 _SCALE = "no votes to most votes"
 
 
-def _swatch(
+def draw_swatch(
     brush: Brush, parent: ET.Element, where: tuple[float, float, float], sign: Sign
 ) -> None:
+    """One page as the legend shows it; `where` is x, y and its side."""
     x, y, side = where
     box = {"x": x, "y": y, "width": side, "height": side, "stroke-width": max(side * 0.03, 0.5)}
     ground = GROUNDS.get(sign, "votable")

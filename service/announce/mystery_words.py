@@ -16,7 +16,7 @@ from service.announce.instants import instant_in_words
 from service.counting.wording import how_many, listed, sentence
 
 Wanted = Literal["title", "title and designer", "title or designer"]
-_ASKED: dict[Wanted, str] = {
+ASKED_IN_WORDS: dict[Wanted, str] = {
     "title": "the title of the piece",
     "title and designer": "the title of the piece and its designer",
     "title or designer": "the title of the piece or its designer",
@@ -74,7 +74,7 @@ def opening_of_guessing(told: Guessing) -> str:
         until = f"on {instant_in_words(told.ends, told.zone, told.also)}, or earlier with the first right guess"
     return _paragraphs(
         f"{told.game}: guessing is open.",
-        f"What is it? Write {_ASKED[told.wants]} in a comment. {per_voter}, and of each comment "
+        f"What is it? Write {ASKED_IN_WORDS[told.wants]} in a comment. {per_voter}, and of each comment "
         f"{'the first name' if told.names_per_comment == 1 else f'the first {names}'}.",
         f"Guesses count from {instant_in_words(told.opens, told.zone, told.also)} on. Guessing ends {until}. "
         "The earliest right guess wins; an edited comment counts from its last edit.",

@@ -103,17 +103,20 @@ def outcome(result: Result) -> str:
     return f"{pages} have {votes} each, and there is no winner yet. {voters}"
 
 
-def votes_in_lines(result: Result) -> str:
-    """The pages with votes, a line for each number of votes."""
+def votes_in_lines(tally: Iterable[tuple[int, int]]) -> list[str]:
+    """The votes, a line for each number of them: "3 votes each: pages 4 and 7".
+
+    `tally` is page and votes, most votes first.
+    """
     by_votes: dict[int, list[int]] = {}
-    for page, votes in result.tally:
+    for page, votes in tally:
         by_votes.setdefault(votes, []).append(page)
-    return "\n".join(
+    return [
         f"{how_many(votes, 'vote')} each: pages {page_ranges(pages)}"
         if len(pages) > 1
         else f"{how_many(votes, 'vote')}: page {pages[0]}"
         for votes, pages in by_votes.items()
-    )
+    ]
 
 
 def tie_in_words(result: Result, zone: ZoneInfo) -> Iterable[str]:

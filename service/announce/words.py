@@ -125,7 +125,7 @@ def result_values(
         voters=result.figures.ballots,
         headline=_headline(result),
         outcome=outcome(result),
-        votes=votes_in_lines(result),
+        votes="\n".join(votes_in_lines(result.tally)),
         steps="\n".join(tie_in_words(result, heading.zone)),
         counted=counted_in_words(result),
         looks=change.why if change is not None and change.looks else "",

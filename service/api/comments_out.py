@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from service.api.comment_models import CommentOut, ReadingOut, RulingOut
 from service.api.shapes import SpanOut
+from service.counting.pseudonyms import shown_name
 from service.counting.result import Ballot, SetAside
 from service.counting.round import ReadComment
 from service.counting.running import Listed, written_order
@@ -23,7 +24,7 @@ def comment_out(comment: ReadComment, outcome: Ballot | SetAside) -> CommentOut:
     aside = outcome if isinstance(outcome, SetAside) else None
     return CommentOut(
         key=comment.key,
-        author=comment.author,
+        author=shown_name(comment.author),
         text=comment.text,
         written=SpanOut.of(comment.written),
         is_host=comment.is_host,

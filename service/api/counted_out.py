@@ -18,6 +18,7 @@ from service.api.tally_models import (
     UnreadableOut,
     VotesOut,
 )
+from service.counting.pseudonyms import shown_name
 from service.counting.result import Ballot, SetAside
 from service.counting.round import RoundRules
 from service.counting.running import Listed
@@ -105,7 +106,7 @@ def _ballot(one: Listed[Ballot]) -> BallotOut:
     ballot = one.outcome
     return BallotOut(
         key=ballot.key,
-        author=ballot.author,
+        author=shown_name(ballot.author),
         text=one.comment.text,
         pages=list(ballot.pages),
         written=SpanOut.of(ballot.written),
@@ -117,7 +118,7 @@ def _set_aside(one: Listed[SetAside]) -> SetAsideOut:
     aside, comment = one.outcome, one.comment
     return SetAsideOut(
         key=aside.key,
-        author=aside.author,
+        author=shown_name(aside.author),
         text=comment.text,
         cause=aside.cause,
         why=aside.why,

@@ -20,20 +20,18 @@ from service.api.game_models import (
     PagesOut,
     RoundInGameOut,
 )
+from service.api.making_games import make_game_of
 from service.api.problem_models import problems
 from service.api.shapes import moment_or_none
 from service.api.wiring import Now, Reading, Writing, host_only
 from service.comments.times import zone_of
 from service.store.answers import check_tells_nothing, seal_answer
 from service.store.games import (
-    NewGame,
     all_games,
     change_game,
     chart_of,
     game_named,
-    make_game,
     page_states,
-    set_page,
 )
 from service.store.pages import say_page
 from service.store.rounds import all_rounds
@@ -50,12 +48,7 @@ _HOST: dict[str, Any] = {"dependencies": [host_only]}
 )
 def post_game(new: GameIn, session: Writing, now: Now) -> GameForHostOut:
     """Makes a game and seals its answer. The answer is never told again, only its seal."""
-    game = make_game(session, _new_game(new), now)
-    for page in new.stitched:
-        set_page(session, game, page, "stitched", now)
-    if new.answer is not None:
-        seal_answer(session, game, new.answer.to_answer(), secrets.token_bytes(32), now)
-    return _for_host(session, game)
+    return _for_host(session, make_game_of(session, new, secrets.token_bytes(32), now))
 
 
 @router.get("", summary="List the games", responses=problems(401, 403), **_HOST)
@@ -119,24 +112,6 @@ def put_page(game: str, page: int, said: PageIn, session: Writing, now: Now) -> 
     """
     say_page(session, game_named(session, game), page, said.state, now)
     return PageOut(page=page, state=said.state)
-
-
-def _new_game(new: GameIn) -> NewGame:
-    zone = zone_of(new.zone)
-    return NewGame(
-        slug=new.slug,
-        name=new.name,
-        zone=new.zone,
-        chart=new.chart.to_chart(),
-        next_from=new.next_from,
-        hosts=tuple(new.hosts),
-        languages=tuple(new.languages),
-        wants=new.wants,
-        names_per_comment=new.names_per_comment,
-        guesses_per_voter=new.guesses_per_voter,
-        guesses_open=moment_or_none(new.guesses_open, zone),
-        guesses_close=moment_or_none(new.guesses_close, zone),
-    )
 
 
 def _for_host(session: Session, game: GameRow) -> GameForHostOut:

@@ -8,6 +8,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from service.api.shapes import In, MomentIn, Out, SpanOut, Words, example
+from service.counting.pseudonyms import shown_name
 from service.mystery.guess import GuessOutcome
 from service.mystery.judged import GuessRuling
 from service.mystery.window import GuessCause, Standing
@@ -114,7 +115,7 @@ class GuessOut(Out):
         return cls(
             key=judged.key,
             round=found.round_number,
-            author=judged.author,
+            author=shown_name(judged.author),
             text=found.text,
             written=SpanOut.of(judged.written),
             is_host=judged.is_host,

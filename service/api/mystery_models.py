@@ -11,13 +11,11 @@ from sqlmodel import Session
 from service.api.prize_models import PrizeOut
 from service.api.shapes import In, Out, Words, example
 from service.mystery.answer import Wants
-from service.store.answers import alias_notes, sealed_at
+from service.store.mystery_facts import mystery_facts
 from service.store.mystery_words import Announcement, Occasion
-from service.store.prizes import prize_of
 from service.store.reveals import Revealed
 from service.store.tables import GameRow
-from service.store.window import GuessingState, guessing_state
-from service.store.winners import winners_of
+from service.store.window import GuessingState
 
 #: Names the shape of a reveal for whoever checks one.
 REVEAL_FORMAT: Literal["loopstart reveal 1"] = "loopstart reveal 1"
@@ -80,24 +78,22 @@ class MysteryOut(Out):
     @classmethod
     def of(cls, session: Session, game: GameRow, now: datetime) -> MysteryOut:
         """The public facts of a game's mystery; no answer is read for them."""
-        prize = prize_of(session, game)
-        winners = winners_of(session, game)
+        facts = mystery_facts(session, game, now)
         return cls(
-            seal=game.seal,
-            sealed=sealed_at(session, game),
+            seal=facts.seal,
+            sealed=facts.sealed,
             alias_notes=[
-                AliasNoteOut(number=note.number, at=note.at, seal=note.seal)
-                for note in alias_notes(session, game)
+                AliasNoteOut(number=note.number, at=note.at, seal=note.seal) for note in facts.notes
             ],
             wants=game.wants,
             names_per_comment=game.names_per_comment,
             guesses_per_voter=game.guesses_per_voter,
-            guessing=guessing_state(game, now),
+            guessing=facts.guessing,
             opens=game.guesses_open,
             ends=game.guesses_close,
-            prize=None if prize is None else PrizeOut.of(prize),
-            winner_announced=winners[0].at if winners else None,
-            revealed=game.revealed,
+            prize=None if facts.prize is None else PrizeOut.of(facts.prize),
+            winner_announced=facts.winner_announced,
+            revealed=facts.revealed,
         )
 
 

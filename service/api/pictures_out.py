@@ -99,14 +99,15 @@ class Sending:
 
 
 def _sending(request: Request, caller: AnyCaller) -> Sending:
-    return Sending(_tags(request), caller)
+    return Sending(tags_of(request), caller)
 
 
 def _sending_to_all(request: Request) -> Sending:
-    return Sending(_tags(request), None)
+    return Sending(tags_of(request), None)
 
 
-def _tags(request: Request) -> frozenset[str]:
+def tags_of(request: Request) -> frozenset[str]:
+    """The tags of the copies that the caller has (RFC 9110, section 13.1.2)."""
     named = request.headers.get("If-None-Match", "").split(",")
     return frozenset(each.strip().removeprefix("W/") for each in named if each.strip())
 

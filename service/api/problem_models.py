@@ -75,7 +75,7 @@ def problems(*statuses: int) -> dict[int | str, dict[str, Any]]:
 def describe_problems(app: FastAPI) -> None:
     """Let the app's OpenAPI document give problems their own media type.
 
-    The framework describes every answer with a model as `application/json`.
+    The framework describes them as what the route answers otherwise.
     """
     undescribed = app.openapi
 

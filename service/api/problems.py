@@ -17,22 +17,28 @@ from urllib.parse import quote
 from fastapi import Request
 from fastapi.exceptions import RequestValidationError
 from fastapi.responses import Response
-from sqlalchemy.exc import OperationalError
+from sqlalchemy.exc import DatabaseError
 from starlette.exceptions import HTTPException
 from starlette.routing import Match
 
+from service.api.database_trouble import sentence_of
 from service.errors import (
     AccessRefused,
     AlreadyThere,
     BadInput,
     BadSetting,
+    CopyDiffers,
     ExportTooLarge,
+    FormRefused,
     LoopstartError,
     NotFound,
+    NotSignedIn,
     ProblemAnswered,
     SealBroken,
     ServerUnreachable,
+    SignInRefused,
     TokenTooWeak,
+    TooManyTries,
     WrongState,
 )
 
@@ -50,7 +56,12 @@ STATUSES: Mapping[type[LoopstartError], int] = {
     AlreadyThere: 409,
     AccessRefused: 401,
     TokenTooWeak: 403,
+    NotSignedIn: 403,
+    SignInRefused: 403,
+    FormRefused: 403,
+    TooManyTries: 429,
     BadSetting: 503,
+    CopyDiffers: 503,
     ServerUnreachable: 502,
     ProblemAnswered: 502,
 }
@@ -98,6 +109,12 @@ class ProblemAnswer(Response):
         super().__init__(json.dumps(content), problem.status, headers)
 
 
+#: A problem, and the headers that its answer needs.
+Told = tuple[Problem, Mapping[str, str]]
+#: Shows a problem to whoever asked: as problem details, or as a page.
+AnswerProblem = Callable[[Request, Problem, Mapping[str, str]], Response]
+
+
 def _address(request: Request) -> str:
     """The path as it was sent, percent signs and all; a server need not tell it."""
     sent = request.scope.get("raw_path")
@@ -128,19 +145,24 @@ def problem_of(error: LoopstartError) -> Problem:
     return Problem(status_of(kind), str(error), address_of(kind), title_of(kind), more)
 
 
-def _answer_own(request: Request, error: LoopstartError) -> Response:
-    refused = isinstance(error, AccessRefused) and status_of(type(error)) == 401
-    headers = {"WWW-Authenticate": "Bearer"} if refused else None
-    return ProblemAnswer(request, problem_of(error), headers)
+def _tell_own(request: Request, error: LoopstartError) -> Told:
+    del request
+    headers = {}
+    if isinstance(error, AccessRefused) and status_of(type(error)) == 401:
+        headers = {"WWW-Authenticate": "Bearer"}
+    elif isinstance(error, TooManyTries):
+        headers = {"Retry-After": str(error.minutes * 60)}
+    return problem_of(error), headers
 
 
-def _answer_invalid(request: Request, error: RequestValidationError) -> Response:
-    errors = [_place_of(one) | {"detail": _plain(one)} for one in error.errors()]
+def _tell_invalid(request: Request, error: RequestValidationError) -> Told:
+    del request
+    errors = [_place_of(one) | {"detail": plain_sentence(one)} for one in error.errors()]
     first = errors[0]
     where = first.get("pointer") or first.get("parameter") or "the request"
     others = f" (and {len(errors) - 1} more)" if len(errors) > 1 else ""
     detail = f"the request is not valid at {where}: {first['detail']}{others}: see /docs."
-    return ProblemAnswer(request, Problem(422, detail, more={"errors": errors}))
+    return Problem(422, detail, more={"errors": errors}), {}
 
 
 def _place_of(one: Mapping[str, Any]) -> dict[str, str]:
@@ -155,27 +177,27 @@ def _place_of(one: Mapping[str, Any]) -> dict[str, str]:
     return {"pointer": "#" + "".join(f"/{step}" for step in escaped)}
 
 
-def _plain(one: Mapping[str, Any]) -> str:
+def plain_sentence(one: Mapping[str, Any]) -> str:
+    """What pydantic says of one mistake, in words for a person."""
     told = _PLAINER.get(one["type"], str(one["msg"]).removeprefix("Value error, "))
     return told[:1].lower() + told[1:]
 
 
-def _answer_framework(request: Request, error: HTTPException) -> Response:
+def _tell_framework(request: Request, error: HTTPException) -> Told:
     if isinstance(error.__cause__, LoopstartError):
-        return _answer_own(request, error.__cause__)
+        return _tell_own(request, error.__cause__)
     if error.status_code == 404:
         detail = "there is nothing at this address: see /docs for those there are."
     elif error.status_code == 405:
         # Where files are shown there is no route of the service: they can only be got.
         allowed = _methods_at(request) or ["GET"]
         detail = f"{request.method} cannot be used at this address: use {' or '.join(allowed)}."
-        problem = Problem(405, detail)
-        return ProblemAnswer(request, problem, {"Allow": ", ".join(allowed)})
+        return Problem(405, detail), {"Allow": ", ".join(allowed)}
     elif error.status_code == 400:
         detail = "the request's body cannot be read: check that it was sent whole, as /docs says."
     else:
         detail = error.detail
-    return ProblemAnswer(request, Problem(error.status_code, detail), error.headers)
+    return Problem(error.status_code, detail), error.headers or {}
 
 
 def _methods_at(request: Request) -> list[str]:
@@ -190,24 +212,36 @@ def _methods_at(request: Request) -> list[str]:
     ]
 
 
-def _answer_database(request: Request, error: Exception) -> Response:
-    del error
-    detail = "the database does not answer or is busy: try again in a moment; nothing was changed."
-    return ProblemAnswer(request, Problem(503, detail))
+def _tell_database(request: Request, error: DatabaseError) -> Told:
+    del request
+    detail = sentence_of(error)
+    if detail is None:
+        raise error  # a defect of this service, answered and logged as any other
+    return Problem(503, detail), {}
 
 
-def _answer_failure(request: Request, error: Exception) -> Response:
+def _tell_failure(request: Request, error: Exception) -> Told:
     """A defect of this service; what it was is in the server's log and told to nobody else."""
-    del error
+    del request, error
     detail = "this service failed and changed nothing: try again; the server's log says why."
-    return ProblemAnswer(request, Problem(500, detail))
+    return Problem(500, detail), {}
 
 
-#: For the app: every error is answered as problem details.
-PROBLEM_HANDLERS: dict[int | type[Exception], Callable[[Request, Any], Response]] = {
-    LoopstartError: _answer_own,
-    RequestValidationError: _answer_invalid,
-    HTTPException: _answer_framework,
-    OperationalError: _answer_database,
-    Exception: _answer_failure,
+_TELLING: dict[type[Exception], Callable[[Request, Any], Told]] = {
+    LoopstartError: _tell_own,
+    RequestValidationError: _tell_invalid,
+    HTTPException: _tell_framework,
+    DatabaseError: _tell_database,
+    Exception: _tell_failure,
 }
+
+
+def problem_handlers(
+    answer: AnswerProblem,
+) -> dict[int | type[Exception], Callable[[Request, Any], Response]]:
+    """For the app: every error is told as a problem, and answered as `answer` shows it."""
+
+    def handler(tell: Callable[[Request, Any], Told]) -> Callable[[Request, Any], Response]:
+        return lambda request, error: answer(request, *tell(request, error))
+
+    return {kind: handler(tell) for kind, tell in _TELLING.items()}

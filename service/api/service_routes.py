@@ -2,17 +2,28 @@
 
 from __future__ import annotations
 
-from typing import Literal
+from contextlib import suppress
+from typing import Any, Literal
 
 from fastapi import APIRouter, Request
+from sqlalchemy.exc import DatabaseError
 
+from service.api.metrics import OpenMetrics
 from service.api.problem_models import ProblemKindOut, problems
 from service.api.problems import address_of, status_of, title_of
 from service.api.shapes import Out, example
-from service.api.wiring import Parts
+from service.api.wiring import Parts, host_only
 from service.errors import LoopstartError, NotFound
 
 router = APIRouter(prefix="/api", tags=["the service"])
+_EXAMPLE: dict[str, Any] = {
+    "schema": {
+        "type": "string",
+        "examples": [
+            "# TYPE loopstart_requests_running gauge\nloopstart_requests_running 1.0\n# EOF\n"
+        ],
+    }
+}
 
 
 class HealthOut(Out):
@@ -20,15 +31,50 @@ class HealthOut(Out):
 
     model_config = example({"status": "ready", "version": "0.1.0"})
 
-    status: Literal["ready", "not set up"]
+    status: Literal["ready", "not set up", "no database"]
     version: str
+
+
+class ReadyOut(Out):
+    """The service can do its work."""
+
+    model_config = example({"ready": True})
+
+    ready: Literal[True]
 
 
 @router.get("/health", summary="Whether the service is well")
 def get_health(request: Request, parts: Parts) -> HealthOut:
-    """Answers `ready` once the database stands with this version's tables."""
-    ready = parts.database.is_ready()
-    return HealthOut(status="ready" if ready else "not set up", version=request.app.version)
+    """Answers as long as the service runs; `ready` while the database has this version's tables.
+
+    A service without its database need not be started anew: it finds it again by itself.
+    """
+    status: Literal["ready", "not set up", "no database"] = "no database"
+    with suppress(DatabaseError):
+        status = "ready" if parts.database.is_ready() else "not set up"
+    return HealthOut(status=status, version=request.app.version)
+
+
+@router.get("/ready", summary="Whether requests can be answered", responses=problems(503))
+def get_ready(parts: Parts) -> ReadyOut:
+    """Answers 200 while the database can be read, else 503: for what shares out requests."""
+    parts.database.check_ready()
+    return ReadyOut(ready=True)
+
+
+@router.get(
+    "/metrics",
+    summary="Figures of this process",
+    response_class=OpenMetrics,
+    dependencies=[host_only],
+    responses={200: {"content": {OpenMetrics.media_type: _EXAMPLE}}, **problems(401, 403)},
+)
+def get_metrics(parts: Parts) -> OpenMetrics:
+    """Requests by method, route and status, how long they took, and what the process uses.
+
+    In the OpenMetrics text format, version 1.0.0. Where several processes serve, it is one's.
+    """
+    return OpenMetrics(parts.metrics.text())
 
 
 @router.get("/problems", summary="Every kind of problem this service answers with")

@@ -7,7 +7,7 @@ from starlette.exceptions import HTTPException
 from starlette.requests import Request
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
-from service.api.problems import ProblemAnswer, problem_of
+from service.api.problems import AnswerProblem, problem_of
 from service.errors import ExportTooLarge
 
 #: A form's own lines around the export.
@@ -17,8 +17,9 @@ _ROOM = 100_000
 class UploadLimit:
     """Refuses a request that is larger than the limit, with one sentence (413)."""
 
-    def __init__(self, app: ASGIApp, megabytes: int) -> None:
+    def __init__(self, app: ASGIApp, megabytes: int, answer: AnswerProblem) -> None:
         self._app = app
+        self._answer = answer
         self._error = ExportTooLarge(megabytes)
         self._most = megabytes * 1_000_000 + _ROOM
 
@@ -29,7 +30,8 @@ class UploadLimit:
             return
         told = Headers(scope=scope).get("content-length", "")
         if told.isdecimal() and int(told) > self._most:
-            await ProblemAnswer(Request(scope), problem_of(self._error))(scope, receive, send)
+            refused = self._answer(Request(scope), problem_of(self._error), {})
+            await refused(scope, receive, send)
             return
         received = 0
 

@@ -11,7 +11,9 @@ from fastapi import Depends, Request, Security
 from fastapi.security import HTTPAuthorizationCredentials, HTTPBearer
 from sqlmodel import Session
 
+from service.api.metrics import Metrics
 from service.api.progress import Progress
+from service.api.waiting import WaitingExports
 from service.errors import TokenMissing, TokenTooWeak, TokenWrong
 from service.settings import Settings
 from service.store.database import Database
@@ -27,6 +29,8 @@ class Wiring:
     clock: Callable[[], datetime]
     local_token: str | None
     progress: Progress
+    metrics: Metrics
+    waiting: WaitingExports
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,17 +41,23 @@ class Caller:
     role: str
 
 
-def _wiring(request: Request) -> Wiring:
+def wiring_of(request: Request) -> Wiring:
+    """The parts of the app that was asked."""
     wiring = getattr(request.app.state, "wiring", None)
     if not isinstance(wiring, Wiring):
         raise TypeError("the app has not been started: run its lifespan")
     return wiring
 
 
-Parts = Annotated[Wiring, Depends(_wiring)]
+# What waits for nothing is awaited: the framework would give it a thread of its own.
+async def _parts(request: Request) -> Wiring:
+    return wiring_of(request)
 
 
-def _now(parts: Parts) -> datetime:
+Parts = Annotated[Wiring, Depends(_parts)]
+
+
+async def _now(parts: Parts) -> datetime:
     return parts.clock()
 
 

@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from service.ballots.lexicon import NUMBER, bits_of
 from service.ballots.scanning import DIGITS, END, QUOTE, SOFT, WORD
 from service.ballots.scene import Scene
 
 _SOFT_BEFORE = frozenset({":", "=", "-", ",", "*", "(", ">", "[", "/"})
+#: Kinds of tokens that are read on before a number.
+_READ_BEFORE = frozenset({WORD, END, SOFT, QUOTE})
 #: Before "p. 29", "op. 23" the full stop ends no sentence.
 _CUES = frozenset({"page", "number"})
+_CHOICE = bits_of("choice_before")
 _ABBREVIATIONS = frozenset({"op", "vol", "ep"})
 #: What reaches over a comma, and over a colon, which says "is": "page: 56", "age: 56".
 _CROSSED = frozenset({"choice_before", "lucky_before", "fillers"})
@@ -39,6 +43,8 @@ def read_before(scene: Scene, first: int) -> Beside:
     """What stands right before token `first`."""
     tokens = scene.tokens
     side = Beside(at=first - 1)
+    if first and tokens[first - 1].kind not in _READ_BEFORE:
+        return side
     while side.at >= 0:
         token = tokens[side.at]
         if token.kind == WORD or (token.kind == END and token.text == "."):
@@ -78,7 +84,7 @@ def _take_word_before(scene: Scene, side: Beside, first: int) -> bool:
         side.page = True
     elif group == "number":
         side.number = True
-    elif not group and tokens[side.at].text in scene.lexicon.numbers:
+    elif not group and scene.signs[side.at] & NUMBER:
         return False
     elif group != "fillers":
         side.group = "" if group == "neutral_before" else group
@@ -120,7 +126,7 @@ def read_after(scene: Scene, after: int) -> Beside:
     token = tokens[side.at]
     if token.kind in {WORD, "mixed"}:
         group, count = lexicon.after(tokens, side.at)
-        step = lexicon.group("page").after(tokens, side.at)
+        step = scene.begins("page", side.at)
         if step:
             # An ordinal is cued by the page word behind it: "42nd page".
             side.page = True
@@ -128,8 +134,9 @@ def read_after(scene: Scene, after: int) -> Beside:
             side.group = group
             return side
         side.group = "" if group == "neutral_after" else group
-        said_again = not group and scene.begins("choice_before", side.at) > 0
-        side.clear = bool(group) or said_again or token.text in lexicon.numbers
+        sign = scene.signs[side.at]
+        said_again = not group and sign & _CHOICE and scene.begins("choice_before", side.at) > 0
+        side.clear = bool(group or said_again or sign & NUMBER)
         side.phrase = side.at
         side.at += count
     elif token.kind == SOFT and token.text in {",", "-", "("} and side.at + 1 < len(tokens):

@@ -6,8 +6,9 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from service.ballots.beside import Beside
-from service.ballots.mentions import Mention, Standing
+from service.ballots.mentions import Mention
 from service.ballots.scene import Scene
+from service.ballots.stands import Standing
 
 _SMALL = 11
 #: Why a number word is no number.

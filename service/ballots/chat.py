@@ -11,14 +11,15 @@ import re
 import unicodedata
 from collections import defaultdict
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cache
 
 from service.ballots.language import Language, Phrase
 from service.ballots.languages import LANGUAGES
+from service.ballots.met import Met
 from service.ballots.numerals import ROMANS
-from service.ballots.stretched import STRETCHED
-from service.ballots.tongue import ENGLISH, Telling, tellings
+from service.ballots.scanning import STRETCHED
+from service.ballots.tellings import ENGLISH, Telling, tellings
 
 #: The words of Latin scripts, cut as the scanner cuts them. A digit and the marks that blank or
 #: quote a line are pieces too, so that one look into a set finds any of them.
@@ -42,7 +43,7 @@ class Watch:
 
     #: Words of which one is enough.
     words: frozenset[str]
-    #: Everyday words that tell something only together, by the longest of them.
+    #: Words that tell something only together, by the longest of them that is no everyday word.
     together: dict[str, list[frozenset[str]]]
     #: Number words of any language, for short comments.
     numerals: frozenset[str]
@@ -50,23 +51,44 @@ class Watch:
     pages: frozenset[str]
     #: Words of much chat that are looked at more closely: the longest above, roman numerals.
     closely: frozenset[str]
+    #: What each part of a comment tells.
+    told: Met[int] = field(init=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "told", Met(lambda part: _told_by(part, self)))
 
 
 def is_chat(text: str, plain: str, switched_on: tuple[str, ...]) -> bool:
     """Whether nothing in this comment (`plain` is its plain text) could decide anything."""
-    if not plain.isascii() and _OTHER_LETTER.search(plain):
-        return False
-    if STRETCHED.search(plain):
-        return False  # "seventeeen" is a number
-    pieces = _PIECES.findall(plain)
     watch = watch_of(switched_on)
-    if not watch.words.isdisjoint(pieces):
+    parts = plain.split(" ")
+    told = sum(map(watch.told.__getitem__, parts))
+    if told >= _WATCHED and told < _MAY_BE_ANYTHING:
         watch = watch_of(ALL)
-        if not watch.words.isdisjoint(pieces):
-            return False
-    if len(pieces) <= _SHORT and not watch.numerals.isdisjoint(pieces):
+        told = sum(map(watch.told.__getitem__, parts))
+    if told >= _WATCHED:
         return False
-    return watch.closely.isdisjoint(pieces) or not _may_decide(text, pieces, watch)
+    if told % _NUMERAL <= _SHORT and told % _CLOSELY >= _NUMERAL:
+        return False
+    return told < _CLOSELY or not _may_decide(text, _PIECES.findall(plain), watch)
+
+
+#: What a part of a comment tells, as counts that are added up: how many words it has, and how many
+#: of them are number words, are looked at more closely, are watched for; the last is for letters of
+#: other scripts and words with a letter said for longer ("seventeeen" is a number).
+_NUMERAL, _CLOSELY, _WATCHED, _MAY_BE_ANYTHING = (1 << bits for bits in (20, 40, 60, 80))
+
+
+def _told_by(part: str, watch: Watch) -> int:
+    """What the text between two spaces tells, as such counts."""
+    if STRETCHED.search(part) or (not part.isascii() and _OTHER_LETTER.search(part)):
+        return _MAY_BE_ANYTHING
+    pieces = [part] if part.isascii() and part.isalpha() else _PIECES.findall(part)
+    told = len(pieces)
+    for piece in pieces:
+        told += _NUMERAL * (piece in watch.numerals) + _CLOSELY * (piece in watch.closely)
+        told += _WATCHED * (piece in watch.words)
+    return told
 
 
 def _may_decide(text: str, pieces: list[str], watch: Watch) -> bool:
@@ -103,12 +125,12 @@ def watch_of(switched_on: tuple[str, ...]) -> Watch:
     usual = {phrase[0] for phrase in _phrases(home, _USUAL) if len(phrase) == 1}
     together: dict[str, list[frozenset[str]]] = defaultdict(list)
     for phrase in _phrases(home, _DECIDING + _PLACING):
-        said = frozenset(phrase) - {"*"}
+        said = frozenset(filter(_PIECES.fullmatch, phrase))
         rare = [word for word in said if word not in usual and len(word) > 1]
-        if rare or len(said) == 1:
-            words.add(max(rare or said, key=_by_length))
-        else:
-            together[max(said, key=_by_length)].append(said)
+        if len(said) == 1:
+            words |= said
+        elif said:
+            together[max(rare or said, key=_by_length)].append(said)
     return Watch(
         frozenset(words),
         dict(together),

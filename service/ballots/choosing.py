@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from service.ballots import stands
 from service.ballots.case import SMALL_TALK, THE_WORD
 from service.ballots.corrections import correct
 from service.ballots.elsewhere import BELONGS, MEASURED, NAMES_ELSE, SOMEBODYS_AGE
+from service.ballots.lexicon import bits_of
 from service.ballots.lists import back_to_the_question, join_ranges, link_lists
-from service.ballots.mentions import Mention, Standing
+from service.ballots.mentions import Mention
 from service.ballots.numbered import read_numbering
 from service.ballots.scanning import SOFT
 from service.ballots.scene import Scene
@@ -17,6 +19,7 @@ from service.ballots.voices import VOICES, read_voices
 
 #: Rules by which a number word is no number: they make no talk of numbers.
 _JUST_WORDS = frozenset({SMALL_TALK, THE_WORD, "an ordinal without a page word"})
+_UNDECIDED = frozenset({stands.UNSURE, stands.BARE})
 _WEAKLY_OTHER = frozenset({BELONGS, SMALL_TALK, NAMES_ELSE})
 _SPEAKING_OF_VOTES = ("voting", "page", "suggesting")
 #: A comment of fewer words may be a vote in any words.
@@ -25,49 +28,68 @@ _TALK = 7
 _SMALL = 12
 
 
+#: Words without one of which nothing of this kind is said.
+_SUMS = bits_of("times", "plus", "minus", "divided_by", "less_than")
+_SAID_BACK = bits_of("question_before")
+_RANKS = bits_of("first_choice", "second_choice", "third_choice")
+
+
 def weigh(scene: Scene, mentions: list[Mention]) -> None:
     """Change the mentions' standings by what stands between and around them."""
+    present = scene.present
     several = len(mentions) > 1  # what sets numbers against one another needs two
     if several:
         read_numbering(scene, mentions)
         join_ranges(scene, mentions)
-        join_sums(scene, mentions)
-    back_to_the_question(scene, mentions)
-    if scene.present & VOICES or scene.quoted:
+        if present & _SUMS:
+            join_sums(scene, mentions)
+    if present & _SAID_BACK:
+        back_to_the_question(scene, mentions)
+    if present & VOICES or scene.quoted:
         read_voices(scene, mentions)
     if several:
         link_lists(scene, mentions)
     _raise_called(scene, mentions)
     if several:
-        _doubt_repeats(scene, mentions)
+        rules = {one.rule for one in mentions if one.standing == stands.OTHER}
+        if not rules.isdisjoint(_TOLD_BEFORE):
+            _doubt_repeats(scene, mentions)
         correct(scene, mentions)
         _set_aside_talk(scene, mentions)
 
 
 def _raise_called(scene: Scene, mentions: list[Mention]) -> None:
     """As in "110 for me, 95 as reserve": called a first or second choice, so it is one."""
+    ranking = scene.present & _RANKS
     for one in mentions:
-        called = one.standing in {Standing.UNSURE, Standing.BARE} or one.rule in _WEAKLY_OTHER
+        if not (ranking or one.rank):
+            continue
+        called = one.standing in _UNDECIDED or one.rule in _WEAKLY_OTHER
         if called and _rank(scene, one):
-            one.standing, one.rule = Standing.ALONE, "called a first or second choice"
+            one.standing, one.rule = stands.ALONE, "called a first or second choice"
+
+
+#: Rules by which a number is something that may be told again.
+_TOLD_BEFORE = frozenset({BELONGS, SOMEBODYS_AGE, MEASURED})
 
 
 def _doubt_repeats(scene: Scene, mentions: list[Mention]) -> None:
     """As in "She was 27. Twenty seven.": said again, it may still be the age."""
     told = {one.value for one in mentions if _is_somebodys(one)}
-    told.discard(scene.question.chart.page_count)  # "it stops at 154? 154 then"
+    told.discard(scene.last_page)  # "it stops at 154? 154 then"
     measured = set[int | None]()
     for one in mentions:
         again = one.value in told or (one.value in measured and _is_an_echo(scene, one))
-        own = one.first > 0 and scene.begins("own_voice", one.first - 1)
-        if again and not own and Standing.BARE <= one.standing <= Standing.ALONE:
-            one.standing, one.rule = Standing.UNSURE, "told before as something else"
-        if one.standing == Standing.OTHER and one.rule == MEASURED:
+        if again and stands.BARE <= one.standing <= stands.ALONE:
+            own = one.first > 0 and scene.begins("own_voice", one.first - 1)
+            if not own:
+                one.standing, one.rule = stands.UNSURE, "told before as something else"
+        if one.standing == stands.OTHER and one.rule == MEASURED:
             measured.add(one.value)
 
 
 def _is_somebodys(mention: Mention) -> bool:
-    return mention.standing == Standing.OTHER and mention.rule in {BELONGS, SOMEBODYS_AGE}
+    return mention.standing == stands.OTHER and mention.rule in {BELONGS, SOMEBODYS_AGE}
 
 
 def _is_an_echo(scene: Scene, mention: Mention) -> bool:
@@ -78,13 +100,13 @@ def _is_an_echo(scene: Scene, mention: Mention) -> bool:
 
 def _set_aside_talk(scene: Scene, mentions: list[Mention]) -> None:
     """As in "planted 60 cloves, 58 came up": among other counts, and nothing speaks of voting."""
-    live = [one for one in mentions if one.standing >= Standing.PLACED]
     counted = [
-        one for one in mentions if one.standing == Standing.OTHER and one.rule not in _JUST_WORDS
+        one for one in mentions if one.standing == stands.OTHER and one.rule not in _JUST_WORDS
     ]
     if not counted or scene.word_count() < _TALK or not scene.lexicon.group("voting").firsts:
         return
-    if any(not Standing.UNSURE <= one.standing <= Standing.BARE for one in live):
+    live = [one for one in mentions if one.standing >= stands.PLACED]
+    if not live or not {one.standing for one in live} <= _UNDECIDED:
         return
     if any(scene.has(group, 0, len(scene.tokens)) for group in _SPEAKING_OF_VOTES):
         return
@@ -92,14 +114,14 @@ def _set_aside_talk(scene: Scene, mentions: list[Mention]) -> None:
     # The last word of a comment is often its vote.
     ends = bool(live) and live[-1].after >= len(scene.tokens)
     sure = not ends and all(
-        one.standing == Standing.UNSURE and scene.sentence(one.first) in sentences for one in live
+        one.standing == stands.UNSURE and scene.sentence(one.first) in sentences for one in live
     )
-    unsure = any(one.standing == Standing.UNSURE or (one.value or 0) <= _SMALL for one in live)
+    unsure = any(one.standing == stands.UNSURE or (one.value or 0) <= _SMALL for one in live)
     for one in live:
         if sure:
-            one.standing, one.rule = Standing.OTHER, "among numbers that count other things"
-        elif one.standing == Standing.BARE and not one.lucky and unsure:
-            one.standing, one.rule = Standing.UNSURE, "among numbers that count other things"
+            one.standing, one.rule = stands.OTHER, "among numbers that count other things"
+        elif one.standing == stands.BARE and not one.lucky and unsure:
+            one.standing, one.rule = stands.UNSURE, "among numbers that count other things"
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,6 +167,8 @@ def _rank(scene: Scene, mention: Mention) -> int:
     """1 for a page called the first choice, 2 for one called the second, 0 for neither."""
     if mention.rank:
         return mention.rank
+    if not scene.present & _RANKS:
+        return 0
     tokens = scene.tokens
     at = mention.first - 1
     while at >= 0 and (

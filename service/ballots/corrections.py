@@ -4,23 +4,31 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from service.ballots import stands
 from service.ballots.elsewhere import OF_OTHERS, RULED_OUT
-from service.ballots.mentions import Mention, Standing
-from service.ballots.relations import on_chart
+from service.ballots.lexicon import bits_of
+from service.ballots.mentions import Mention
 from service.ballots.scanning import END, WORD
 from service.ballots.scene import Scene
 
 _REPLACES = "put in another page's stead"
 #: A verb of changing stands within so many words before the page that is replaced.
 _REPLACING_REACH = 5
-_CORRECTED = frozenset({Standing.UNSURE, Standing.BARE, Standing.ALONE})
+_REPLACING = bits_of("replacing")
+_CORRECTING = bits_of("correction", "soft_correction")
+_CONCLUDING = bits_of("concluding")
+_CORRECTED = frozenset({stands.UNSURE, stands.BARE, stands.ALONE})
 
 
 def correct(scene: Scene, mentions: list[Mention]) -> None:
     """Strike the mentions that the writer takes back, and raise what stands in their stead."""
-    _replace(scene, mentions)
-    _correct(scene, mentions)
-    _conclude(scene, mentions)
+    present = scene.present
+    if present & _REPLACING:
+        _replace(scene, mentions)
+    if present & _CORRECTING:
+        _correct(scene, mentions)
+    if present & _CONCLUDING:
+        _conclude(scene, mentions)
     _strike_again(mentions)
 
 
@@ -36,43 +44,43 @@ def _replace(scene: Scene, mentions: list[Mention]) -> None:
         if at == right.first > left.after:
             for one in mentions:
                 if one.value == left.value and one.first < right.first:
-                    one.standing, one.rule, one.maybe = Standing.STRUCK, "replaced by another", ()
-            right.standing, right.rule = Standing.CUED, _REPLACES
+                    one.standing, one.rule, one.maybe = stands.STRUCK, "replaced by another", ()
+            right.standing, right.rule = stands.CUED, _REPLACES
 
 
 def _may_be_replaced(scene: Scene, left: Mention, right: Mention) -> bool:
     """Two pages of the chart, neither of which counts or measures something."""
     both = (left, right)
-    return on_chart(scene.question.chart, (left.value or 0,)) != () and all(
-        one.standing != Standing.OTHER or one.rule in OF_OTHERS for one in both
+    return scene.on_chart((left.value or 0,)) != () and all(
+        one.standing != stands.OTHER or one.rule in OF_OTHERS for one in both
     )
 
 
 def _conclude(scene: Scene, mentions: list[Mention]) -> None:
     """As in "24 would be nice, 42 nicer, so 42": what the writer comes to after all."""
     for at, last in enumerate(mentions):
-        if last.standing < Standing.ALONE or last.value is None:
+        if last.standing < stands.ALONE or last.value is None:
             continue
         before = scene.lexicon.group("concluding").before(scene.tokens, last.first - 1)
-        earlier = [one for one in mentions[:at] if one.standing > Standing.PLACED]
+        earlier = [one for one in mentions[:at] if one.standing > stands.PLACED]
         if before and any(one.value == last.value for one in earlier):
             for one in earlier:
                 if one.value != last.value:
-                    one.standing, one.rule = Standing.STRUCK, "weighed, then another was chosen"
+                    one.standing, one.rule = stands.STRUCK, "weighed, then another was chosen"
 
 
 def _correct(scene: Scene, mentions: list[Mention]) -> None:
     """After a correction, what came before is taken back."""
     for at in range(1, len(mentions)):
         right = mentions[at]
-        earlier = [one for one in mentions[:at] if one.standing >= Standing.PLACED]
-        if not earlier or right.standing < Standing.PLACED or right.rule == _REPLACES:
+        earlier = [one for one in mentions[:at] if one.standing >= stands.PLACED]
+        if not earlier or right.standing < stands.PLACED or right.rule == _REPLACES:
             continue
         if _takes_back(scene, earlier[-1], right):
             for one in _taken_back(mentions[:at], earlier):
-                one.standing, one.rule = Standing.STRUCK, "taken back by a correction"
+                one.standing, one.rule = stands.STRUCK, "taken back by a correction"
             if right.standing in _CORRECTED:
-                right.standing, right.rule = Standing.CUED, "the last word after a correction"
+                right.standing, right.rule = stands.CUED, "the last word after a correction"
 
 
 def _taken_back(before: list[Mention], earlier: list[Mention]) -> list[Mention]:
@@ -87,11 +95,8 @@ def _strike_again(mentions: list[Mention]) -> None:
     for at, one in enumerate(mentions):
         if one.rule == RULED_OUT and one.value is not None:
             for earlier in mentions[:at]:
-                if (
-                    earlier.value == one.value
-                    and Standing.PLACED < earlier.standing < Standing.CUED
-                ):
-                    earlier.standing, earlier.rule = Standing.STRUCK, "ruled out later"
+                if earlier.value == one.value and stands.PLACED < earlier.standing < stands.CUED:
+                    earlier.standing, earlier.rule = stands.STRUCK, "ruled out later"
 
 
 def _takes_back(scene: Scene, left: Mention, right: Mention) -> bool:
@@ -107,8 +112,8 @@ def _takes_back(scene: Scene, left: Mention, right: Mention) -> bool:
         close = len(between) <= 5 and all(
             token.kind != WORD or token.text in scene.lexicon.plain_words for token in between
         )
-        off = left.value is not None and not on_chart(scene.question.chart, (left.value,))
-        if (close or off) and right.standing >= Standing.BARE:
+        off = left.value is not None and not scene.on_chart((left.value,))
+        if (close or off) and right.standing >= stands.BARE:
             return not _goes_on(scene, right)
         at = scene.find("soft_correction", at + 1, end)
     return False

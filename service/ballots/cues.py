@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from service.ballots import stands
 from service.ballots.case import SMALL_TALK, THE_WORD, Case, Verdict
-from service.ballots.mentions import Standing
 from service.ballots.scanning import DIGITS, WORD
 from service.ballots.surroundings import (
     counts_what_follows,
@@ -18,7 +18,7 @@ def lucky(case: Case) -> Verdict:
     """As in "my lucky number is 7": offered unless something else is chosen."""
     if case.before.group == "lucky_before" and not case.before.page:
         case.mention.lucky = True
-        return Standing.BARE, "a favourite or lucky number"
+        return stands.BARE, "a favourite or lucky number"
     return None
 
 
@@ -28,20 +28,20 @@ def chosen(case: Case) -> Verdict:
         return None
     if case.after.group == "reported_after":
         case.mention.reported = True
-        return Standing.ASKED, "foretold or reported, perhaps not chosen"
+        return stands.ASKED, "foretold or reported, perhaps not chosen"
     if case.value == 1 and case.mention.spelled and not case.cued and not _is_a_number(case):
-        return Standing.OTHER, THE_WORD
+        return stands.OTHER, THE_WORD
     if case.before.page or case.after.clear:
         if _is_a_time(case):
-            return Standing.UNSURE, "may be a time of day"
-        return Standing.CUED, "words of choice before it"
+            return stands.UNSURE, "may be a time of day"
+        return stands.CUED, "words of choice before it"
     if case.is_small_word and not case.cued:
-        return Standing.OTHER, "counts what follows"
+        return stands.OTHER, "counts what follows"
     if counts_what_follows(case.scene, case.after):
-        return Standing.OTHER if case.scene.word_count() > 12 else Standing.UNSURE, (
+        return stands.OTHER if case.scene.word_count() > 12 else stands.UNSURE, (
             "may count what follows"
         )
-    return Standing.UNSURE, "may count what follows"
+    return stands.UNSURE, "may count what follows"
 
 
 def _is_a_time(case: Case) -> bool:
@@ -72,13 +72,13 @@ def page_said(case: Case) -> Verdict:
     possessed = owner.endswith("'s") and owner not in asking
     here = case.before.group == "weak_before"
     if own or possessed or (here and says_where_the_writer_is(case.scene, case.before)):
-        return Standing.OTHER, "a page of the writer's own piece"
+        return stands.OTHER, "a page of the writer's own piece"
     if case.after.group == "reported_after":
         case.mention.reported = True
-        return Standing.ASKED, "foretold or reported, perhaps not chosen"
+        return stands.ASKED, "foretold or reported, perhaps not chosen"
     if here and case.after.group != "choice_after" and not _votes(case):
-        return Standing.UNSURE, "a page, perhaps only talked about"
-    return Standing.CUED, "a page word before it"
+        return stands.UNSURE, "a page, perhaps only talked about"
+    return stands.CUED, "a page word before it"
 
 
 def _votes(case: Case) -> bool:
@@ -91,19 +91,19 @@ def number_said(case: Case) -> Verdict:
     if not case.before.number:
         return None
     if not case.after.clear:
-        standing = Standing.OTHER if case.value == 1 else Standing.UNSURE
+        standing = stands.OTHER if case.value == 1 else stands.UNSURE
         return standing, "may be the number of something else"
     if _names_something(case) or _is_a_rank(case):
-        return Standing.UNSURE, "may be the number of something else"
+        return stands.UNSURE, "may be the number of something else"
     if case.before.group == "weak_before" and case.after.group != "choice_after":
         here = says_where_the_writer_is(case.scene, case.before)
-        return Standing.OTHER if here else Standing.UNSURE, "may be the number of something else"
+        return stands.OTHER if here else stands.UNSURE, "may be the number of something else"
     if case.after.group == "reported_after":
         case.mention.reported = True
-        return Standing.ASKED, "foretold or reported, perhaps not chosen"
+        return stands.ASKED, "foretold or reported, perhaps not chosen"
     if case.after.group == "weak_after":
-        return Standing.OTHER, "the number of something else"
-    return Standing.CUED, "a number word before it"
+        return stands.OTHER, "the number of something else"
+    return stands.CUED, "a number word before it"
 
 
 def _is_a_rank(case: Case) -> bool:
@@ -128,14 +128,14 @@ def chosen_after(case: Case) -> Verdict:
     """As in "42 please", "42 gets my vote"; a forecast ("42 will win") is none."""
     if case.after.group == "reported_after":
         case.mention.reported = True
-        return Standing.ASKED, "foretold or reported, perhaps not chosen"
+        return stands.ASKED, "foretold or reported, perhaps not chosen"
     if case.after.group != "choice_after":
         return None
     if case.mention.spelled and case.value == 1 and not _is_a_number(case):
-        return Standing.OTHER, THE_WORD
+        return stands.OTHER, THE_WORD
     # A small number word in the middle of talk is no number even before "please".
     if case.before.clear or not case.is_small_word:
-        return Standing.CUED, "words of choice after it"
+        return stands.CUED, "words of choice after it"
     return None
 
 
@@ -144,14 +144,14 @@ def in_the_open(case: Case) -> Verdict:
     if not (case.before.clear and case.after.clear):
         return None
     if case.mention.spelled and case.value == 1 and not _is_a_number(case):
-        return Standing.OTHER, THE_WORD
+        return stands.OTHER, THE_WORD
     if is_alone(case.scene, case.mention):
-        return Standing.ALONE, "stands by itself"
+        return stands.ALONE, "stands by itself"
     if not case.is_small_word:
-        return Standing.BARE, "nothing says that it is something else"
+        return stands.BARE, "nothing says that it is something else"
     if case.before.at < 0 or case.scene.tokens[case.before.at].kind != WORD:
-        return Standing.BARE, "begins what is said"
-    return Standing.UNSURE, SMALL_TALK
+        return stands.BARE, "begins what is said"
+    return stands.UNSURE, SMALL_TALK
 
 
 def ordinal_page(case: Case) -> Verdict:
@@ -163,8 +163,8 @@ def ordinal_page(case: Case) -> Verdict:
         case.mention.cued_by_page = True
     own = case.before.group in {"weak_before", "other_before"}
     if own or is_of_own_piece(case.scene, case.mention):
-        return Standing.OTHER, "a page of the writer's own piece"
-    return Standing.CUED, "an ordinal with a page word"
+        return stands.OTHER, "a page of the writer's own piece"
+    return stands.CUED, "an ordinal with a page word"
 
 
 def ordinal_word(case: Case) -> Verdict:
@@ -174,16 +174,16 @@ def ordinal_word(case: Case) -> Verdict:
     chosen = case.before.group == "choice_before" or case.after.group == "choice_after"
     if case.value > 3 and (chosen or is_alone(case.scene, case.mention)):
         case.mention.maybe = (case.value,)
-        return Standing.ASKED, "an ordinal without a page word"
-    return Standing.OTHER, "an ordinal without a page word"
+        return stands.ASKED, "an ordinal without a page word"
+    return stands.OTHER, "an ordinal without a page word"
 
 
 def ordinal_elsewhere(case: Case) -> Verdict:
     """As in "on the 14th", "2nd cup of tea": a date, a rank or a turn."""
     beside = case.before.group in {"weak_before", "other_before", "roughly_before"}
     if beside or not case.after.clear or not case.before.clear:
-        return Standing.OTHER, "a date, a rank or a turn"
+        return stands.OTHER, "a date, a rank or a turn"
     follows = word_at(case.scene, case.mention.after) and case.after.group != "choice_after"
     if case.value <= 3 and (follows or not is_alone(case.scene, case.mention)):
-        return Standing.OTHER, "a rank or a turn"
+        return stands.OTHER, "a rank or a turn"
     return None

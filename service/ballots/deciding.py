@@ -4,12 +4,17 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from service.ballots import stands
 from service.ballots.choosing import order_of
-from service.ballots.mentions import Mention, Standing
+from service.ballots.lexicon import bits_of
+from service.ballots.mentions import Mention
 from service.ballots.reading import Evidence, NoneReason, Reading
-from service.ballots.relations import on_chart
 from service.ballots.scene import Scene
 from service.ballots.shapes import SEVERAL
+
+BESIDE_A_KIND = "a kind of page beside the pages"
+_KINDS = bits_of("kinds")
+_STOPGAPS = bits_of("second_choice", "stopgap")
 
 
 def decide(scene: Scene, mentions: list[Mention]) -> Reading:
@@ -30,13 +35,13 @@ def _decide_several(scene: Scene, mentions: list[Mention]) -> Reading:
     on = [one for one in chosen if one not in off]
     if off and not on:
         doubtful = [one for one in live if one not in chosen and _pages(scene, one)]
-        if any(one.standing >= Standing.BARE for one in doubtful):
+        if any(one.standing >= stands.BARE for one in doubtful):
             return _look_at(scene, live, "a choice that is not on the chart beside one that is")
-        if all(one.standing <= Standing.UNSURE for one in chosen):
+        if all(one.standing <= stands.UNSURE for one in chosen):
             return none_of(scene, chosen, "no-page", "no page of the chart is named")
         return none_of(scene, chosen, "off-chart", "the chart has no such page")
-    cued = [one for one in on if one.standing == Standing.CUED]
-    if cued and all(one.standing < Standing.CUED for one in off):
+    cued = [one for one in on if one.standing == stands.CUED]
+    if cued and all(one.standing < stands.CUED for one in off):
         return _choose(scene, live, on)
     if off:
         return _look_at(scene, on, "a choice that is not on the chart beside one that is")
@@ -48,14 +53,20 @@ def _decide_one(scene: Scene, mentions: list[Mention]) -> Reading:
     one = mentions[0]
     if not _may_mean_a_page(scene, one):
         return none_of(scene, mentions, "no-page", "no page of the chart is named")
-    if one.standing < Standing.BARE:
+    if one.standing < stands.BARE:
         named = _all_named(scene, mentions)
         if named:
             return counts(scene, named, one.maybe)
         return _look_at(scene, mentions, one.rule)
     if _is_off(scene, one):
         return none_of(scene, mentions, "off-chart", "the chart has no such page")
-    return _choose(scene, mentions, mentions)
+    if scene.present & _KINDS and _is_one_of_a_kind(scene, mentions):
+        return _look_at(scene, mentions, BESIDE_A_KIND)
+    if one.value is None:
+        return _look_at(scene, mentions, one.rule)
+    if one.conditional:
+        return _look_at(scene, mentions, "only if something else holds")
+    return counts(scene, mentions, (one.value,))
 
 
 def _all_named(scene: Scene, live: list[Mention]) -> list[Mention]:
@@ -66,37 +77,40 @@ def _all_named(scene: Scene, live: list[Mention]) -> list[Mention]:
     fit = pages == one.maybe == _pages(scene, one) and len(pages) <= scene.question.choices
     if not (several and fit):
         return []
-    return [replace(one, value=page, maybe=(), standing=Standing.ALONE) for page in pages]
+    return [replace(one, value=page, maybe=(), standing=stands.ALONE) for page in pages]
 
 
 def _may_mean_a_page(scene: Scene, mention: Mention) -> bool:
     """A range or a kind may; a doubtful number that the chart has not may not."""
-    if mention.standing <= Standing.PLACED or mention.standing >= Standing.BARE:
-        return mention.standing >= Standing.PLACED
+    if mention.standing <= stands.PLACED or mention.standing >= stands.BARE:
+        return mention.standing >= stands.PLACED
     return bool(_pages(scene, mention))
 
 
 def _pages(scene: Scene, mention: Mention) -> tuple[int, ...]:
     pages = mention.maybe
-    if not pages and mention.value is not None and mention.standing != Standing.PLACED:
-        pages = (mention.value,)
-    return on_chart(scene.question.chart, pages)
+    if not pages:
+        value = mention.value
+        if value is None or mention.standing == stands.PLACED:
+            return ()
+        return (value,) if 1 <= value <= scene.last_page else ()
+    return scene.on_chart(pages)
 
 
 def _is_off(scene: Scene, mention: Mention) -> bool:
     value = mention.value
-    return value is not None and not 1 <= value <= scene.question.chart.page_count
+    return value is not None and not 1 <= value <= scene.last_page
 
 
 def _surest(live: list[Mention]) -> list[Mention]:
     """The mentions that stand highest, those offered only as favourites behind the others."""
-    plain = [one for one in live if not one.lucky and one.standing >= Standing.BARE]
-    pool = plain or [one for one in live if one.standing >= Standing.BARE]
+    plain = [one for one in live if not one.lucky and one.standing >= stands.BARE]
+    pool = plain or [one for one in live if one.standing >= stands.BARE]
     if pool:
         best = max(one.standing for one in pool)
         # A number alone in its clause is as plain a choice as one with a cue, and one in the
         # open may be meant beside one alone.
-        floor = Standing.ALONE if best == Standing.CUED else Standing.BARE
+        floor = stands.ALONE if best == stands.CUED else stands.BARE
         return [one for one in pool if one.standing >= floor]
     return []
 
@@ -126,13 +140,17 @@ def _doubt_of(scene: Scene, live: list[Mention], chosen: list[Mention]) -> Readi
     hanging = [one for one in live if one.depends and one not in chosen]
     if hanging:
         return _look_at(scene, live, hanging[0].rule)
-    if _is_a_stopgap(scene, live, chosen[0]):
+    if scene.present & _STOPGAPS and _is_a_stopgap(scene, live, chosen[0]):
         return _look_at(scene, live, "a second choice whose first is not plain")
-    left_out = [one for one in live if one not in chosen and _may_be_meant_too(scene, one)]
+    left_out = (
+        [one for one in live if one not in chosen and _may_be_meant_too(scene, one)]
+        if scene.question.choices > 1
+        else ()
+    )
     if left_out:
         return _look_at(scene, [*chosen, *left_out], left_out[0].rule)
-    if _is_one_of_a_kind(scene, chosen):
-        return _look_at(scene, chosen, "a kind of page beside the pages")
+    if scene.present & _KINDS and _is_one_of_a_kind(scene, chosen):
+        return _look_at(scene, chosen, BESIDE_A_KIND)
     values = {one.value for one in chosen}
     if values == {None}:
         return _look_at(scene, live, live[0].rule)
@@ -155,9 +173,9 @@ def _is_a_stopgap(scene: Scene, live: list[Mention], first: Mention) -> bool:
 
 def _may_be_meant_too(scene: Scene, mention: Mention) -> bool:
     """Where a voter may name several pages, one that is said to be a page is not left out."""
-    unsure = mention.standing in {Standing.UNSURE, Standing.BARE}
+    unsure = mention.standing in {stands.UNSURE, stands.BARE}
     known = mention.cued_by_page or bool(_pages(scene, mention))
-    return scene.question.choices > 1 and unsure and known
+    return unsure and known
 
 
 def _is_one_of_a_kind(scene: Scene, chosen: list[Mention]) -> bool:
@@ -172,12 +190,15 @@ def _is_one_of_a_kind(scene: Scene, chosen: list[Mention]) -> bool:
 
 def _competing(scene: Scene, live: list[Mention], chosen: list[Mention]) -> list[Mention]:
     """Votes of the writer's family beside the own one, unless set against it: both may be meant."""
+    related = [one for one in live if one.family and one.reported]
+    if not related:
+        return related
     last = max(one.first for one in chosen)
     first = min(one.first for one in chosen)
     values = {one.value for one in chosen}
     found = []
-    for one in live:
-        if not (one.family and one.reported) or one.value in values:
+    for one in related:
+        if one.value in values:
             continue
         between = scene.tokens[one.after : first]
         joined = one.first < first and any(
@@ -190,14 +211,13 @@ def _competing(scene: Scene, live: list[Mention], chosen: list[Mention]) -> list
 
 def evidence_of(scene: Scene, mentions: list[Mention]) -> tuple[Evidence, ...]:
     """The original words that these mentions were read from."""
-    found = []
-    for one in mentions:
-        tokens = scene.tokens[one.first : one.after]
-        start, end = scene.plain.original(tokens[0].start, tokens[-1].end)
-        pages = _pages(scene, one)
-        page = pages[0] if one.value is not None and pages else None
-        found.append(Evidence(start, end, scene.text[start:end], page, one.rule))
-    return tuple(found)
+    return tuple([_evidence(scene, one) for one in mentions])
+
+
+def _evidence(scene: Scene, one: Mention) -> Evidence:
+    start, end = scene.span(one.first, one.after)
+    pages = _pages(scene, one) if one.value is not None else ()
+    return Evidence(start, end, scene.text[start:end], pages[0] if pages else None, one.rule)
 
 
 def counts(scene: Scene, mentions: list[Mention], pages: tuple[int, ...]) -> Reading:

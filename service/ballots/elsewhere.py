@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
+from service.ballots import stands
 from service.ballots.beside import read_after
 from service.ballots.case import SMALL_TALK, Case, Verdict
-from service.ballots.mentions import Standing
 from service.ballots.relations import told_from
 from service.ballots.scanning import DIGITS
 from service.ballots.surroundings import (
@@ -28,6 +28,8 @@ OF_OTHERS = frozenset(
     {"how many others voted", "how others voted", "the end of a range", "part of a sum"}
 )
 SOMEBODYS_AGE = "somebody's age, or how many they are"
+#: No chart has more pages; a number above is a year or a count.
+LARGEST = 999
 #: In a comment of more words "more than 40" talks of something.
 _FEW = 8
 #: End like the things that are counted, and are none.
@@ -38,23 +40,23 @@ _TOLD_FROM = frozenset({"above", "below", "later", "earlier", "relative_before"}
 def ruled_out(case: Case) -> Verdict:
     """As in "not 13", "anything but 13"."""
     if case.before.group == "not_before" or case.after.group == "not_after":
-        return Standing.STRUCK, RULED_OUT
+        return stands.STRUCK, RULED_OUT
     return None
 
 
 def part_of_a_saying(case: Case) -> Verdict:
     """As in "three cheers for", "forty winks"."""
-    return (Standing.OTHER, "part of a saying") if in_a_saying(case.scene, case.mention) else None
+    return (stands.OTHER, "part of a saying") if in_a_saying(case.scene, case.mention) else None
 
 
 def written_with_o(case: Case) -> Verdict:
     """As in "2O": a capital O for a nought, not the end of an ordinal."""
     scene, token = case.scene, case.scene.tokens[case.mention.first]
-    start, end = scene.plain.original(token.start, token.end)
+    start, end = scene.span(case.mention.first, case.mention.first + 1)
     if token.kind != "ordinal" or not scene.text[start:end].endswith("O"):
         return None
     case.mention.value = case.value * 10
-    return Standing.ASKED, "letters that look like digits"
+    return stands.ASKED, "letters that look like digits"
 
 
 def misheard(case: Case) -> Verdict:
@@ -69,7 +71,7 @@ def misheard(case: Case) -> Verdict:
     if beyond.group not in {"", "choice_after"} or (beyond.phrase >= 0 and not beyond.group):
         return None
     case.mention.maybe = (value, value + hidden)
-    return Standing.PLACED, "a word that sounds like a number may belong to it"
+    return stands.PLACED, "a word that sounds like a number may belong to it"
 
 
 def stands_for_a_word(case: Case) -> Verdict:
@@ -79,7 +81,7 @@ def stands_for_a_word(case: Case) -> Verdict:
         return None
     spoken = scene.begins("sounded_after", mention.after)
     if spoken and word_at(scene, mention.first - 1) and case.before.group != "choice_before":
-        return None if case.cued else (Standing.OTHER, "stands for a word")
+        return None if case.cued else (stands.OTHER, "stands for a word")
     return None
 
 
@@ -92,7 +94,7 @@ def tallied(case: Case) -> Verdict:
     beyond = case.mention.after + 1
     counted_for = word_at(scene, beyond - 1) == "for" and beyond < len(scene.tokens)
     if counted_for and scene.tokens[beyond].kind == DIGITS and not case.cued:
-        return Standing.OTHER, "how many others voted"
+        return stands.OTHER, "how many others voted"
     if case.before.group != "tally_before":
         if word_at(scene, case.mention.first - 1) != "for":
             return None
@@ -103,7 +105,7 @@ def tallied(case: Case) -> Verdict:
     several = counted.isdigit() and counted != "1"
     if several or (counted in scene.lexicon.numbers and scene.lexicon.numbers[counted] > 1):
         case.mention.reported = True
-        return Standing.ASKED, "how others voted"
+        return stands.ASKED, "how others voted"
     return None
 
 
@@ -112,16 +114,16 @@ def measured(case: Case) -> Verdict:
     if case.before.page:
         return None
     if case.after.group == "other_after":
-        return Standing.OTHER, MEASURED
+        return stands.OTHER, MEASURED
     if is_a_date(case.scene, case.mention):
-        return Standing.OTHER, "a date"
+        return stands.OTHER, "a date"
     if is_fabric(case.scene, case.mention):
-        return Standing.OTHER, "fabric and thread"
+        return stands.OTHER, "fabric and thread"
     if is_a_smaller_unit(case.scene, case.mention) and case.after.group != "choice_after":
-        return Standing.OTHER, MEASURED
+        return stands.OTHER, MEASURED
     if case.scene.lexicon.group("minus").before(case.scene.tokens, case.mention.first - 1):
         return (
-            (Standing.OTHER, "below nought")
+            (stands.OTHER, "below nought")
             if case.mention.first == 1 or case.before.phrase < 0
             else None
         )
@@ -131,8 +133,8 @@ def measured(case: Case) -> Verdict:
 def too_large(case: Case) -> Verdict:
     """Years, likes and stitches run beyond any chart's pages."""
     bare = not case.before.page and case.before.group != "choice_before"
-    if bare and (case.value > 999 or 1900 <= case.value < 2100):
-        return Standing.OTHER, "too large for a page: a year or a count"
+    if bare and case.value > LARGEST:
+        return stands.OTHER, "too large for a page: a year or a count"
     return None
 
 
@@ -142,20 +144,20 @@ def told_from_another(case: Case) -> Verdict:
     if not group and case.after.group == "relative_after":
         group = "relative_before"
         case.mention.maybe = ()
-        return Standing.PLACED, "told from a place, not named"
+        return stands.PLACED, "told from a place, not named"
     if not group:
         return None
     if not case.after.clear:
-        return Standing.OTHER, "part of other talk"
+        return stands.OTHER, "part of other talk"
     chart = case.scene.question.chart
     case.mention.maybe = told_from(chart, case.value, group)
-    return Standing.PLACED, "told from another page"
+    return stands.PLACED, "told from another page"
 
 
 def reckoned(case: Case) -> Verdict:
     """As in "half of 80", "7 squared": a sum, which the host may work out."""
     if case.before.group == "sum_before" or case.after.group == "sum_after":
-        return Standing.PLACED, "a sum, not a page"
+        return stands.PLACED, "a sum, not a page"
     return None
 
 
@@ -163,13 +165,13 @@ def rough(case: Case) -> Verdict:
     """As in "around 40"."""
     if case.before.group == "roughly_before" or case.after.group == "roughly_after":
         if word_at(case.scene, case.mention.first - 1) == "than" and case.scene.word_count() > _FEW:
-            return Standing.OTHER, "compared with something"
+            return stands.OTHER, "compared with something"
         # "about the 28th" tells of something, "about 28" tells a page.
         apart = case.before.group and case.before.at + 2 < case.mention.first and not case.cued
         if apart and word_at(case.scene, case.mention.first - 1) in {"the", "my", "your"}:
-            return Standing.OTHER, "what something is about"
+            return stands.OTHER, "what something is about"
         case.mention.maybe = (case.value,)
-        return Standing.PLACED, "about there, not an exact page"
+        return stands.PLACED, "about there, not an exact page"
     return None
 
 
@@ -177,12 +179,12 @@ def belongs(case: Case) -> Verdict:
     """As in "aged 42", "thread 310": the words before it own the number."""
     if case.before.group == "labels" and case.scene.begins("age_labels", case.before.phrase):
         case.mention.maybe = (case.value,)
-        return Standing.ASKED, "an age or a birthday, perhaps not a page"
+        return stands.ASKED, "an age or a birthday, perhaps not a page"
     if case.before.group in {"other_before", "labels"}:
         start, _ = case.scene.sentence(case.mention.first)
         if start == case.before.phrase and case.scene.begins("asking", start) and case.value > 3:
-            return Standing.UNSURE, "asked about, not chosen"
-        return Standing.OTHER, BELONGS
+            return stands.UNSURE, "asked about, not chosen"
+        return stands.OTHER, BELONGS
     return None
 
 
@@ -192,23 +194,23 @@ def somebody_elses(case: Case) -> Verdict:
     if group not in {"reported_before", "family_before"}:
         return None
     if group == "family_before" and not case.cued:
-        return Standing.OTHER, SOMEBODYS_AGE
+        return stands.OTHER, SOMEBODYS_AGE
     case.mention.reported = True
     case.mention.family = group == "family_before"
-    return Standing.ASKED, "somebody else's"
+    return stands.ASKED, "somebody else's"
 
 
 def in_brackets(case: Case) -> Verdict:
     """As in "my mum (86)"."""
     if is_in_brackets(case.scene, case.mention) and not case.cued:
-        return Standing.OTHER, "told in passing, such as an age"
+        return stands.OTHER, "told in passing, such as an age"
     return None
 
 
 def part_of_a_name(case: Case) -> Verdict:
     """As in "Hatch-22": joined to an unknown word by a hyphen."""
     if case.before.joined and not case.before.clear and not case.cued:
-        return Standing.OTHER, "part of a name"
+        return stands.OTHER, "part of a name"
     return None
 
 
@@ -221,7 +223,7 @@ def said_by_something(case: Case) -> Verdict:
     subject = word_at(scene, at - step)
     if not subject or scene.begins("own_voice", at - step):
         return None
-    return Standing.UNSURE, "said by somebody or something"
+    return stands.UNSURE, "said by somebody or something"
 
 
 def weak_before(case: Case) -> Verdict:
@@ -229,14 +231,14 @@ def weak_before(case: Case) -> Verdict:
     if case.before.group != "weak_before":
         return None
     if case.after.group == "choice_after":
-        return Standing.UNSURE, "may be a choice"
+        return stands.UNSURE, "may be a choice"
     start, _ = case.scene.sentence(case.mention.first)
     asked = not case.is_small_word and case.scene.begins("asking", start)
     if asked and case.scene.begins("asking", case.before.phrase):
-        return Standing.UNSURE, "asked about"
+        return stands.UNSURE, "asked about"
     if not case.after.clear or case.after.group == "weak_after" or case.is_small_word:
-        return Standing.OTHER, NAMES_ELSE
-    return Standing.UNSURE, "may belong to the words before it"
+        return stands.OTHER, NAMES_ELSE
+    return stands.UNSURE, "may belong to the words before it"
 
 
 def weak_after(case: Case) -> Verdict:
@@ -246,8 +248,8 @@ def weak_after(case: Case) -> Verdict:
     word = word_at(case.scene, case.mention.after)
     may_be = word in {"page", "vote", "part", "point", "to", "over"}
     if case.before.clear and may_be and not case.is_small_word:
-        return Standing.UNSURE, "may be a choice"
-    return Standing.OTHER, COUNTS_ELSE
+        return stands.UNSURE, "may be a choice"
+    return stands.OTHER, COUNTS_ELSE
 
 
 def counts_a_thing(case: Case) -> Verdict:
@@ -260,19 +262,19 @@ def counts_a_thing(case: Case) -> Verdict:
         and not word.endswith("ss")
     )
     if case.is_small_word and not case.cued and thing and not case.after.group:
-        return None if word in _NO_THINGS else (Standing.OTHER, COUNTS_FOLLOWING)
+        return None if word in _NO_THINGS else (stands.OTHER, COUNTS_FOLLOWING)
     return None
 
 
 def unknown_beside(case: Case) -> Verdict:
     """Beside words that the reader does not know, a number is looked at."""
     if case.is_small_word:
-        return Standing.OTHER, SMALL_TALK
+        return stands.OTHER, SMALL_TALK
     if case.value == 1 and not case.after.clear and case.before.group != "choice_before":
-        return Standing.OTHER, COUNTS_FOLLOWING
+        return stands.OTHER, COUNTS_FOLLOWING
     if is_a_makers_code(case.scene, case.mention):
-        return Standing.OTHER, "the number of a maker's code"
+        return stands.OTHER, "the number of a maker's code"
     if counts_what_follows(case.scene, case.after) and case.value != 1:
         sure = case.scene.word_count() > 4
-        return Standing.OTHER if sure else Standing.UNSURE, "counts what follows"
-    return Standing.UNSURE, "beside words that say nothing the reader knows"
+        return stands.OTHER if sure else stands.UNSURE, "counts what follows"
+    return stands.UNSURE, "beside words that say nothing the reader knows"

@@ -2,31 +2,37 @@
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass, fields
 from functools import cache
 
 from service.ballots.language import Language, Phrase
 from service.ballots.languages import LANGUAGES
 from service.ballots.matching import AFTER, BEFORE, WILD, Found, Phrases, Tree, longest, tree_of
+from service.ballots.met import Met
 from service.ballots.numerals import ROMANS
 from service.ballots.scanning import Token
 
 _WORD_GROUPS = tuple(field.name for field in fields(Language) if field.type == "tuple[Phrase, ...]")
 
-#: One bit a group, so that a comment is searched only for groups that it can hold.
-GROUP_BITS = {name: 1 << place for place, name in enumerate(_WORD_GROUPS)}
+#: What a word is by itself: a number; a number or an ordinal; one that says nothing of a number in
+#: its clause; an ordinal; written as a roman numeral is.
+NUMBER, COUNTING, PLAIN, ORDINAL, ROMAN = (1 << place for place in range(5))
+#: Words and marks that a rule asks for by themselves, in any language.
+_SINGLE = ("for", "over", "(")
+#: One bit a group and a single word ("=for"), so that a comment is searched only for what it holds.
+GROUP_BITS = {
+    name: ROMAN << place
+    for place, name in enumerate((*_WORD_GROUPS, *(f"={word}" for word in _SINGLE)), start=1)
+}
 
 
 def bits_of(*groups: str) -> int:
     """The bits of these groups, for asking a comment for any of them at once."""
     return sum(GROUP_BITS[group] for group in groups)
 
-
-#: The word is an ordinal, or is written as a roman numeral is.
-ORDINAL = 1 << len(GROUP_BITS)
-ROMAN = ORDINAL << 1
 
 #: The groups, as bits of GROUP_BITS, in which this word is a phrase, begins a longer one, and is
 #: the second word of one.
@@ -42,8 +48,6 @@ class Lexicon:
     codes: tuple[str, ...]
     numbers: dict[str, int]
     ordinals: dict[str, int]
-    #: The words of both.
-    counting: frozenset[str]
     ordinal_endings: frozenset[str]
     #: Whether things are many with an -s in the comment's own language.
     plural_s: bool
@@ -53,11 +57,22 @@ class Lexicon:
     glue_after: frozenset[str]
     #: Single words that say nothing of a number in their clause.
     plain_words: frozenset[str]
-    #: What a word is a sign of.
-    signs: dict[str, Sign]
+    #: Whether some tokens are read as others: "12. Seite", "linksboven".
+    rewords: bool
+    #: What a word is a sign of; None for a word of no phrase that counts nothing.
+    signs: Met[Sign | None]
     _before: Tree
     _after: Tree
     _groups: dict[str, Phrases]
+    #: All number words and ordinals in their order, from when they are first asked for.
+    _spelled: list[str]
+
+    def may_go_on(self, joined: str) -> bool:
+        """Whether a number word or an ordinal begins so and has more letters."""
+        if not self._spelled:
+            self._spelled.extend(sorted({*self.numbers, *self.ordinals}))
+        place = bisect_right(self._spelled, joined)
+        return place < len(self._spelled) and self._spelled[place].startswith(joined)
 
     def group(self, name: str) -> Phrases:
         """The phrases of one group, named as in Language."""
@@ -111,9 +126,12 @@ def _phrases_of(languages: Sequence[Language], group: str) -> Iterator[Phrase]:
         yield from (phrase for phrase in getattr(language, group) if phrase not in silent)
 
 
-def _signs(languages: Sequence[Language]) -> dict[str, Sign]:
+def _signs(languages: Sequence[Language], plain_words: Collection[str]) -> dict[str, Sign]:
     alone, first, second = (defaultdict[str, int](int) for _ in range(3))
-    for name, bit in GROUP_BITS.items():
+    for word in _SINGLE:
+        alone[word] = GROUP_BITS[f"={word}"]
+    for name in _WORD_GROUPS:
+        bit = GROUP_BITS[name]
         for phrase in _phrases_of(languages, name):
             if len(phrase) == 1:
                 alone[phrase[0]] |= bit
@@ -128,8 +146,25 @@ def _signs(languages: Sequence[Language]) -> dict[str, Sign]:
             alone[word] |= ORDINAL
     for word in ROMANS:
         alone[word] |= ROMAN
+    for word in plain_words:
+        alone[word] |= PLAIN
     words = alone.keys() | first.keys() | second.keys()
     return {word: (alone.get(word, 0), first.get(word, 0), second.get(word, 0)) for word in words}
+
+
+def _signs_of(
+    signs: dict[str, Sign], numbers: Collection[str], ordinals: Collection[str]
+) -> Met[Sign | None]:
+    """The same for any word, with what it is as a number."""
+
+    def find(word: str) -> Sign | None:
+        counts = NUMBER | COUNTING if word in numbers else COUNTING if word in ordinals else 0
+        if not counts:
+            return signs.get(word)
+        alone, first, second = signs.get(word, (0, 0, 0))
+        return alone | counts, first, second
+
+    return Met(find)
 
 
 def _counting_words(languages: Sequence[Language]) -> tuple[dict[str, int], dict[str, int]]:
@@ -153,11 +188,20 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
     """The words of these languages, the comment's own first."""
     languages = [LANGUAGES[code] for code in codes if code in LANGUAGES]
     numbers, ordinals = _counting_words(languages)
+    plain_words = _singles(
+        languages,
+        "fillers",
+        "neutral_before",
+        "neutral_after",
+        "choice_before",
+        "choice_after",
+        "page",
+        "number",
+    )
     return Lexicon(
         codes=codes,
         numbers=numbers,
         ordinals=ordinals,
-        counting=frozenset(numbers.keys() | ordinals.keys()),
         plural_s=bool(languages) and languages[0].plural_s,
         ordinal_endings=frozenset(end for one in languages for end in one.ordinal_endings),
         homophones={
@@ -168,18 +212,11 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
         },
         glue_before=_singles(languages, "page", "number"),
         glue_after=_singles(languages, "choice_after"),
-        plain_words=_singles(
-            languages,
-            "fillers",
-            "neutral_before",
-            "neutral_after",
-            "choice_before",
-            "choice_after",
-            "page",
-            "number",
-        ),
-        signs=_signs(languages),
+        plain_words=plain_words,
+        rewords=any(one.dotted or one.parted for one in languages),
+        signs=_signs_of(_signs(languages, plain_words), numbers, ordinals),
         _before=_beside(languages, BEFORE, -1),
         _after=_beside(languages, AFTER, 1),
         _groups={name: Phrases(_phrases_of(languages, name)) for name in _WORD_GROUPS},
+        _spelled=[],
     )

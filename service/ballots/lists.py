@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from service.ballots import stands
 from service.ballots.case import SMALL_TALK, THE_WORD
 from service.ballots.elsewhere import COUNTS_ELSE
-from service.ballots.mentions import Mention, Standing
+from service.ballots.lexicon import bits_of
+from service.ballots.mentions import Mention
 from service.ballots.numbered import PLACE
 from service.ballots.scanning import END
 from service.ballots.scene import Scene
@@ -16,28 +18,29 @@ _LIST_MARKS = frozenset({",", "/", "&", "-", "\n", "|", "+", "•", "(", ".", ".
 _JUST_WORDS = frozenset({SMALL_TALK, THE_WORD, PLACE})
 #: "15 min, then 25": what follows is measured alike.
 _THEN = frozenset({",", "then", "and", "plus"})
+#: Between two numbers of a list, marks that say nothing, and groups of words that do not part it.
+_QUIET = frozenset({"quote", "other"})
+_CUES = frozenset({"page", "number", "fillers"})
+_MINUTES = bits_of("minutes_to")
+_JOINING = bits_of("either", "also")
 _OPEN_ENDED = frozenset({"digits", "word", "ordinal"})
-
-
-def gap_words(scene: Scene, left: Mention, right: Mention) -> list[str]:
-    """The texts of the tokens between two mentions."""
-    return [token.text for token in scene.tokens[left.after : right.first]]
 
 
 def join_ranges(scene: Scene, mentions: list[Mention]) -> None:
     """As in "Between 30 and 40": two numbers that bound a range are no choice of either."""
+    timed = scene.present & _MINUTES
     for left, right in pairwise(mentions):
-        if _tell_the_time(scene, left, right):
-            left.standing = right.standing = Standing.OTHER
+        if timed and _tell_the_time(scene, left, right):
+            left.standing = right.standing = stands.OTHER
             left.rule = right.rule = "a time of day"
             continue
         if left.value is None or right.value is None or not _bound_a_range(scene, left, right):
             continue
-        left.standing = right.standing = Standing.OTHER
+        left.standing = right.standing = stands.OTHER
         left.rule = right.rule = "the question's own numbers said back"
-        if right.value >= scene.question.chart.page_count and left.value <= 1:
+        if right.value >= scene.last_page and left.value <= 1:
             continue
-        left.standing = Standing.PLACED
+        left.standing = stands.PLACED
         left.rule, right.rule = "a range, not one page", "the end of a range"
         left.maybe = (left.value + 1,) if right.value - left.value == 2 else ()
 
@@ -51,23 +54,25 @@ def _tell_the_time(scene: Scene, left: Mention, right: Mention) -> bool:
 
 
 def _bound_a_range(scene: Scene, left: Mention, right: Mention) -> bool:
-    articles = scene.lexicon.group("fillers").firsts
-    joining = scene.lexicon.group("through").firsts | scene.lexicon.group("also").firsts
-    words = [
-        word
-        for word in gap_words(scene, left, right)
-        if scene.lexicon.group("page").firsts.isdisjoint({word})
-        and (word in joining or word not in articles)
-    ]
-    if len(words) != 1 or (left.value or 0) >= (right.value or 0):
+    if (left.value or 0) >= (right.value or 0) or left.after == right.first:
         return False
     if (left.shape == "ordinal word") != (right.shape == "ordinal word"):
         return False
-    started = scene.has("between", left.first - 3, left.first)
-    word = words[0]
-    through = word in scene.lexicon.group("through").firsts
-    joined = through or word == "-" or word in scene.lexicon.group("also").firsts
-    return joined and (started or (through and not _is_told_apart(left, right)))
+    group = scene.lexicon.group
+    through, also = group("through").firsts, group("also").firsts
+    pages, articles = group("page").firsts, group("fillers").firsts
+    joining = ""
+    for token in scene.tokens[left.after : right.first]:
+        word = token.text
+        if word in pages or (word in articles and word not in through and word not in also):
+            continue
+        if joining or not (word in through or word == "-" or word in also):
+            return False
+        joining = word
+    if not joining:
+        return False
+    apart = joining not in through or _is_told_apart(left, right)
+    return not apart or scene.has("between", left.first - 3, left.first)
 
 
 def _is_told_apart(left: Mention, right: Mention) -> bool:
@@ -79,38 +84,39 @@ def back_to_the_question(scene: Scene, mentions: list[Mention]) -> None:
     """As in "Out of 63", "it only goes to 63": the number of pages said back."""
     for mention in mentions:
         if (
-            mention.value == scene.question.chart.page_count
-            and Standing.UNSURE <= mention.standing <= Standing.ALONE
+            mention.value == scene.last_page
+            and stands.UNSURE <= mention.standing <= stands.ALONE
             and scene.lexicon.group("question_before").before(scene.tokens, mention.first - 1)
         ):
-            mention.standing, mention.rule = Standing.OTHER, "the number of pages said back"
+            mention.standing, mention.rule = stands.OTHER, "the number of pages said back"
 
 
 def is_link(scene: Scene, left: Mention, right: Mention) -> str:
     """How two mentions are joined: "or", "and", "," for list marks, "" for not at all."""
     tokens = scene.tokens
     at, how = left.after, "," if left.after == right.first else ""
-    if left.standing == Standing.OTHER and at < right.first:
+    if left.standing == stands.OTHER and at < right.first:
         group, count = scene.lexicon.after(tokens, at)
         at += count if group == "other_after" else 0
         how = "," if at == right.first else how
         while at < right.first and tokens[at].text in _THEN:
             how, at = "and", at + 1
+    signs = scene.signs
     while at < right.first:
         token = tokens[at]
-        either = scene.begins("either", at)
-        also = scene.begins("also", at)
+        joining = signs[at] & _JOINING
+        either = joining and scene.begins("either", at)
+        also = joining and scene.begins("also", at)
         if either or also:
             how = "or" if either else "and"
             at += either or also
             continue
-        group = scene.lexicon.before(tokens, at)[0]
-        if token.text in _LIST_MARKS or (token.kind == END and token.text.startswith("\n")):
-            stop = token.kind == END and not token.text.startswith("\n")
-            if stop and not scene.begins("either", at + 1):
+        line = token.kind == END and token.text[0] == "\n"
+        if line or token.text in _LIST_MARKS:
+            if token.kind == END and not line and not scene.begins("either", at + 1):
                 return ""
             how = how or ","
-        elif token.kind not in {"quote", "other"} and group not in {"page", "number", "fillers"}:
+        elif token.kind not in _QUIET and scene.lexicon.before(tokens, at)[0] not in _CUES:
             return ""
         at += 1
     return how
@@ -125,21 +131,21 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
     ]
     for left, right, how in reversed(pairs):
         plain = right.value is not None and right.rule not in _JUST_WORDS
-        if right.standing == Standing.OTHER and plain and how != ",":
+        if right.standing == stands.OTHER and plain and how != ",":
             _share_other(left, right)
     for left, right, how in pairs:
-        if left.standing == Standing.OTHER and left.rule in _JUST_WORDS:
+        if left.standing == stands.OTHER and left.rule in _JUST_WORDS:
             continue
-        if left.standing == Standing.OTHER and right.standing <= Standing.BARE:
-            unknown = how == "," and right.standing == Standing.UNSURE
+        if left.standing == stands.OTHER and right.standing <= stands.BARE:
+            unknown = how == "," and right.standing == stands.UNSURE
             if how != "," or unknown:
                 _share_other(right, left)
-        elif left.standing == Standing.STRUCK and left.rule == "ruled out":
+        elif left.standing == stands.STRUCK and left.rule == "ruled out":
             # "Not 6 or 7 please" rules out both; "not 6, 7 please" chooses 7.
-            if how == "or" or (how == "and" and right.standing < Standing.CUED):
-                right.standing, right.rule = Standing.STRUCK, "ruled out"
+            if how == "or" or (how == "and" and right.standing < stands.CUED):
+                right.standing, right.rule = stands.STRUCK, "ruled out"
         else:
-            if right.rule == COUNTS_ELSE and how == "," and left.standing >= Standing.ALONE:
+            if right.rule == COUNTS_ELSE and how == "," and left.standing >= stands.ALONE:
                 right.standing, right.rule = left.standing, left.rule  # "25, 26, 27 all in a line"
             _share_choice(left, right)
 
@@ -147,19 +153,19 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
 def _share_other(one: Mention, other: Mention) -> None:
     """As in "14 or 16 count": what the one counts, the other counts too."""
     plain = one.shape in _OPEN_ENDED and not one.cued_by_page and other.value is not None
-    apart = other.first - one.after > 1 and one.standing == Standing.ALONE
-    if plain and not apart and Standing.ASKED <= one.standing <= Standing.ALONE:
-        one.standing, one.rule = Standing.OTHER, other.rule
+    apart = other.first - one.after > 1 and one.standing == stands.ALONE
+    if plain and not apart and stands.ASKED <= one.standing <= stands.ALONE:
+        one.standing, one.rule = stands.OTHER, other.rule
 
 
 def _share_choice(left: Mention, right: Mention) -> None:
     both = (left, right)
-    if any(one.standing < Standing.ASKED or one.value is None for one in both):
+    if any(one.standing < stands.ASKED or one.value is None for one in both):
         return
     if left.lucky:
         right.lucky = True
     if left.reported or right.reported:
         left.reported = right.reported = True
         left.standing = right.standing = min(left.standing, right.standing)
-    elif min(left.standing, right.standing) > Standing.ASKED:
+    elif min(left.standing, right.standing) > stands.ASKED:
         left.standing = right.standing = max(left.standing, right.standing)

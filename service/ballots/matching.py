@@ -37,6 +37,10 @@ _WILD_OF = {kind: mark for mark, kind in WILD.items()}
 _ENDS = ""
 
 
+class _Wild(dict[str, Any]):
+    """A tree in which any word, or any number in digits, may come next."""
+
+
 def tree_of(phrases: Iterable[tuple[Phrase, str]]) -> Tree:
     """The tree of these phrases with what each tells; of two that are alike the first holds."""
     tree: Tree = {}
@@ -54,22 +58,33 @@ def tree_of(phrases: Iterable[tuple[Phrase, str]]) -> Tree:
             last.setdefault(_ENDS, known.setdefault(found, found))
         elif last is None:
             node[phrase[-1]] = known.setdefault(found, found)
+    _mark_wild(tree)
     return tree
+
+
+def _mark_wild(tree: Tree) -> None:
+    for word, below in tree.items():
+        if isinstance(below, dict):
+            _mark_wild(below)
+            if not below.keys().isdisjoint(WILD):
+                tree[word] = _Wild(below)
 
 
 def longest(tree: Tree, tokens: Sequence[Token], at: int, step: int) -> Found | None:
     """The longest phrase from `at` on; `step` is -1 for a tree of phrases told backwards."""
     node = tree.get(tokens[at].text)
+    if node is None or type(node) is tuple:
+        return node
     found: Found | None = None
     end = len(tokens) if step > 0 else -1
-    while isinstance(node, dict):
-        if not node.keys().isdisjoint(WILD):
-            return _longest_of_several(node, tokens, at, step) or found
+    while type(node) is dict:
         found = node.get(_ENDS, found)
         at += step
         if at == end:
             return found
         node = node.get(tokens[at].text)
+    if type(node) is _Wild:
+        return _longest_of_several(node, tokens, at, step) or found
     return node or found
 
 

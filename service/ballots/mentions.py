@@ -8,27 +8,15 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
-from enum import IntEnum
+from dataclasses import dataclass, replace
 
-from service.ballots.lexicon import Lexicon
+from service.ballots import stands
+from service.ballots.lexicon import COUNTING, Lexicon
 from service.ballots.scanning import DIGITS, WORD, Token
+from service.ballots.stands import Standing
 
 
-class Standing(IntEnum):
-    """How surely a mention is a choice; higher is surer."""
-
-    STRUCK = -3  # ruled out, taken back, somebody else's words
-    OTHER = -2  # something else than a page
-    PLACED = -1  # tells a page by another one, a range, a sum: never counted
-    ASKED = 0  # asked about, foretold, reported: the host looks if nothing better stands
-    UNSURE = 1  # words beside it that the reader does not know
-    BARE = 2  # in the open, nothing says that it is something else
-    ALONE = 3  # a clause of its own
-    CUED = 4  # said to be the page or the choice
-
-
-@dataclass(slots=True)
+@dataclass(slots=True, eq=False)
 class Mention:
     """A number in the comment: tokens [first:after], the values it may mean, how it stands.
 
@@ -40,7 +28,7 @@ class Mention:
     after: int
     value: int | None
     shape: str
-    standing: Standing = Standing.UNSURE
+    standing: Standing = stands.UNSURE
     rule: str = ""
     maybe: tuple[int, ...] = ()
     spelled: bool = False
@@ -86,14 +74,19 @@ _GLUED_COUNTS = frozenset(
 )
 
 
-def find_mentions(tokens: Sequence[Token], lexicon: Lexicon) -> list[Mention]:
-    """Every number among the tokens, in order."""
+def find_mentions(tokens: Sequence[Token], signs: Sequence[int], lexicon: Lexicon) -> list[Mention]:
+    """Every number among the tokens, in order; `signs` are what each of them is a sign of."""
     mentions: list[Mention] = []
-    counting = lexicon.counting
     reached = 0
     for at, token in enumerate(tokens):
         kind = token.kind
-        if at < reached or (token.text not in counting if kind == WORD else kind in _NO_NUMBER):
+        if kind == WORD:
+            if not signs[at] & COUNTING or at < reached:
+                continue
+        elif kind in _NO_NUMBER or at < reached:
+            continue
+        elif kind == DIGITS and not token.glued:
+            mentions.append(Mention(at, at + 1, _whole(token.text), "digits"))
             continue
         mention = _mention_at(tokens, at, lexicon)
         if mention is not None:
@@ -110,12 +103,12 @@ def _mention_at(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention |
     if token.kind == DIGITS:
         return _digits(tokens, at)
     if token.kind == "date" and _SINGLE_DIGITS.fullmatch(token.text):
-        return _shaped(token._replace(kind="broken"), at, lexicon)
+        return _shaped(replace(token, kind="broken"), at, lexicon)
     if token.kind in _SHAPES_OF_OTHER:
         numeric = any(character.isdigit() for character in token.text)
         if not numeric:
             return None
-        return Mention(at, at + 1, None, token.kind, Standing.OTHER, _SHAPES_OF_OTHER[token.kind])
+        return Mention(at, at + 1, None, token.kind, stands.OTHER, _SHAPES_OF_OTHER[token.kind])
     return _READERS.get(token.kind, _shaped)(token, at, lexicon)
 
 
@@ -127,7 +120,7 @@ def _join_spoken_digits(mentions: list[Mention]) -> list[Mention]:
         both = last is not None and last.shape == one.shape == "word" and last.after == one.first
         if both and last is not None and 0 < (last.value or 0) < 10 and (one.value or 10) < 10:
             digits = ((last.value or 0), (one.value or 0))
-            joined[-1] = Mention(last.first, one.after, None, "broken", Standing.PLACED,
+            joined[-1] = Mention(last.first, one.after, None, "broken", stands.PLACED,
                                  "digits told one by one", (*digits, digits[0] * 10 + digits[1]))  # fmt: skip
         else:
             joined.append(one)
@@ -146,7 +139,7 @@ def _digits(tokens: Sequence[Token], at: int) -> Mention:
     if before is not None and before.text == "+" and token.glued:
         # "+1" agrees with somebody; other numbers behind a plus may be meant.
         agrees = mention.value == 1
-        mention.standing = Standing.PLACED if agrees else Standing.ASKED
+        mention.standing = stands.PLACED if agrees else stands.ASKED
         mention.rule = "points at something instead of a page"
         mention.first = at - 1
         mention.value = None if agrees else mention.value
@@ -154,7 +147,7 @@ def _digits(tokens: Sequence[Token], at: int) -> Mention:
     if before is not None and before.text == "'" and token.glued and not before.glued:
         closed = at + 1 < len(tokens) and tokens[at + 1].text == "'"
         if not closed:
-            mention.standing, mention.rule = Standing.OTHER, "a year"
+            mention.standing, mention.rule = stands.OTHER, "a year"
             return mention
     minus = before is not None and before.text == "-" and token.glued and not before.glued
     if minus and not (at > 1 and tokens[at - 2].text in {":", "-"}):
@@ -184,6 +177,8 @@ def _spelled(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention | No
                 best = (end + 1, lexicon.numbers[joined], False)
             elif joined in lexicon.ordinals:
                 best = (end + 1, lexicon.ordinals[joined], True)
+            if not lexicon.may_go_on(joined):
+                break
         elif token.text not in _JOINING or not joined:
             break
         end += 1
@@ -192,7 +187,7 @@ def _spelled(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention | No
     after, value, ordinal = best
     if tokens[at].text in _VAGUE:
         # Nobody numbers pages by the dozen: sure of the number, not of the choice.
-        return Mention(at, after, None, "vague", Standing.UNSURE, maybe=(value,), spelled=True)
+        return Mention(at, after, None, "vague", stands.UNSURE, maybe=(value,), spelled=True)
     return Mention(at, after, value, "ordinal word" if ordinal else "word", spelled=True)
 
 
@@ -209,36 +204,34 @@ def _mixed(token: Token, at: int, lexicon: Lexicon) -> Mention | None:
         )
         if head not in _DOUBTFUL_CUES and (head in _SHORT_CUES or head in lexicon.glue_before):
             if ends:
-                return Mention(at, at + 1, _whole(digits), "glued", Standing.CUED,
+                return Mention(at, at + 1, _whole(digits), "glued", stands.CUED,
                                "a page word glued to the number", cued_by_page=True)  # fmt: skip
         elif head in _DOUBTFUL_CUES and ends:
-            return Mention(at, at + 1, _whole(digits), "glued", Standing.ASKED,
+            return Mention(at, at + 1, _whole(digits), "glued", stands.ASKED,
                            "letters glued to a number")  # fmt: skip
         elif (
             not head and tail in {"ish", "ies", "s", "th"} and digits.endswith("0") and tail == "s"
         ):
-            return Mention(at, at + 1, None, "kind", Standing.PLACED, "a kind of page, not one")
+            return Mention(at, at + 1, None, "kind", stands.PLACED, "a kind of page, not one")
         elif not head and tail == "ish":
-            return Mention(
-                at, at + 1, _whole(digits), "rough", Standing.PLACED, "not an exact page"
-            )
+            return Mention(at, at + 1, _whole(digits), "rough", stands.PLACED, "not an exact page")
         elif not head and ends and tail:
             return Mention(at, at + 1, _whole(digits), "digits")
     if _LOOKS_LIKE_DIGITS.fullmatch(text) and (not glued or glued[3] not in _GLUED_COUNTS):
         value = _whole(text.translate(_LOOKALIKE))
         return Mention(
-            at, at + 1, value, "lookalike", Standing.ASKED, "letters that look like digits"
+            at, at + 1, value, "lookalike", stands.ASKED, "letters that look like digits"
         )
-    return Mention(at, at + 1, None, "mixed", Standing.OTHER, "digits inside a word")
+    return Mention(at, at + 1, None, "mixed", stands.OTHER, "digits inside a word")
 
 
 def _tag(token: Token, at: int, _lexicon: Lexicon) -> Mention | None:
     """A tag with digits in it: `#team58` may be meant, `#wip2026` is not."""
     found = re.fullmatch(r"#(?:team|page|pg|p|vote|number|no|nr)_?(\d{1,4})", token.text)
     if found:
-        return Mention(at, at + 1, int(found[1]), "glued", Standing.ASKED, "a number inside a tag")
+        return Mention(at, at + 1, int(found[1]), "glued", stands.ASKED, "a number inside a tag")
     if re.search(r"\d", token.text):
-        return Mention(at, at + 1, None, "tag", Standing.OTHER, "digits inside a tag")
+        return Mention(at, at + 1, None, "tag", stands.OTHER, "digits inside a tag")
     return None
 
 
@@ -251,15 +244,15 @@ def _shaped(token: Token, at: int, _lexicon: Lexicon) -> Mention:
     values = _numbers_in(token.text)
     if token.kind == "grouped":
         whole = _whole("".join(character for character in token.text if character.isdigit()))
-        return Mention(at, at + 1, whole, "grouped", Standing.OTHER, "a large count")
+        return Mention(at, at + 1, whole, "grouped", stands.OTHER, "a large count")
     if token.kind == "broken":
         whole = _whole("".join(str(value) for value in values))
         if len(values) > 2 and len(set(values)) == 1:
             return Mention(at, at + 1, values[0], "digits")  # "7 7 7" is 7, said with joy
         maybe = (*values, whole) if len(values) == 2 else (whole, *values)
-        return Mention(at, at + 1, None, "broken", Standing.PLACED,
+        return Mention(at, at + 1, None, "broken", stands.PLACED,
                        "digits parted by spaces", maybe)  # fmt: skip
-    return Mention(at, at + 1, None, token.kind, Standing.PLACED, maybe=values)
+    return Mention(at, at + 1, None, token.kind, stands.PLACED, maybe=values)
 
 
 _READERS = {"ordinal": _ordinal, "mixed": _mixed, "tag": _tag}

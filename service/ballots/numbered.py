@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from service.ballots.mentions import Mention, Standing
+from service.ballots import stands
+from service.ballots.mentions import Mention
 from service.ballots.scanning import END
 from service.ballots.scene import Scene
 
@@ -20,6 +21,8 @@ Pair = tuple[Mention, Mention]
 
 def read_numbering(scene: Scene, mentions: list[Mention]) -> None:
     """Numbers that only number others are set aside, and the others take their places."""
+    if not [one for one in mentions if _may_number(scene, one)]:
+        return
     pairs = list(pairwise(mentions))
     ahead = [(one, other) for one, other in pairs if _numbers_what_follows(scene, one, other)]
     behind = [(other, one) for one, other in pairs if _is_numbered_behind(scene, one, other)]
@@ -31,27 +34,32 @@ def read_numbering(scene: Scene, mentions: list[Mention]) -> None:
     _count_what_follows(scene, mentions)
 
 
+def _may_number(scene: Scene, mention: Mention) -> bool:
+    """Whether it is written as numbers are that number others: "1st", "1)", "2:"."""
+    after = mention.after
+    marked = after < len(scene.tokens) and scene.tokens[after].text in _MARKS
+    return marked or "ordinal" in mention.shape
+
+
 def _are_places(scene: Scene, ranked: list[Pair]) -> bool:
     """Whether these are places 1, 2 and so on, one of which may go without saying."""
     places = [place.value or 0 for place, _page in ranked]
     if places == [1]:
         page = ranked[0][1]
-        return page.standing >= Standing.UNSURE and scene.has(
-            "second", page.after, len(scene.tokens)
-        )
+        return page.standing >= stands.UNSURE and scene.has("second", page.after, len(scene.tokens))
     several = len(ranked) > 1 and len(set(places)) == len(places)
     return several and min(places) >= 1 and max(places) <= len(places) + 1
 
 
 def _give_places(ranked: list[Pair], mentions: list[Mention]) -> None:
     for place, page in ranked:
-        place.standing, place.rule = Standing.OTHER, PLACE
+        place.standing, place.rule = stands.OTHER, PLACE
         page.rank = place.value or 0
-        if Standing.OTHER <= page.standing < Standing.ALONE and page.value is not None:
-            page.standing, page.rule = Standing.ALONE, "a page in a numbered list"
+        if stands.OTHER <= page.standing < stands.ALONE and page.value is not None:
+            page.standing, page.rule = stands.ALONE, "a page in a numbered list"
     given = {page.rank for _place, page in ranked}
     missing = set(range(1, len(ranked) + 2)) - given
-    left = [one for one in mentions if not one.rank and one.standing >= Standing.BARE]
+    left = [one for one in mentions if not one.rank and one.standing >= stands.BARE]
     if len(left) == 1 and len(ranked) > 1 and len(missing) == 1:
         left[0].rank = missing.pop()
 
@@ -95,7 +103,7 @@ def _number_lines(scene: Scene, mentions: list[Mention]) -> None:
     ]  # fmt: skip
     if len(begun) > 1 and [one.value for one in begun] == list(range(1, len(begun) + 1)):
         for one in begun:
-            one.standing, one.rule = Standing.OTHER, PLACE
+            one.standing, one.rule = stands.OTHER, PLACE
 
 
 def _count_what_follows(scene: Scene, mentions: list[Mention]) -> None:
@@ -104,4 +112,4 @@ def _count_what_follows(scene: Scene, mentions: list[Mention]) -> None:
         following = mentions[at + 1 :]
         colon = one.after < len(scene.tokens) and scene.tokens[one.after].text == ":"
         if colon and one.shape in _COUNTED and one.value == len(following):
-            one.standing, one.rule = Standing.OTHER, "how many pages follow"
+            one.standing, one.rule = stands.OTHER, "how many pages follow"

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from service.ballots import stands
 from service.ballots.beside import read_after, read_before
 from service.ballots.lexicon import ORDINAL, ROMAN, bits_of
-from service.ballots.mentions import Mention, Standing
-from service.ballots.relations import on_chart, page_at
+from service.ballots.mentions import Mention
+from service.ballots.relations import page_at
 from service.ballots.roman import roman_at
 from service.ballots.scanning import WORD
 from service.ballots.scene import Scene
@@ -14,7 +15,8 @@ from service.chart.grid import CORNERS, Corner, centre_pages, corner_page
 
 _SIDES = ("top", "bottom", "left", "right")
 #: What each way of telling a place begins with: only that way is tried where it stands.
-_CORNERS = bits_of("corner", *_SIDES)
+_ALL_SIDES = bits_of(*_SIDES)
+_CORNERS = _ALL_SIDES | bits_of("corner")
 _ENDS = bits_of("first", "last")
 _MIDDLE = bits_of("middle")
 _FROM_LAST = bits_of("told_from_last")
@@ -33,17 +35,16 @@ def find_places(scene: Scene) -> list[Mention]:
     if not numbered and not scene.present & _PLACE_BITS:
         return []
     found: list[Mention] = []
-    at = 0
-    while at < len(scene.tokens):
-        mention = None
-        if scene.signs[at] & _PLACE_BITS or (numbered and scene.kinds[at] == "ordinal"):
-            mention = _place_at(scene, at)
-        if mention is None:
-            at += 1
-        else:
+    reached = 0
+    for at, sign in enumerate(scene.signs):
+        begun = sign & _PLACE_BITS or (numbered and scene.kinds[at] == "ordinal")
+        mention = _place_at(scene, at) if begun and at >= reached else None
+        if mention is not None:
             found.append(mention)
-            at = max(mention.after, at + 1)
-    if any(one.value is not None and one.standing > Standing.OTHER for one in found):
+            reached = mention.after
+    if not found:
+        return found
+    if any(one.value is not None and one.standing > stands.OTHER for one in found):
         return [one for one in found if one.value is not None or len(one.maybe) != 4]
     return found
 
@@ -73,30 +74,30 @@ def _place(scene: Scene, mention: Mention, *, named: bool) -> Mention:
     after = read_after(scene, mention.after)
     mention.cued_by_page = named
     if before.group == "not_before" or after.group == "not_after":
-        mention.standing, mention.rule = Standing.STRUCK, "ruled out"
+        mention.standing, mention.rule = stands.STRUCK, "ruled out"
     elif in_a_saying(scene, mention):
-        mention.standing, mention.rule = Standing.OTHER, "part of a saying"
+        mention.standing, mention.rule = stands.OTHER, "part of a saying"
     elif _of_something_else(scene, mention):
         corner = mention.value is not None and scene.word_count() <= _TALK and not named
-        mention.standing = Standing.UNSURE if corner else Standing.OTHER
+        mention.standing = stands.UNSURE if corner else stands.OTHER
         mention.rule = "a place of something else"
     elif before.group == "roughly_before":
         mention.maybe = mention.maybe or ((mention.value,) if mention.value else ())
-        mention.standing, mention.rule = Standing.PLACED, "about there, not an exact page"
+        mention.standing, mention.rule = stands.PLACED, "about there, not an exact page"
     elif before.group == "choice_before" or before.page or after.group == "choice_after":
-        mention.standing, mention.rule = Standing.CUED, "a place on the chart, chosen"
+        mention.standing, mention.rule = stands.CUED, "a place on the chart, chosen"
     elif before.group in {"other_before", "weak_before"} and not is_alone(scene, mention):
         talk = scene.word_count() > _TALK
-        mention.standing = Standing.OTHER if talk else Standing.UNSURE
+        mention.standing = stands.OTHER if talk else stands.UNSURE
         mention.rule = "a place, perhaps only talked about"
     elif is_alone(scene, mention) or (named and (before.clear or before.group == "")):
-        standing = Standing.CUED if named else Standing.ALONE
+        standing = stands.CUED if named else stands.ALONE
         mention.standing, mention.rule = standing, "a place on the chart"
     else:
-        mention.standing, mention.rule = Standing.UNSURE, "a place, perhaps only talked about"
-    if mention.value is None and mention.standing > Standing.PLACED:
-        meant = mention.standing > Standing.UNSURE or scene.word_count() <= _BRIEF
-        mention.standing = Standing.PLACED if meant else Standing.OTHER
+        mention.standing, mention.rule = stands.UNSURE, "a place, perhaps only talked about"
+    if mention.value is None and mention.standing > stands.PLACED:
+        meant = mention.standing > stands.UNSURE or scene.word_count() <= _BRIEF
+        mention.standing = stands.PLACED if meant else stands.OTHER
     return mention
 
 
@@ -105,7 +106,7 @@ def _of_something_else(scene: Scene, mention: Mention) -> bool:
     step = scene.begins("part_of", mention.after)
     behind = scene.tokens[mention.after + step : mention.after + step + 1]
     # "The last page of 63" is the chart's.
-    return bool(step and behind) and behind[0].text != str(scene.question.chart.page_count)
+    return bool(step and behind) and behind[0].text != str(scene.last_page)
 
 
 def _with_corner_words(scene: Scene, at: int) -> tuple[int, bool]:
@@ -132,8 +133,8 @@ def _directions(scene: Scene, at: int) -> tuple[list[str], int]:
     tokens = scene.tokens
     end = at
     while at < len(tokens) and len(names) < 2:
-        side = next((name for name in _SIDES if scene.begins(name, at)), None)
-        if side is not None:
+        side = _side_at(scene, at) if scene.signs[at] & _ALL_SIDES else ""
+        if side:
             names.append(side)
             at += scene.begins(side, at)
             end = at
@@ -142,6 +143,10 @@ def _directions(scene: Scene, at: int) -> tuple[list[str], int]:
         else:
             break
     return names, end
+
+
+def _side_at(scene: Scene, at: int) -> str:
+    return next((name for name in _SIDES if scene.begins(name, at)), "")
 
 
 _BETWEEN_DIRECTIONS = frozenset(
@@ -233,11 +238,9 @@ def _told_from_last(scene: Scene, at: int) -> Mention | None:
     step = scene.begins("told_from_last", at)
     if not step:
         return None
-    count = scene.question.chart.page_count
-    mention = Mention(
-        at, at + step, None, "place", maybe=on_chart(scene.question.chart, (count - 1,))
-    )
-    mention.standing = Standing.PLACED
+    count = scene.last_page
+    mention = Mention(at, at + step, None, "place", maybe=scene.on_chart((count - 1,)))
+    mention.standing = stands.PLACED
     mention.rule = "a page told from the last one"
     return mention
 

@@ -10,6 +10,7 @@ import re
 from dataclasses import dataclass
 from functools import cache
 
+from service.ballots.language import Phrase
 from service.ballots.languages import LANGUAGES
 from service.ballots.matching import AFTER
 from service.ballots.reading import Evidence, Question, Reading
@@ -21,6 +22,7 @@ _TELLING_MARK = re.compile(
 _EDGES = ".!,'’"
 _LONGEST = 80
 _MOST_WORDS = 9
+_LONGEST_COUNTED = 4
 
 #: Groups of words that can stand before and after a choice without changing it.
 _BEFORE = ("fillers", "neutral_before", "choice_before", "page")
@@ -70,6 +72,8 @@ class Harmless:
     after: frozenset[str]
     #: Page words: they cue the number right behind them, and nothing else here.
     cues: frozenset[str]
+    #: What is counted by "2." in a language that writes ordinals so: "2. ladies".
+    counted: frozenset[Phrase]
 
 
 def _singles(*groups: str) -> set[str]:
@@ -107,12 +111,18 @@ def harmless() -> Harmless:
             - _singles("sounded_after", *(g for g in AFTER if g not in _AFTER))
         ),
         frozenset(words & _singles("page")),
+        frozenset(
+            phrase
+            for language in LANGUAGES.values()
+            for phrase in language.dotted + language.other_after
+            if words.issuperset(phrase)
+        ),
     )
 
 
 def read_quickly(text: str, question: Question) -> Reading | None:
     """The reading of a comment that is nothing but one number among harmless words, else None."""
-    if len(text) > _LONGEST or _TELLING_MARK.search(text):
+    if len(text) > _LONGEST:
         return None
     words = text.lower().replace("’", "'").split()
     if len(words) > _MOST_WORDS:
@@ -120,6 +130,8 @@ def read_quickly(text: str, question: Question) -> Reading | None:
     digits = _only_number(words)
     # 1 is left to the long way: it is a rank, or the word "one", more often than a page.
     if not digits or not 2 <= int(digits[:6]) <= question.chart.page_count:
+        return None
+    if _TELLING_MARK.search(text):
         return None
     page = int(digits)
     start = text.index(digits)
@@ -133,7 +145,7 @@ def _only_number(words: list[str]) -> str:
     known = harmless()
     digits = last = ""
     cued = False
-    for word in words:
+    for at, word in enumerate(words):
         bare = word.strip(_EDGES)
         behind = bool(digits) and last == digits and word[0] not in _EDGES
         if behind and bare.isascii() and bare not in known.after:
@@ -147,10 +159,18 @@ def _only_number(words: list[str]) -> str:
             if digits or not beside or not (bare.isascii() and bare.isdigit()):
                 return ""
             digits = bare
+            if word[-1] == "." and _counts(words[at + 1 : at + 1 + _LONGEST_COUNTED]):
+                return ""
         elif bare not in known.words and not _is_emoji(bare):
             return ""
         last = bare if word[-1] not in _EDGES else ""
     return digits
+
+
+def _counts(behind: list[str]) -> bool:
+    """Whether the words behind a number and its full stop begin with what an ordinal counts."""
+    bare = [word.strip(_EDGES) for word in behind]
+    return any(tuple(bare[:size]) in harmless().counted for size in range(1, len(bare) + 1))
 
 
 def _is_emoji(word: str) -> bool:

@@ -8,12 +8,13 @@ from __future__ import annotations
 
 import re
 
+from service.ballots import stands
 from service.ballots.chat import is_chat
 from service.ballots.choosing import weigh
 from service.ballots.deciding import decide
 from service.ballots.judging import judge
 from service.ballots.lexicon import lexicon_of
-from service.ballots.mentions import Mention, Standing, find_mentions
+from service.ballots.mentions import Mention, find_mentions
 from service.ballots.normal import Plain, plain_of
 from service.ballots.places import find_places
 from service.ballots.quick import read_quickly
@@ -22,7 +23,7 @@ from service.ballots.scanning import QUOTE, Token, scan
 from service.ballots.scene import Scene
 from service.ballots.segmenting import segment
 from service.ballots.shapes import judge_shape
-from service.ballots.stretched import STRETCHED, unstretched
+from service.ballots.stretched import unstretched
 from service.ballots.tongue import tongue_of
 from service.ballots.whole import read_whole
 from service.ballots.wording import worded
@@ -57,14 +58,16 @@ def read_thoroughly(text: str, question: Question, plain: Plain | None = None) -
     tokens = scan(own)
     if not own.isascii():
         tokens = segment(tokens)
-    scene = _scene(text, plain, tokens, question)
-    mentions = find_mentions(scene.tokens, scene.lexicon)
+    scene = _scene(text, plain, own, tokens, question)
+    mentions = find_mentions(scene.tokens, scene.signs, scene.lexicon)
     for mention in mentions:
-        if mention.standing == Standing.UNSURE:
+        if mention.standing == stands.UNSURE:
             judge(scene, mention)
-        elif mention.standing == Standing.PLACED:
+        elif mention.standing == stands.PLACED:
             judge_shape(scene, mention)
     mentions = _with_places(mentions, find_places(scene))
+    if not mentions:
+        return read_whole(scene, mentions) or NO_PAGE
     weigh(scene, mentions)
     return read_whole(scene, mentions) or decide(scene, mentions)
 
@@ -77,12 +80,14 @@ def _without_others(plain: str) -> str:
     return _STRUCK.sub(blank, _QUOTED_LINE.sub(blank, plain))
 
 
-def _scene(text: str, plain: Plain, tokens: list[Token], question: Question) -> Scene:
-    lexicon = lexicon_of(tongue_of(tokens, question.languages))
-    if STRETCHED.search(plain.text):
+def _scene(text: str, plain: Plain, own: str, tokens: list[Token], question: Question) -> Scene:
+    tongue = tongue_of(tokens, question.languages)
+    lexicon = lexicon_of(tongue.codes)
+    if tongue.stretched:
         tokens = unstretched(tokens, lexicon)
-    tokens = worded(tokens, lexicon)
-    scene = Scene(text, plain, tokens, lexicon, question)
+    if lexicon.rewords:
+        tokens = worded(tokens, lexicon)
+    scene = Scene(text, plain, own, tokens, lexicon, question)
     if QUOTE in scene.kinds:
         scene.quoted = _quoted(tokens)
     return scene

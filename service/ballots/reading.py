@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Literal, get_args
+from typing import Literal, NamedTuple, get_args
 
 from service.chart.grid import Chart
 
@@ -21,8 +21,7 @@ class Question:
     languages: tuple[str, ...] = ("en",)
 
 
-@dataclass(frozen=True, slots=True)
-class Evidence:
+class Evidence(NamedTuple):
     """The words something was read from: `text` is the comment's own [start:end].
 
     `page` is the page they were read as, None where they decided without naming one.
@@ -36,8 +35,7 @@ class Evidence:
     rule: str
 
 
-@dataclass(frozen=True, slots=True)
-class Reading:
+class Reading(NamedTuple):
     """What a comment says: the outcome, its pages in order of preference, and why.
 
     `reason` is set for `none` only. `why` is a sentence for the host.

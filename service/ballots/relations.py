@@ -22,14 +22,6 @@ def told_from(chart: Chart, page: int, relation: str) -> tuple[int, ...]:
     return tuple(sorted(chart.edge_neighbours(page)))
 
 
-def on_chart(chart: Chart, pages: tuple[int, ...]) -> tuple[int, ...]:
-    """Those of the pages that the chart has, each once, in the order given."""
-    if not pages:
-        return pages
-    last = chart.page_count
-    return tuple(dict.fromkeys([page for page in pages if 1 <= page <= last]))
-
-
 def page_at(chart: Chart, row: int, column: int) -> tuple[int, ...]:
     """The page in this row and column, -1 the last; none where the chart has none there."""
     row = chart.rows if row == -1 else row

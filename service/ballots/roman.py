@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from service.ballots import stands
 from service.ballots.beside import read_before
-from service.ballots.mentions import Mention, Standing
+from service.ballots.mentions import Mention
 from service.ballots.numerals import ROMANS, roman_value
-from service.ballots.relations import on_chart
 from service.ballots.scanning import WORD
 from service.ballots.scene import Scene
 
@@ -19,11 +19,11 @@ def roman_at(scene: Scene, at: int) -> Mention | None:
     before = read_before(scene, at)
     if before.page:
         mention = Mention(
-            at, at + 1, value, "roman", Standing.CUED, "a roman numeral after a page word"
+            at, at + 1, value, "roman", stands.CUED, "a roman numeral after a page word"
         )
         mention.cued_by_page = True
         return mention
-    start, end = scene.plain.original(token.start, token.end)
+    start, end = scene.span(at, at + 1)
     written = scene.text[start:end]
     words = scene.word_count()
     if (
@@ -31,6 +31,6 @@ def roman_at(scene: Scene, at: int) -> Mention | None:
         and written.isupper()
         and (words == 1 or before.group == "choice_before")
     ):
-        return Mention(at, at + 1, None, "roman", Standing.PLACED, "a bare roman numeral",
-                       on_chart(scene.question.chart, (value,)))  # fmt: skip
+        return Mention(at, at + 1, None, "roman", stands.PLACED, "a bare roman numeral",
+                       scene.on_chart((value,)))  # fmt: skip
     return None

@@ -7,10 +7,16 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from typing import NamedTuple
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from service.ballots.met import Met
 
 #: What a token is. `digits` is a plain whole number; the shapes after it are read by their shape.
 WORD, DIGITS, END, SOFT, QUOTE, OTHER = "word", "digits", "end", "soft", "quote", "other"
+
+#: A letter said for longer: "seventeeen".
+STRETCHED = re.compile(r"([a-z])\1{2,}")
 
 #: Marks that belong to the letter before them, as the vowel signs of Hindi. (Accents are gone.)
 _MARKS = "".join(
@@ -68,52 +74,55 @@ _KINDS = {kind: kind for kind in _TOKEN.groupindex} | {
 }
 
 
-#: Marks right behind a word, before a space or the end.
-_MARKS_BEHIND = {",": SOFT, ".": END, "!": END, "?": END}
+#: In a piece without any of these, what stands beyond the spaces around it changes no token; nor
+#: does it where a mark ends a number.
+_REACHES_ON = re.compile("[\\d~$£€¥₹₽]")
+_ENDED_NUMBER = re.compile("[0-9]+[,.!?]")
+#: A number before a space is one of its own unless it goes on behind that with one of these.
+_CHANGING = frozenset("-x*~+%$£€¥₹₽=〜0123456789")
 
 
-class Token(NamedTuple):
-    """A piece of plain text [start:end]; `glued`: no space stands before it."""
+@dataclass(slots=True)
+class Token:
+    """A piece of plain text; `glued`: no space stands before it. It is never changed.
+
+    It knows its size, not its place, so that a word of many comments is one token: where tokens
+    stand is told by `places_of`, which only evidence asks for.
+    """
 
     kind: str
     text: str
-    start: int
-    end: int
+    size: int
     glued: bool
-
-
-#: The quick way to make a token: one is made of every word of every comment.
-_made = tuple.__new__
 
 
 def scan(plain: str) -> list[Token]:
     """The plain text's tokens, in order; spaces fall away.
 
-    A word between spaces, with a mark behind it or none, can be nothing else: the pattern is
-    asked only where anything else stands.
+    What stands between two spaces and holds no number makes the same tokens wherever it stands.
     """
     tokens: list[Token] = []
+    pieces = _PIECES
     at = reached = 0
     for piece in plain.split(" "):
         end = at + len(piece)
-        if at >= reached and piece.isascii():
-            if piece.isalpha():
-                tokens.append(_made(Token, (WORD, piece, at, end, False)))
-                reached = end
-            elif piece[-1:] in _MARKS_BEHIND and piece[:-1].isalpha():
-                tokens.append(_made(Token, (WORD, piece[:-1], at, end - 1, False)))
-                kind = _MARKS_BEHIND[piece[-1]]
-                tokens.append(_made(Token, (kind, piece[-1], end - 1, end, True)))
-                reached = end
-        if reached < end:
-            reached = _scan_piece(plain, max(at, reached), end, tokens)
+        known = pieces[piece] if at >= reached else None
+        if known is not None:
+            tokens += known
+        elif at >= reached and piece.isdecimal() and plain[end + 1 : end + 2] not in _CHANGING:
+            tokens.append(Token(DIGITS, piece, end - at, glued=False))
+        elif reached < end:
+            last = reached if at < reached else -1
+            reached = _scan_piece(plain, max(at, reached), end, last, tokens)
         at = end + 1
     return tokens
 
 
-def _scan_piece(plain: str, at: int, end: int, tokens: list[Token]) -> int:
-    """Add the tokens that begin in [at:end]; where the last of them ends."""
-    last = tokens[-1].end if tokens else -1
+def _scan_piece(plain: str, at: int, end: int, last: int, tokens: list[Token]) -> int:
+    """Add the tokens that begin in [at:end]; where the last of them ends.
+
+    `last` is where the token before them ends, -1 if a space follows it.
+    """
     while at < end:
         found = _TOKEN.match(plain, at)
         if found is None:  # a space of another kind
@@ -121,6 +130,37 @@ def _scan_piece(plain: str, at: int, end: int, tokens: list[Token]) -> int:
             continue
         start, at = found.span()
         kind = _KINDS[found.lastgroup or OTHER]
-        tokens.append(_made(Token, (kind, plain[start:at], start, at, start == last)))
+        tokens.append(Token(kind, plain[start:at], at - start, start == last))
         last = at
     return at
+
+
+def _tokens_of(piece: str) -> list[Token] | None:
+    """The tokens of what stands between two spaces; None where its surroundings decide."""
+    if piece.isascii() and piece.isalpha() and piece.islower():
+        return [Token(WORD, piece, len(piece), glued=False)]
+    if _REACHES_ON.search(piece) and not _ENDED_NUMBER.fullmatch(piece):
+        return None
+    tokens: list[Token] = []
+    _scan_piece(piece, 0, len(piece), -1, tokens)
+    return tokens
+
+
+_PIECES = Met(_tokens_of)
+
+
+#: All spaces but the line end, which is a token.
+_SPACES = frozenset(filter(str.isspace, map(chr, range(0x3001)))) - {"\n"}
+
+
+def places_of(tokens: Sequence[Token], plain: str) -> list[int]:
+    """Where each of the tokens begins in the text that it was scanned from."""
+    places: list[int] = []
+    at = 0
+    for token in tokens:
+        if not token.glued:
+            while plain[at] in _SPACES:
+                at += 1
+        places.append(at)
+        at += token.size
+    return places

@@ -2,16 +2,39 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from service.ballots.lexicon import GROUP_BITS, Lexicon
 from service.ballots.normal import Plain
 from service.ballots.reading import Question
-from service.ballots.scanning import END, SOFT, WORD, Token
+from service.ballots.scanning import END, SOFT, WORD, Token, places_of
 
-_NO_SIGN = (0, 0, 0)
+_NONE: frozenset[int] = frozenset()
 #: Marks between clauses.
 _PARTING = frozenset({END, "other", "emoticon"})
+
+
+def signs_of(tokens: Sequence[Token], lexicon: Lexicon) -> tuple[list[int], int]:
+    """For each token, and for all, the groups in which a phrase may begin with it, as bits."""
+    signs: list[int] = []
+    sign_of = lexicon.signs
+    present = following = 0
+    # From the end, since the word that follows tells whether a longer phrase may begin here.
+    for token in reversed(tokens):
+        told = sign_of[token.text]
+        if told is None:
+            following = sign = 0
+        else:
+            sign, first, second = told
+            if first and following:
+                sign |= first & following
+            following = second
+            if sign:
+                present |= sign
+        signs.append(sign)
+    signs.reverse()
+    return signs, present
 
 
 @dataclass(slots=True)
@@ -20,31 +43,27 @@ class Scene:
 
     text: str
     plain: Plain
+    #: The plain text without the words of others, as long as it; its tokens.
+    own: str
     tokens: list[Token]
     lexicon: Lexicon
     question: Question
     #: Tokens that stand in quotation marks, by index.
-    quoted: frozenset[int] = field(default_factory=frozenset)
+    quoted: frozenset[int] = _NONE
     #: What each token is, apart from the tokens: much is asked of all of them.
     kinds: list[str] = field(init=False)
     #: For each token, and for all of them, the groups in which a phrase may begin with it, as bits.
     signs: list[int] = field(init=False)
-    present: int = field(init=False, default=0)
+    present: int = field(init=False)
+    #: How many pages the chart has.
+    last_page: int = field(init=False)
+    _places: list[int] = field(init=False)
 
     def __post_init__(self) -> None:
         self.kinds = [token.kind for token in self.tokens]
-        self.signs = signs = []
-        sign_of = self.lexicon.signs.get
-        present = following = 0
-        # From the end, since the word that follows tells whether a longer phrase may begin here.
-        for token in reversed(self.tokens):
-            alone, first, second = sign_of(token.text, _NO_SIGN)
-            sign = alone | first & following
-            following = second
-            present |= sign
-            signs.append(sign)
-        signs.reverse()
-        self.present = present
+        self.signs, self.present = signs_of(self.tokens, self.lexicon)
+        self.last_page = self.question.chart.page_count
+        self._places = []
 
     def begins(self, group: str, at: int) -> int:
         """How many tokens from `at` on a phrase of the group has; 0 for none."""
@@ -64,6 +83,18 @@ class Scene:
                 return at
         return -1
 
+    def span(self, first: int, after: int) -> tuple[int, int]:
+        """The span of the original text that the tokens [first:after] were read from."""
+        places = self._places
+        if not places:
+            places = self._places = places_of(self.tokens, self.own)
+        last = min(after, len(places)) - 1
+        start, end = places[first], places[last] + self.tokens[last].size
+        plain = self.plain
+        if plain.starts is None and plain.uneven is None:
+            return start, end  # plain and original run alike
+        return plain.original(start, end)
+
     def sentence(self, at: int) -> tuple[int, int]:
         """The tokens [start:end] of the sentence around token `at`; `end` is its closing mark."""
         kinds = self.kinds
@@ -79,16 +110,17 @@ class Scene:
 
     def clause(self, first: int, after: int) -> tuple[int, int]:
         """The tokens [start:end] around [first:after] up to the next mark of any kind."""
-        tokens = self.tokens
+        kinds = self.kinds
         start = first
-        while start > 0 and self._joins(start - 1):
+        while start > 0 and (kinds[start - 1] == WORD or self.joins(start - 1)):
             start -= 1
-        end = after
-        while end < len(tokens) and self._joins(end):
+        end, stop = after, len(kinds)
+        while end < stop and (kinds[end] == WORD or self.joins(end)):
             end += 1
         return start, end
 
-    def _joins(self, at: int) -> bool:
+    def joins(self, at: int) -> bool:
+        """Whether this token stands inside a clause, not between two."""
         kind = self.kinds[at]
         if kind == WORD:
             return True
@@ -107,6 +139,13 @@ class Scene:
     def has(self, group: str, start: int, end: int) -> bool:
         """Whether a phrase of the group begins among the tokens [start:end]."""
         return self.find(group, start, end) >= 0
+
+    def on_chart(self, pages: tuple[int, ...]) -> tuple[int, ...]:
+        """Those of the pages that the chart has, each once, in the order given."""
+        last = self.last_page
+        if len(pages) == 1:
+            return pages if 1 <= pages[0] <= last else ()
+        return tuple(dict.fromkeys([page for page in pages if 1 <= page <= last]))
 
     def word_count(self) -> int:
         """How many words the comment has."""

@@ -8,6 +8,7 @@ through untouched.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from functools import cache
 
 from service.ballots.cutting import (
@@ -58,7 +59,7 @@ def segment(tokens: list[Token]) -> list[Token]:
 def _asking(token: Token) -> Token:
     if token.kind != END or ";" not in token.text:
         return token
-    return Token(END, token.text.replace(";", "?"), token.start, token.end, token.glued)
+    return replace(token, text=token.text.replace(";", "?"))
 
 
 def _is_behind_digits(token: Token, before: Sequence[Token]) -> bool:
@@ -83,11 +84,8 @@ def _cut(token: Token, words: frozenset[str], *, behind_digits: bool) -> list[To
             pieces.append(run)
         behind_digits = False
     cut: list[Token] = []
-    at = token.start
     for piece in pieces:
-        end = at + len(piece)
-        cut.append(Token(WORD, _shortened(piece), at, end, token.glued or at > token.start))
-        at = end
+        cut.append(Token(WORD, _shortened(piece), len(piece), token.glued or bool(cut)))
     return cut
 
 

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import re
 
+from service.ballots import stands
 from service.ballots.beside import read_after, read_before
-from service.ballots.mentions import Mention, Standing
+from service.ballots.mentions import Mention
 from service.ballots.scene import Scene
 from service.ballots.surroundings import is_alone
 
@@ -21,7 +22,7 @@ def judge_shape(scene: Scene, mention: Mention) -> None:
     after = read_after(scene, mention.after)
     cued = before.page or before.group == "choice_before" or after.group == "choice_after"
     if after.group == "other_after" or (before.group == "other_before" and not before.page):
-        mention.standing, mention.rule = Standing.OTHER, "counts or measures something else"
+        mention.standing, mention.rule = stands.OTHER, "counts or measures something else"
         mention.maybe = ()
         return
     judges = {
@@ -34,16 +35,16 @@ def judge_shape(scene: Scene, mention: Mention) -> None:
 
 
 def _other(mention: Mention, rule: str) -> None:
-    mention.standing, mention.rule, mention.maybe = Standing.OTHER, rule, ()
+    mention.standing, mention.rule, mention.maybe = stands.OTHER, rule, ()
 
 
 def _placed(mention: Mention, rule: str, *pages: int) -> None:
-    mention.standing, mention.rule, mention.maybe = Standing.PLACED, rule, tuple(pages)
+    mention.standing, mention.rule, mention.maybe = stands.PLACED, rule, tuple(pages)
 
 
 def _range(scene: Scene, mention: Mention, *, cued: bool) -> None:
     low, high = mention.maybe[0], mention.maybe[1]
-    if low <= 1 and high == scene.question.chart.page_count:
+    if low <= 1 and high == scene.last_page:
         _other(mention, "the question's own numbers said back")
     elif not cued and high < low < 10 and scene.word_count() > _FEW:
         _other(mention, "a score")
@@ -64,7 +65,7 @@ def _fraction(scene: Scene, mention: Mention, *, cued: bool) -> None:
         _other(mention, "a score or a date")
     elif len(values) == 2 and not cued and bottom in {2, 3, 4, 5, 8, 10, 100} and top < bottom:
         _other(mention, "a fraction or a score")
-    elif len(values) == 2 and bottom == scene.question.chart.page_count:
+    elif len(values) == 2 and bottom == scene.last_page:
         _placed(mention, "out of all pages", top)
     else:
         _placed(mention, SEVERAL, *values)
@@ -95,10 +96,10 @@ def _decimal(scene: Scene, mention: Mention, *, cued: bool) -> None:
     if comma and len(values) >= 2 and values[0] > 0 and (cued or is_alone(scene, mention)):
         _placed(mention, "a decimal or several pages", *values)
     elif cued and not (_CLOCK.fullmatch(scene.tokens[mention.first].text) and talk):
-        mention.value, mention.standing = -1, Standing.CUED
+        mention.value, mention.standing = -1, stands.CUED
         mention.rule, mention.maybe = "a decimal is no page", ()
     elif is_alone(scene, mention) and scene.word_count() == 0:
-        mention.value, mention.standing = -1, Standing.ALONE
+        mention.value, mention.standing = -1, stands.ALONE
         mention.rule, mention.maybe = "a decimal is no page", ()
     else:
         _other(mention, "a size or a measure")

@@ -2,18 +2,16 @@
 
 from __future__ import annotations
 
-import re
+from dataclasses import replace
 
 from service.ballots.lexicon import Lexicon
-from service.ballots.scanning import WORD, Token
-
-STRETCHED = re.compile(r"([a-z])\1{2,}")
+from service.ballots.scanning import STRETCHED, WORD, Token
 
 
 def unstretched(tokens: list[Token], lexicon: Lexicon) -> list[Token]:
     """The tokens with stretched words as they are usually written; offsets stay."""
     return [
-        token._replace(text=_unstretched(token.text, lexicon))
+        replace(token, text=_unstretched(token.text, lexicon))
         if token.kind == WORD and STRETCHED.search(token.text)
         else token
         for token in tokens
@@ -21,8 +19,7 @@ def unstretched(tokens: list[Token], lexicon: Lexicon) -> list[Token]:
 
 
 def _unstretched(word: str, lexicon: Lexicon) -> str:
-    known = (lexicon.numbers, lexicon.ordinals, lexicon.signs)
     for written in (word, STRETCHED.sub(r"\1\1", word), STRETCHED.sub(r"\1", word)):
-        if any(written in words for words in known):
+        if lexicon.signs[written] is not None:
             return written
     return word

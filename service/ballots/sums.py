@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable
 from itertools import pairwise
 
+from service.ballots import stands
 from service.ballots.elsewhere import MEASURED
-from service.ballots.mentions import Mention, Standing
+from service.ballots.mentions import Mention
 from service.ballots.scene import Scene
 
 SUM = "a sum, not a page"
@@ -31,12 +32,12 @@ def join_sums(scene: Scene, mentions: list[Mention]) -> None:
             continue
         for group, reckon in _RECKONING:
             if left.after + scene.begins(group, left.after) == right.first > left.after:
-                left.standing, left.rule = Standing.PLACED, SUM
+                left.standing, left.rule = stands.PLACED, SUM
                 left.maybe = (reckon(left.value, right.value),)
-                right.standing, right.rule = Standing.OTHER, "part of a sum"
+                right.standing, right.rule = stands.OTHER, "part of a sum"
 
 
 def _is_said_as_a_sum(scene: Scene, left: Mention, right: Mention) -> bool:
     words = scene.word_count() - (right.after - left.first)
     own_clause = scene.clause(left.first, right.after) == (left.first, right.after)
-    return words <= _FEW or own_clause or left.standing == Standing.CUED
+    return words <= _FEW or own_clause or left.standing == stands.CUED

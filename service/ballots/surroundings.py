@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from service.ballots.beside import Beside
+from service.ballots.lexicon import NUMBER, PLAIN, bits_of
 from service.ballots.mentions import Mention
 from service.ballots.scanning import DIGITS, WORD
 from service.ballots.scene import Scene
@@ -18,7 +19,12 @@ _DESCRIBING = frozenset(
 _SAYING_REACH = 4
 _OWNERS = frozenset({"my", "mine", "the", "our", "a"})
 _MEASURE = re.compile(r"\d+(?:ft|h|hr|hrs|lb|lbs|st|m|in|min|mins)")
+_SAYINGS = bits_of("sayings")
 _PLACING = ("second", "corner", "top", "bottom", "left", "right", "first", "last")
+_PLACES = bits_of(*_PLACING)
+_KNOWN = NUMBER | PLAIN
+#: Kinds of tokens that say nothing of a number in their clause.
+_SILENT = frozenset({"soft", "quote", "other", "emoticon", DIGITS})
 _HERE = frozenset(
     "i'm im am still stuck currently halfway up got we're finally was only already he's she's is "
     "live lives living".split()
@@ -56,10 +62,11 @@ def is_a_smaller_unit(scene: Scene, mention: Mention) -> bool:
 
 def in_a_saying(scene: Scene, mention: Mention) -> bool:
     """Whether a saying covers it, as "three cheers for" or "last but not least" does."""
-    return any(
-        at + scene.begins("sayings", at) > mention.first
-        for at in range(max(mention.first - _SAYING_REACH, 0), mention.first + 1)
-    )
+    first, signs = mention.first, scene.signs
+    for at in range(max(first - _SAYING_REACH, 0), first + 1):
+        if signs[at] & _SAYINGS and at + scene.begins("sayings", at) > first:
+            return True
+    return False
 
 
 def is_in_brackets(scene: Scene, mention: Mention) -> bool:
@@ -83,7 +90,7 @@ def is_of_own_piece(scene: Scene, mention: Mention) -> bool:
     if words[:1] != ["of"] or not words[1:]:
         return False
     # "Page 4 of 20" is of another chart.
-    pages = str(scene.question.chart.page_count)
+    pages = str(scene.last_page)
     return words[1] in _OWNERS or (words[1].isdigit() and words[1] != pages)
 
 
@@ -134,24 +141,31 @@ def is_a_makers_code(scene: Scene, mention: Mention) -> bool:
     at = mention.first - 1
     if not word_at(scene, at) or scene.lexicon.before(scene.tokens, at)[0]:
         return False
-    start, end = scene.plain.original(scene.tokens[at].start, scene.tokens[at].end)
+    start, end = scene.span(at, at + 1)
     written = scene.text[start:end]
     return 2 <= len(written) <= 5 and written.isupper() and not scene.text.isupper()
 
 
 def is_alone(scene: Scene, mention: Mention) -> bool:
     """Whether its clause holds nothing but numbers and words that say nothing of a number."""
-    start, end = scene.clause(mention.first, mention.after)
-    plain = scene.lexicon.plain_words
-    numbers = scene.lexicon.numbers
-    # Of several places in one clause each is as good as alone.
-    placing = _PLACING if mention.shape == "place" else ()
-    for at in (*range(start, mention.first), *range(mention.after, end)):
-        token = scene.tokens[at]
-        if token.kind == WORD:
-            known = token.text in plain or token.text in numbers
-            if not known and not any(scene.begins(group, at) for group in placing):
-                return False
-        elif token.kind not in {"soft", "quote", "other", "emoticon", DIGITS}:
+    signs, kinds = scene.signs, scene.kinds
+    at = mention.first - 1
+    while at >= 0 and (kinds[at] == WORD or scene.joins(at)):
+        if not (signs[at] & _KNOWN and kinds[at] == WORD) and _tells(scene, at, mention):
             return False
+        at -= 1
+    at, stop = mention.after, len(kinds)
+    while at < stop and (kinds[at] == WORD or scene.joins(at)):
+        if not (signs[at] & _KNOWN and kinds[at] == WORD) and _tells(scene, at, mention):
+            return False
+        at += 1
     return True
+
+
+def _tells(scene: Scene, at: int, mention: Mention) -> bool:
+    """Whether a token that is no number and no plain word says something of the mention."""
+    if scene.kinds[at] != WORD:
+        return scene.kinds[at] not in _SILENT
+    # Of several places in one clause each is as good as alone.
+    place = mention.shape == "place" and scene.signs[at] & _PLACES
+    return not (place and any(scene.begins(group, at) for group in _PLACING))

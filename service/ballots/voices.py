@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from service.ballots import stands
 from service.ballots.lexicon import bits_of
-from service.ballots.mentions import Mention, Standing
+from service.ballots.mentions import Mention
 from service.ballots.scanning import DIGITS, END, SOFT, WORD
 from service.ballots.scene import Scene
+from service.ballots.stands import Standing
 
 _AGE_REACH = 8
 #: Words of which one must stand, or quotation marks, where a number is not the writer's own.
@@ -13,35 +15,51 @@ _ASKING = bits_of("asking")
 _REPORTING = bits_of("reported_before", "family_before")
 _AGES = bits_of("ages")
 _CONDITIONS = bits_of("depends", "condition", "if_words")
-VOICES = bits_of("asked_later", "asked_plainly") | _ASKING | _REPORTING | _AGES | _CONDITIONS
+_LATER = bits_of("asked_later", "asked_plainly")
+VOICES = _LATER | _ASKING | _REPORTING | _AGES | _CONDITIONS
 
 
 def read_voices(scene: Scene, mentions: list[Mention]) -> None:
     """Lower the mentions that are not plainly the writer's own choice."""
     for at, mention in enumerate(mentions):
-        start, end = scene.sentence(mention.first)
-        if mention.standing < Standing.UNSURE:
-            if mention.standing == Standing.ASKED:
-                _read_condition(scene, mention, end)
+        if mention.standing < stands.ASKED:
             continue
-        if _is_quoted_for_another(scene, mention):
-            _lower(mention, Standing.STRUCK, "words given to somebody else")
-        elif _is_asked_later(scene, mentions, at):
-            _lower(mention, Standing.ASKED, "asked about, not chosen")
-        elif _asks_on(scene, mention, start):
-            _lower(mention, Standing.OTHER, "asked about something else")
-        elif _is_asked(scene, mention, start):
-            other = scene.has("topics", start, end) and not mention.cued_by_page
-            standing = Standing.OTHER if other else Standing.ASKED
-            _lower(mention, standing, "asked about, not chosen")
-        elif _is_reported(scene, mention, max(start, mentions[at - 1].after if at else 0)):
-            mention.reported = True
-            _lower(mention, Standing.ASKED, "somebody else's, or an earlier vote")
-        elif _is_an_age(scene, mention):
-            _lower(mention, Standing.ASKED, "an age or a birthday, perhaps not a page")
-        else:
-            following = mentions[at + 1].first if at + 1 < len(mentions) else end
-            _read_condition(scene, mention, min(end, max(following, mention.after)))
+        start, end = scene.sentence(mention.first)
+        if mention.standing == stands.ASKED:
+            _read_condition(scene, mention, end)
+        elif scene.quoted and _is_quoted_for_another(scene, mention):
+            _lower(mention, stands.STRUCK, "words given to somebody else")
+        elif scene.present & _LATER and _is_asked_later(scene, mentions, at):
+            _lower(mention, stands.ASKED, "asked about, not chosen")
+        elif not (scene.present & _ASKING and _read_question(scene, mention, start, end)):
+            _read_told(scene, mentions, at, start, end)
+
+
+def _read_question(scene: Scene, mention: Mention, start: int, end: int) -> bool:
+    """Lower a mention that is asked about; whether it is."""
+    if _asks_on(scene, mention, start):
+        _lower(mention, stands.OTHER, "asked about something else")
+    elif _is_asked(scene, mention, start):
+        other = scene.has("topics", start, end) and not mention.cued_by_page
+        _lower(mention, stands.OTHER if other else stands.ASKED, "asked about, not chosen")
+    else:
+        return False
+    return True
+
+
+def _read_told(scene: Scene, mentions: list[Mention], at: int, start: int, end: int) -> None:
+    """Lower a mention that somebody else's words, an age or a condition are told with."""
+    mention, present = mentions[at], scene.present
+    if present & _REPORTING and _is_reported(
+        scene, mention, max(start, mentions[at - 1].after if at else 0)
+    ):
+        mention.reported = True
+        _lower(mention, stands.ASKED, "somebody else's, or an earlier vote")
+    elif present & _AGES and _is_an_age(scene, mention):
+        _lower(mention, stands.ASKED, "an age or a birthday, perhaps not a page")
+    elif present & _CONDITIONS:
+        following = mentions[at + 1].first if at + 1 < len(mentions) else end
+        _read_condition(scene, mention, min(end, max(following, mention.after)))
 
 
 def _is_asked_later(scene: Scene, mentions: list[Mention], at: int) -> bool:
@@ -77,8 +95,8 @@ def _read_condition(scene: Scene, mention: Mention, end: int) -> None:
         )
     if mention.conditional:
         mention.rule = "only if something else holds"
-        if mention.standing > Standing.ASKED:
-            mention.standing = max(mention.standing, Standing.BARE)
+        if mention.standing > stands.ASKED:
+            mention.standing = max(mention.standing, stands.BARE)
 
 
 def _hangs_on_another(scene: Scene, mention: Mention) -> bool:
@@ -124,7 +142,7 @@ _SPEAKERS_SELF = frozenset("i we i'm i've i'd ich je yo io eu ik".split())
 
 def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
     """Whether its sentence asks about it ("is 42 taken?") rather than proposes it."""
-    if mention.lucky or not scene.present & _ASKING:
+    if mention.lucky:
         return False
     tokens = scene.tokens
     head = start
@@ -137,20 +155,20 @@ def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
     openings = {head, head + 1, clause_start}
     if not any(asking.after(tokens, place) for place in openings if place < mention.first):
         # "How many pages has it? 63?" guesses at the number of pages.
-        all_pages = mention.value == scene.question.chart.page_count and start > 0
+        all_pages = mention.value == scene.last_page and start > 0
         return all_pages and scene.is_question(mention.first) and scene.has("asking", 0, start)
     if scene.has("suggesting", start, mention.first):
         return False
     if scene.is_question(mention.first):
         return True
-    return mention.standing < Standing.CUED and tokens[head].text in {
+    return mention.standing < stands.CUED and tokens[head].text in {
         "has", "is", "hasn't", "isn't", "anyone", "why",
     }  # fmt: skip
 
 
 def _asks_on(scene: Scene, mention: Mention, start: int) -> bool:
     """As in "What count is this? 18 or 25?": a question goes on with nothing but numbers."""
-    if mention.standing >= Standing.CUED or not start or not scene.is_question(mention.first):
+    if mention.standing >= stands.CUED or not start or not scene.is_question(mention.first):
         return False
     words = [token for token in scene.tokens[start : mention.first] if token.kind == WORD]
     asked, _ = scene.sentence(start - 1)
@@ -163,8 +181,6 @@ def _asks_on(scene: Scene, mention: Mention, start: int) -> bool:
 
 def _is_reported(scene: Scene, mention: Mention, start: int) -> bool:
     """Whether a subject other than the writer stands close before it, or an earlier round."""
-    if not scene.present & _REPORTING:
-        return False
     near = max(start, mention.first - 6)
     for at in range(mention.first - 1, near - 1, -1):
         if scene.begins("own_voice", at) and not _begins_report(scene, at):
@@ -200,9 +216,7 @@ def _is_spoken_to(scene: Scene, group: str, at: int, end: int) -> bool:
 
 def _is_an_age(scene: Scene, mention: Mention) -> bool:
     """A bare number with "my age" or "the year I was born" beside it."""
-    if not scene.present & _AGES:
-        return False
-    told = mention.standing >= Standing.CUED and mention.shape != "ordinal"
+    told = mention.standing >= stands.CUED and mention.shape != "ordinal"
     if told or mention.shape == "place":
         return False
     end = min(mention.after + _AGE_REACH, len(scene.tokens))

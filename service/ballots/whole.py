@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import re
 
+from service.ballots import stands
 from service.ballots.deciding import none_of
 from service.ballots.lexicon import bits_of
-from service.ballots.mentions import Mention, Standing, find_mentions
+from service.ballots.mentions import Mention, find_mentions
 from service.ballots.reading import Evidence, Reading
-from service.ballots.relations import on_chart
 from service.ballots.scanning import WORD, scan
-from service.ballots.scene import Scene
+from service.ballots.scene import Scene, signs_of
 from service.ballots.segmenting import segment
 
 #: A kind of page named in a longer sentence is talked about, not chosen.
@@ -22,29 +22,44 @@ _BARE = 2
 #: The last words of "same as": what follows tells the same as what.
 _LIKE = frozenset("as que wie als come como som jako jak kuin than".split())
 _FIRST = bits_of("first")
+_KINDS = bits_of("kinds")
+#: Without a word of any of these, mentions that may be meant decide; without mentions, nothing
+#: does without one of those, but agreeing with a quoted vote.
+_DECLINING = _KINDS | bits_of("abstaining")
+_WHOLE = _DECLINING | _FIRST | bits_of("pointing", "row", "column")
+_WITHDRAWN = bits_of("withdrawn")
+_DOUBTFUL = bits_of("doubtful")
 _QUOTED_LINE = re.compile(r"^[ \t]*>(.*)$", re.MULTILINE)
 
 
 def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
     """The reading where the comment as a whole decides; None where its mentions do."""
-    taken_back = scene.find("withdrawn")
-    if taken_back >= 0:
+    if scene.present & _WITHDRAWN and (taken_back := scene.find("withdrawn")) >= 0:
         return _withdrawn(scene, mentions, taken_back)
-    live = [one for one in mentions if one.standing >= Standing.PLACED]
+    live = [one for one in mentions if one.standing >= stands.PLACED]
+    if not scene.present & (_DECLINING if live else _WHOLE):
+        if live:
+            _make_doubtful(scene, live)
+        return None if live else _agreeing(scene)
+    return _read_telling(scene, mentions, live)
+
+
+def _read_telling(scene: Scene, mentions: list[Mention], live: list[Mention]) -> Reading | None:
+    """The same where words stand that may decide for the whole comment."""
     abstains = scene.find("abstaining")
-    if not any(_may_be_named(scene, one) for one in live) and (abstains >= 0 or live):
-        kind = _kind(scene)  # "any page ending in 0"
-        if kind is not None:
+    if scene.present & _KINDS and (abstains >= 0 or live):
+        kind = None if any(_may_be_named(scene, one) for one in live) else _kind(scene)
+        if kind is not None:  # "any page ending in 0"
             return kind
-    if abstains >= 0 and not any(one.standing >= Standing.CUED for one in live):
-        alone = [one for one in live if one.standing == Standing.ALONE]
-        placed = any(one.standing == Standing.PLACED for one in live)
+    if abstains >= 0 and not any(one.standing >= stands.CUED for one in live):
+        alone = [one for one in live if one.standing == stands.ALONE]
+        placed = any(one.standing == stands.PLACED for one in live)
         if placed and scene.word_count() <= _KIND_REACH:
             return None
         if not alone:
             return none_of(scene, live, "no-page", "says that it chooses none")
         for one in alone:
-            one.standing, one.rule = Standing.ASKED, "beside words that choose none"
+            one.standing, one.rule = stands.ASKED, "beside words that choose none"
     if live:
         _make_doubtful(scene, live)
         return None
@@ -58,8 +73,8 @@ def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
 
 
 def _may_be_named(scene: Scene, mention: Mention) -> bool:
-    on = on_chart(scene.question.chart, (mention.value or 0, *mention.maybe))
-    return bool(on) or mention.standing > Standing.UNSURE or mention.standing == Standing.PLACED
+    on = scene.on_chart((mention.value or 0, *mention.maybe))
+    return bool(on) or mention.standing > stands.UNSURE or mention.standing == stands.PLACED
 
 
 def _withdrawn(scene: Scene, mentions: list[Mention], at: int) -> Reading | None:
@@ -67,30 +82,31 @@ def _withdrawn(scene: Scene, mentions: list[Mention], at: int) -> Reading | None
     step = scene.begins("withdrawn", at)
     _, own = scene.clause(at, at + step)
     for one in mentions:
-        near = one.first <= at + step + (1 if one.standing == Standing.CUED else 2) or all(
+        near = one.first <= at + step + (1 if one.standing == stands.CUED else 2) or all(
             token.text in scene.lexicon.plain_words for token in scene.tokens[at + step : one.first]
         )  # "scrap my vote for 12"
         if one.first < at or (near and one.first < own):
-            one.standing, one.rule = Standing.STRUCK, "taken back"
-    if any(one.standing >= Standing.BARE for one in mentions):
+            one.standing, one.rule = stands.STRUCK, "taken back"
+    if any(one.standing >= stands.BARE for one in mentions):
         return None
     return none_of(scene, mentions, "withdrawn", "the writer takes the vote back")
 
 
 def _make_doubtful(scene: Scene, live: list[Mention]) -> None:
     """A word that is a number in one language and something else in another, not cued."""
+    if not scene.present & _DOUBTFUL:
+        return
     for one in live:
         if not one.spelled or one.after - one.first != 1 or one.value is None:
             continue
-        unsure = Standing.ASKED < one.standing < Standing.CUED
+        unsure = stands.ASKED < one.standing < stands.CUED
         if unsure and scene.begins("doubtful", one.first):
-            one.standing, one.maybe = Standing.PLACED, (one.value,)
+            one.standing, one.maybe = stands.PLACED, (one.value,)
             one.rule = "a word that is a number in one language only"
 
 
 def _look(scene: Scene, first: int, after: int, pages: tuple[int, ...], why: str) -> Reading:
-    tokens = scene.tokens[first:after]
-    start, end = scene.plain.original(tokens[0].start, tokens[-1].end)
+    start, end = scene.span(first, after)
     evidence = (Evidence(start, end, scene.text[start:end], None, why),)
     return Reading("look", pages, None, why, evidence)
 
@@ -105,10 +121,9 @@ def _agreeing(scene: Scene) -> Reading | None:
     at = scene.find("agreeing")
     if at < 0:
         return None
-    numbers = find_mentions(segment(scan("\n".join(quoted))), scene.lexicon)
-    pages = on_chart(
-        scene.question.chart, tuple(one.value for one in numbers if one.value is not None)
-    )
+    tokens = segment(scan("\n".join(quoted)))
+    numbers = find_mentions(tokens, signs_of(tokens, scene.lexicon)[0], scene.lexicon)
+    pages = scene.on_chart(tuple(one.value for one in numbers if one.value is not None))
     step = scene.begins("agreeing", at)
     return _look(scene, at, at + step, pages, "agrees with a vote it quotes")
 
@@ -145,7 +160,7 @@ def _pointing(scene: Scene, mentions: list[Mention]) -> Reading | None:
         step = scene.begins("pointing", at)
         if _points(scene, at, step, mentions):
             pointed_at = tuple(one.value for one in mentions if one.value is not None)
-            pages = on_chart(scene.question.chart, pointed_at) if len(pointed_at) == 1 else ()
+            pages = scene.on_chart(pointed_at) if len(pointed_at) == 1 else ()
             return _look(scene, at, at + step, pages, "points at something instead of a page")
         at = scene.find("pointing", at + 1)
     return None

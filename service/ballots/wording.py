@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from functools import cache
 
 from service.ballots.language import Phrase
@@ -32,7 +33,8 @@ def worded(tokens: list[Token], lexicon: Lexicon) -> list[Token]:
             and _has_ordinal_stop(tokens, at)
             and (dotted.after(tokens, at + 2) or (dotted.firsts and counted.after(tokens, at + 2)))
         ):
-            found.append(Token("ordinal", token.text, token.start, tokens[at + 1].end, token.glued))
+            size = token.size + tokens[at + 1].size
+            found.append(replace(token, kind="ordinal", size=size))
             at += 2
             continue
         if token.kind == WORD and token.text in parted:
@@ -56,11 +58,11 @@ def _has_ordinal_stop(tokens: Sequence[Token], at: int) -> bool:
 def _parts(token: Token, phrase: Phrase) -> list[Token]:
     """The word cut into the words that it is read as; the last takes what is left of it."""
     parts: list[Token] = []
-    start = token.start
+    left = token.size
     for place, word in enumerate(phrase):
-        end = token.end if place == len(phrase) - 1 else start + len(word)
-        parts.append(Token(WORD, word, start, end, token.glued if not place else True))
-        start = end
+        size = left if place == len(phrase) - 1 else len(word)
+        parts.append(Token(WORD, word, size, token.glued if not place else True))
+        left -= size
     return parts
 
 

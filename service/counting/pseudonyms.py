@@ -7,8 +7,12 @@ from collections.abc import Iterable
 
 import rfc8785
 
+from service.comments.versions import name_of
 from service.counting.result import Ballot
 
+#: Before the pseudonym of a voter or a name that was forgotten. No name and no id begins so: blanks
+#: around them are cut off when comments are read.
+FORGOTTEN = " forgotten "
 #: A voter's pseudonym, and the pages of the ballot, ascending.
 Cast = tuple[str, tuple[int, ...]]
 
@@ -18,11 +22,36 @@ def pseudonym_of(who: str, salt: bytes | None) -> str:
 
     Without a salt `who` is a pseudonym already and stays. The salt keeps a voter's pseudonyms of
     two rounds apart; it is public, so somebody who guesses the name can check the guess. That is
-    what lets viewers find their own ballot.
+    what lets viewers find their own ballot. Of a voter who was forgotten only it is left.
     """
+    if is_forgotten(who):
+        return who.removeprefix(FORGOTTEN)
     if salt is None:
         return who
     return hashlib.sha256(salt + who.encode("utf-8", "surrogatepass")).hexdigest()
+
+
+def is_forgotten(who: str | None) -> bool:
+    """Whether a voter or a name was forgotten, and its pseudonym stands for it."""
+    return who is not None and who.startswith(FORGOTTEN)
+
+
+def forgotten_as(who: str, salt: bytes) -> str:
+    """What is kept of a voter or a name that is to be forgotten."""
+    return FORGOTTEN + pseudonym_of(who, salt)
+
+
+def name_pseudonym(author: str, salt: bytes) -> str | None:
+    """The pseudonym of an author's name, as names are compared; None where there is none."""
+    if is_forgotten(author):
+        return pseudonym_of(author, salt)
+    name = name_of(author)
+    return pseudonym_of(name, salt) if name else None
+
+
+def shown_name(author: str) -> str:
+    """An author's name as it is shown: nothing where it was forgotten."""
+    return "" if is_forgotten(author) else author
 
 
 def digest_of_ballots(ballots: Iterable[Ballot], salt: bytes | None) -> str:

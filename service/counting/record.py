@@ -16,12 +16,11 @@ import rfc8785
 
 from service.chart.grid import Chart
 from service.comments.spans import Span
-from service.comments.versions import name_of
 from service.counting.acts import drawn_pages
 from service.counting.count import count_round
 from service.counting.draw import key_string
 from service.counting.marks import marks_of
-from service.counting.pseudonyms import digest_of_ballots, pseudonym_of
+from service.counting.pseudonyms import digest_of_ballots, name_pseudonym, pseudonym_of
 from service.counting.result import Result, TieStep
 from service.counting.round import ReadComment, RoundInput, RoundRules, Ruling
 from service.counting.sources import DrawSource, Told, lots_of
@@ -118,8 +117,7 @@ def _under_pseudonyms(
     hidden: list[ReadComment] = []
     for place, one in enumerate(ordered):
         key = f"{place:09d}"
-        name = name_of(one.author)
-        names[key] = pseudonym_of(name, salt) if name else None
+        names[key] = name_pseudonym(one.author, salt)
         hidden.append(replace(one, key=key, author="", voter=pseudonym_of(one.voter, salt)))
     return replace(round_input, comments=tuple(hidden), salt=None), names
 

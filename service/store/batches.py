@@ -15,6 +15,7 @@ from service.comments.content import Content
 from service.errors import WrongState
 from service.store.columns import id_of
 from service.store.deleted import count_gone, last_complete
+from service.store.forgotten import check_not_forgotten
 from service.store.keeping import Kept, keep_comments
 from service.store.rounds import name_of, take_round
 from service.store.staging import Staged, Tell, say_nothing
@@ -65,10 +66,11 @@ def hand_in(
     An announced result stays as it is: what is found late counts in its next revision.
 
     Raises:
-        WrongState: the round is a draft.
+        WrongState: the round is a draft, or the game's comments were forgotten.
     """
     take_round(session, row)
     check_takes_comments(row)
+    check_not_forgotten(session, row)
     before = _same_before(session, row, delivery)
     if before is not None:
         held = before.new + before.edited + before.unchanged
@@ -166,6 +168,9 @@ def _batch(session: Session, row: RoundRow, delivery: Delivery) -> BatchRow:
 
 
 def _count(session: Session, batch: BatchRow, kept: Kept, complete_before: datetime | None) -> None:
+    if kept.forgotten:
+        told = "comment that was" if kept.forgotten == 1 else "comments that were"
+        batch.notes = [*batch.notes, f"Left out: {kept.forgotten} {told} forgotten on request."]
     batch.new, batch.edited, batch.unchanged = kept.new, kept.edited, kept.unchanged
     batch.gone = count_gone(session, batch, complete_before)
     session.add(batch)

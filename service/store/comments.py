@@ -15,6 +15,7 @@ from sqlmodel import Session, col, delete, select, update
 from service.comments.comment import Comment
 from service.comments.spans import Span
 from service.comments.versions import KnownComment, Version, voter_in
+from service.counting.pseudonyms import is_forgotten
 from service.errors import NotFound
 from service.store.columns import id_of
 from service.store.many import add_many, as_kept, as_time, in_parts, next_ids, rows_of
@@ -60,6 +61,11 @@ class StoredComment:
     voter: str
     readings: tuple[str | None, ...]
 
+    @property
+    def is_forgotten(self) -> bool:
+        """Whether its words are gone; how they were read is good whoever reads now."""
+        return is_forgotten(self.voter)
+
 
 def known_comments(session: Session, row: RoundRow) -> Iterator[KnownComment]:
     """All comments of a round, in the order in which they were handed in, one by one."""
@@ -72,6 +78,19 @@ def stored_comments(
 ) -> Iterator[StoredComment]:
     """Comments of a round; `which` goes on with the query, such as "AND c.speaks"."""
     for part in in_parts(rows_of(session, _WHOLE + which, {"round": round_id, **given})):
+        older = _older_words(session, [one[0] for one in part if one[15]])
+        for one in part:
+            yield _stored(one, older.get(one[0], ()))
+
+
+def comments_by_id(session: Session, round_id: int, ids: Sequence[int]) -> Iterator[StoredComment]:
+    """The comments of a round that have these ids, in any order."""
+    if not ids:
+        return
+    # The plus keeps SQLite from going through the whole round for a few ids of it.
+    by_id = _WHOLE.replace("c.round_id =", "+c.round_id =")
+    listed = ", ".join(map(str, ids))
+    for part in in_parts(rows_of(session, f"{by_id} AND c.id IN ({listed})", {"round": round_id})):
         older = _older_words(session, [one[0] for one in part if one[15]])
         for one in part:
             yield _stored(one, older.get(one[0], ()))

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import groupby
+from typing import Any
 
 from sqlmodel import Session, col, select
 
@@ -18,7 +19,7 @@ from service.counting.running import Listed, RunningCount
 from service.counting.settle import settle_voter
 from service.errors import NotFound, WrongState
 from service.store.columns import id_of
-from service.store.comments import comment_row, stored_comments
+from service.store.comments import comment_row, comments_by_id, stored_comments
 from service.store.deleted import completes
 from service.store.draw_sources import draw_rules_of
 from service.store.draws import drawn_so_far
@@ -37,10 +38,12 @@ _SPEAKING = """
     AND (c.speaks OR c.id IN (SELECT comment_id FROM rulings)) ORDER BY c.voter, c.id
 """
 _OF_ROUND = f"FROM comments c WHERE c.round_id = :round {_SPEAKING}"
-_SPEAKING_ONLY = (
+_COLUMNS = (
     f"SELECT c.id, c.key, c.voter, c.author, c.author_id, {WRITTEN}, c.reading, c.text, c.older "
-    f"{_OF_ROUND}"
 )
+_SPEAKING_ONLY = f"{_COLUMNS} {_OF_ROUND}"
+# The plus keeps SQLite from going through the whole round for a few ids of it.
+_BY_ID = f"{_COLUMNS} FROM comments c WHERE +c.round_id = :round AND c.id IN"
 
 
 def count_stored(
@@ -53,9 +56,9 @@ def count_stored(
     Raises:
         WrongState: the round is a draft.
     """
-    round_input = _round_input(session, game, row)
+    round_input = input_of(session, game, row)
     running = RunningCount(round_input, most)
-    asked = _asked(session, game, row)
+    asked = asked_in(session, game, row)
     is_kept = row.read_by == read_by(asked.question)
     for of_one_voter in voters_of(session, row, asked, is_kept=is_kept):
         running.add(of_one_voter)
@@ -82,8 +85,8 @@ def outcome_of(
         NotFound: the round has no comment of that key.
     """
     voter = comment_row(session, row, key).voter
-    of_voter = list(_read(session, game, row, "AND c.voter = :voter", voter=voter))
-    for heard, outcome in settle_voter(of_voter, _round_input(session, game, row)):
+    of_voter = list(read_comments(session, game, row, "AND c.voter = :voter", voter=voter))
+    for heard, outcome in settle_voter(of_voter, input_of(session, game, row)):
         if outcome.key == key:
             if isinstance(outcome, Ballot):
                 return Listed(heard.comment, outcome)
@@ -97,8 +100,8 @@ def whole_round(session: Session, game: GameRow, row: RoundRow) -> RoundInput:
     Raises:
         WrongState: the round is a draft.
     """
-    given = _round_input(session, game, row)
-    return replace(given, comments=tuple(_read(session, game, row, "ORDER BY c.id")))
+    given = input_of(session, game, row)
+    return replace(given, comments=tuple(read_comments(session, game, row, "ORDER BY c.id")))
 
 
 def of_voters(session: Session, game: GameRow, row: RoundRow, who: str) -> RoundInput:
@@ -113,24 +116,27 @@ def of_voters(session: Session, game: GameRow, row: RoundRow, who: str) -> Round
         for voter, author in rows_of(session, asked, {"round": id_of(row)})
         if is_meant(who, voter, author)
     }
-    given = _round_input(session, game, row)
+    given = input_of(session, game, row)
     comments: list[ReadComment] = []
     for voter in sorted(meant):
-        comments += _read(session, game, row, "AND c.voter = :voter", voter=voter)
+        comments += read_comments(session, game, row, "AND c.voter = :voter", voter=voter)
     return replace(given, comments=tuple(comments))
 
 
-def _read(
+def read_comments(
     session: Session, game: GameRow, row: RoundRow, which: str, **given: object
 ) -> Iterator[ReadComment]:
-    """Comments of the round, by the readings that are kept where they are good."""
-    asked, rulings = _asked(session, game, row), _rulings(session, row)
+    """Comments of the round, by the readings that are kept where they are good.
+
+    `which` goes on with the query, such as "AND c.voter = :voter".
+    """
+    asked, rulings = asked_in(session, game, row), _rulings(session, row)
     reader = None if row.read_by == read_by(asked.question) else VoteReader(asked.question)
     for one in stored_comments(session, id_of(row), which, **given):
         yield read_comment(one, asked, reader, rulings.get(one.known.key, ()))
 
 
-def _round_input(session: Session, game: GameRow, row: RoundRow) -> RoundInput:
+def input_of(session: Session, game: GameRow, row: RoundRow) -> RoundInput:
     """All that the round is counted by, but its comments."""
     return RoundInput(
         chart_of(game),
@@ -143,7 +149,8 @@ def _round_input(session: Session, game: GameRow, row: RoundRow) -> RoundInput:
     )
 
 
-def _asked(session: Session, game: GameRow, row: RoundRow) -> Asked:
+def asked_in(session: Session, game: GameRow, row: RoundRow) -> Asked:
+    """How the round's comments are to be heard."""
     complete = tuple(completes(session, row))
     # Who the host is was frozen at the opening; rounds opened before that was so go by the game.
     hosts = game.hosts if row.hosts is None else row.hosts
@@ -185,22 +192,41 @@ def _as_kept(
     Only of those that had other words before is all of it needed, to tell which stood.
     """
     for part in in_parts(rows_of(session, _SPEAKING_ONLY, _of(row))):
-        marks = ", ".join(str(one[0]) for one in part if one[-1])
+        ids = [one[0] for one in part if one[-1]]
         edited = {
             one.known.key: read_comment(one, asked, None, rulings.get(one.known.key, ()))
-            for one in stored_comments(session, id_of(row), f"AND c.id IN ({marks or 0})")
+            for one in comments_by_id(session, id_of(row), ids)
         }
-        for _, key, voter, author, author_id, earliest, latest, reading, words, older in part:
-            if older:
-                yield edited[key]
-                continue
-            first = as_time(earliest)
-            written = Span(first, first if latest == earliest else as_time(latest))
-            is_host = asked.hosts.are(author_id, author)
-            ruled = rulings.get(key, ())
-            yield ReadComment(
-                key, voter, author, written, reading_from(reading), is_host, ruled, words
-            )
+        for one in part:
+            yield edited[one[1]] if one[-1] else _as_it_is(one, asked, rulings.get(one[1], ()))
+
+
+def _as_it_is(one: Any, asked: Asked, ruled: tuple[Ruling, ...]) -> ReadComment:
+    """A comment by its row alone: it never had other words, and its reading is good."""
+    _, key, voter, author, author_id, earliest, latest, reading, words, _ = one
+    first = as_time(earliest)
+    written = Span(first, first if latest == earliest else as_time(latest))
+    is_host = asked.hosts.are(author_id, author)
+    return ReadComment(key, voter, author, written, reading_from(reading), is_host, ruled, words)
+
+
+def comments_as_kept(
+    session: Session,
+    row: RoundRow,
+    asked: Asked,
+    ids: Sequence[int],
+    rulings: Mapping[int, tuple[Ruling, ...]],
+) -> Iterator[tuple[int, ReadComment]]:
+    """The comments of these ids, where the readings that are kept are good; rulings are by id."""
+    listed = ", ".join(map(str, ids)) or "0"
+    others: list[int] = []
+    for one in rows_of(session, f"{_BY_ID} ({listed})", _of(row)):
+        if one[-1] or asked.complete or one[7] is None:
+            others.append(one[0])
+        else:
+            yield one[0], _as_it_is(one, asked, rulings.get(one[0], ()))
+    for stored in comments_by_id(session, id_of(row), others):
+        yield stored.id, read_comment(stored, asked, None, rulings.get(stored.id, ()))
 
 
 def _of(row: RoundRow) -> dict[str, object]:

@@ -16,8 +16,9 @@ from sqlmodel import Session
 
 from service.errors import BadSetting
 from service.settings import Settings
+from service.store.cleaning import wipe_deleted
 from service.store.engine import READING, make_engine
-from service.store.upgrade import is_upgraded
+from service.store.upgrade import check_not_newer, is_upgraded
 
 
 class Database:
@@ -63,22 +64,40 @@ class Database:
         with Session(self._engine, expire_on_commit=False) as session, session.begin():
             yield session
 
+    def wipe_deleted(self) -> bool:
+        """Wipe deleted words out of the files; whether that was done to the end."""
+        return wipe_deleted(self._engine)
+
     def is_ready(self) -> bool:
         """Whether the database stands and has been upgraded; makes no SQLite file to find out."""
+        return self._is_there() and is_upgraded(self._engine)
+
+    def _is_there(self) -> bool:
         url = self._settings.database
         file = url.database if url.get_backend_name() == "sqlite" else None
-        if file and not (self._settings.data_folder / file).exists():
-            return False
-        return is_upgraded(self._engine)
+        return not file or (self._settings.data_folder / file).exists()
+
+    def _check_not_newer(self) -> None:
+        if self._is_there():
+            with self._engine.connect() as connection:
+                check_not_newer(connection)
 
     def _check(self) -> None:
         """Once for each app: a clear sentence instead of the database's about a missing table."""
-        if self._checked:
-            return
+        if not self._checked:
+            self.check_ready()
+            self._checked = True
+
+    def check_ready(self) -> None:
+        """Whether the database can be used.
+
+        Raises:
+            BadSetting: it has not been upgraded, or a newer version of the service made it.
+        """
         if not self.is_ready():
+            self._check_not_newer()
             raise BadSetting(
                 "DATABASE_URL",
                 f"the database {self._settings.database_shown} is not set up for this version",
                 "start with scripts/start.py, which upgrades it",
             )
-        self._checked = True

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any, Literal, get_args
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, col, delete, select, update
 
 from service.chart.grid import Chart
@@ -20,6 +21,8 @@ from service.store.tables import GameRow, PageRow
 
 PageState = Literal["stitched", "in hand", "unstitched"]
 PAGE_STATES: tuple[PageState, ...] = get_args(PageState)
+#: Made once: every page and every request asks it.
+_BY_SLUG = select(GameRow).where(GameRow.slug == bindparam("slug"))
 _SLUG = re.compile(r"[a-z0-9](?:[a-z0-9-]{0,62}[a-z0-9])?")
 
 
@@ -68,11 +71,7 @@ def make_game(session: Session, new: NewGame, now: datetime) -> GameRow:
         BadRules: a short name that no address can hold.
         ClosesBeforeOpening: guessing would end before it begins.
     """
-    if not _SLUG.fullmatch(new.slug):
-        raise BadRules(
-            f"the game's short name {new.slug!r} cannot stand in an address",
-            "use 1 to 64 small letters a to z, digits and hyphens, no hyphen first or last",
-        )
+    check_short_name(new.slug)
     _check_guessing(new.guesses_open, new.guesses_close)
     row = GameRow(
         slug=new.slug,
@@ -91,6 +90,19 @@ def make_game(session: Session, new: NewGame, now: datetime) -> GameRow:
     )
     keep_new(session, row, AlreadyThere("game", new.slug, "choose another short name"))
     return row
+
+
+def check_short_name(slug: str) -> None:
+    """Whether an address can hold a game's short name.
+
+    Raises:
+        BadRules: it cannot.
+    """
+    if not _SLUG.fullmatch(slug):
+        raise BadRules(
+            f"the game's short name {slug!r} cannot stand in an address",
+            "use 1 to 64 small letters a to z, digits and hyphens, no hyphen first or last",
+        )
 
 
 def change_game(session: Session, game: GameRow, change: Mapping[str, Any]) -> None:
@@ -132,7 +144,7 @@ def game_named(session: Session, slug: str) -> GameRow:
     # Anything else, such as a NUL that PostgreSQL refuses, cannot be the name of a game.
     found = None
     if _SLUG.fullmatch(slug):
-        found = session.exec(select(GameRow).where(GameRow.slug == slug)).first()
+        found = session.exec(_BY_SLUG, params={"slug": slug}).first()
     if found is None:
         raise NotFound("game", slug, "check its short name, or make the game first")
     return found

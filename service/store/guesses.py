@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from sqlmodel import Session, col, select
@@ -22,7 +23,8 @@ from service.mystery.notes import read_with_notes
 from service.mystery.window import SettledGuess, Window, in_window, settle_guesses
 from service.store.answers import KeptAnswer, kept_answer
 from service.store.columns import id_of
-from service.store.comments import known_comments
+from service.store.comments import stored_comments
+from service.store.forgotten import REMOVED, kept_guesses
 from service.store.games import take_game
 from service.store.readings import Hosts
 from service.store.rounds import all_rounds
@@ -30,6 +32,10 @@ from service.store.tables import GameRow
 from service.store.tables_comments import GuessRulingRow
 from service.store.tables_mystery import GuessPickRow
 from service.store.window import window_of
+
+#: Words of a comment and how they read.
+ReadVersion = tuple[Version, GuessReading]
+_NO_GUESS = GuessReading("none", f"Its words were {REMOVED}.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,12 +88,18 @@ def judge_guesses(session: Session, game: GameRow) -> Guesses:
     rulings = _rulings(session, game)
     hosts, window = Hosts.of(game.hosts), window_of(game)
     found: dict[str, tuple[JudgedGuess, str, int]] = {}
+    forgotten = kept_guesses(session, game)
     for row in all_rounds(session, game):
-        for known in known_comments(session, row):
+        for one in stored_comments(session, id_of(row), "ORDER BY c.id"):
+            known = one.known
             if known.key not in found:
                 ruled = rulings.get(known.key, ())
                 is_host = hosts.wrote(known.comment)
-                judged, text = _judged(known, (kept, window), ruled, is_host=is_host)
+                if one.is_forgotten:
+                    readings = _kept_readings(known, forgotten.get(one.id, {}))
+                else:
+                    readings = readings_of(known, kept)
+                judged, text = _judged(known, readings, window, ruled, is_host=is_host)
                 found[known.key] = (judged, text, row.number)
     in_order = sorted(found.values(), key=lambda one: (one[0].written.earliest, one[0].key))
     settled = settle_guesses([judged for judged, _, _ in in_order], window)
@@ -152,9 +164,26 @@ def _no_comment(key: str) -> NotFound:
     return NotFound("comment", key, "see the keys in the game's guesses")
 
 
+def readings_of(known: KnownComment, kept: KeptAnswer) -> list[ReadVersion]:
+    """How each of a comment's words read as a guess, by the names that counted then."""
+    return [
+        (version, read_with_notes(version.text, kept.rules, kept.notes, version.written))
+        for version in known.versions
+    ]
+
+
+def _kept_readings(known: KnownComment, kept: Mapping[int, GuessReading]) -> list[ReadVersion]:
+    """The same of words that were forgotten."""
+    return [
+        (version, kept.get(number, _NO_GUESS))
+        for number, version in enumerate(known.versions, start=1)
+    ]
+
+
 def _judged(
     known: KnownComment,
-    judged_by: tuple[KeptAnswer, Window],
+    readings: list[ReadVersion],
+    window: Window,
     rulings: tuple[GuessRuling, ...],
     *,
     is_host: bool,
@@ -163,11 +192,6 @@ def _judged(
 
     Words that an edit brought in count from the edit, words that it took out were still written.
     """
-    kept, window = judged_by
-    readings = [
-        (version, read_with_notes(version.text, kept.rules, kept.notes, version.written))
-        for version in known.versions
-    ]
     version, reading = min(readings, key=lambda pair: _rank(pair[0], pair[1], window))
     judged = JudgedGuess(
         key=known.key,

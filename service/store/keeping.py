@@ -23,6 +23,7 @@ from service.store.comments import (
     keep_new_comments,
     stored_comments,
 )
+from service.store.forgotten import forgotten_in
 from service.store.leftovers import Leftovers, Part
 from service.store.many import add_many, in_parts, next_ids
 from service.store.rereading import read_anew
@@ -39,11 +40,12 @@ _ROWS = 2_000
 
 @dataclass(slots=True)
 class Kept:
-    """How many comments of a batch were new, edited and unchanged."""
+    """How many comments of a batch were new, edited, unchanged, or are to stay forgotten."""
 
     new: int = 0
     edited: int = 0
     unchanged: int = 0
+    forgotten: int = 0
 
 
 def keep_comments(
@@ -52,12 +54,14 @@ def keep_comments(
     """Put a batch's comments among those of the round, which this transaction has for itself."""
     if row.read_by != staged.readings:
         read_anew(session, row, staged.reader)
-    kept = Kept()
+    kept, forgotten = Kept(), forgotten_in(session, row)
     with closing(Leftovers()) as left, _room(session, staged.count):
         _find_known(session, row, staged, left)
         fresh: list[Waiting] = []
         for place, one in enumerate(staged.waiting(), 1):
-            if staged.is_shared(one):
+            if forgotten.has(one):
+                kept.forgotten += 1
+            elif staged.is_shared(one):
                 left.add(tuple(filter(staged.shared.is_shared, one[0])), one)
             else:
                 fresh.append(one)
@@ -106,7 +110,7 @@ def _find_known(session: Session, row: RoundRow, staged: Staged, left: Leftovers
     shared = staged.shared
     may_be = _names_in(staged) if staged.count < _LARGE else None
     for one in stored_comments(session, id_of(row), "ORDER BY c.id"):
-        if may_be is not None and not may_be(one.known.comment):
+        if one.is_forgotten or (may_be is not None and not may_be(one.known.comment)):
             continue
         links = {hash(link) & shared.mask for link in links_of_known(one.known)}
         met = tuple(link for link in links if shared.has(link))

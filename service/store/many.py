@@ -11,7 +11,7 @@ from datetime import UTC, datetime
 from itertools import islice
 from typing import Any, TypeVar
 
-from sqlalchemy import text
+from sqlalchemy import Connection, text
 from sqlmodel import Session
 
 T = TypeVar("T")
@@ -23,10 +23,15 @@ def add_many(
     session: Session, table: str, columns: Sequence[str], rows: Sequence[tuple[Any, ...]]
 ) -> None:
     """Add rows of these columns to a table. The names come from the code, never from outside."""
-    if not rows:
-        return
-    session.flush()
-    connection = session.connection()
+    if rows:
+        session.flush()
+        add_rows(session.connection(), table, columns, rows)
+
+
+def add_rows(
+    connection: Connection, table: str, columns: Sequence[str], rows: Sequence[tuple[Any, ...]]
+) -> None:
+    """The same on a connection; values as the driver takes them."""
     listed = ", ".join(columns)
     if connection.dialect.name == "sqlite":
         marks = ", ".join("?" * len(columns))

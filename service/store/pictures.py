@@ -32,6 +32,7 @@ from service.store.announcing_settings import announcing_of
 from service.store.columns import id_of
 from service.store.counting import count_stored, counting_rules
 from service.store.games import chart_of, page_states
+from service.store.kept_counts import KeptCounts
 from service.store.opening import votable_now
 from service.store.revisions import record_text
 from service.store.rounds import all_rounds, name_of
@@ -114,7 +115,7 @@ def tally_shown(session: Session, game: GameRow, row: RoundRow) -> tuple[tuple[i
     _check_shown(session, game, row)
     if row.result is not None:
         return tuple((one["page"], one["votes"]) for one in row.result["tally"])
-    return _counted(session, game, row)[0]
+    return _tallied(session, game, row)
 
 
 def days_shown(session: Session, game: GameRow, row: RoundRow, now: datetime) -> VotesByDay:
@@ -131,7 +132,7 @@ def days_shown(session: Session, game: GameRow, row: RoundRow, now: datetime) ->
     votes = (
         _announced(session, row, zone)
         if row.state == "announced"
-        else _counted(session, game, row)[1]
+        else _dated_so_far(session, game, row)
     )
     ends = min(row.closes or now, max(now, row.opens))
     return votes_by_day(votes, zone, row.opens, ends)
@@ -187,25 +188,26 @@ def winner_shown(row: RoundRow) -> int | None:
     return winner if isinstance(winner, int) else None
 
 
-_Tally = tuple[tuple[int, int], ...]
+def _tallied(session: Session, game: GameRow, row: RoundRow) -> tuple[tuple[int, int], ...]:
+    """The tally of a round as it stands, counted anew only where something came in since."""
+    return _tallies.of(session, row, lambda: count_stored(session, game, row, most=0).result.tally)
+
+
+def _dated_so_far(session: Session, game: GameRow, row: RoundRow) -> Dated:
+    """The same for its votes by day, for which every ballot is needed."""
+
+    def counted() -> Dated:
+        ballots = (one.outcome for one in count_stored(session, game, row).ballots)
+        return dated(ballots, zone_of(game.zone))
+
+    return _days.of(session, row, counted)
+
+
+_tallies: KeptCounts[tuple[tuple[int, int], ...]] = KeptCounts()
+_days: KeptCounts[Dated] = KeptCounts()
 _MOST_KEPT = 8
-#: Counts of each database: by round and how often it was changed, since whatever is handed in or
-#: ruled changes that number first; and the days of announced revisions, which never change.
-_COUNTS: WeakKeyDictionary[Engine, dict[tuple[int, int, str], tuple[_Tally, Dated]]]
-_COUNTS = WeakKeyDictionary()
+#: The days of announced revisions, which never change, of each database.
 _REVISIONS: WeakKeyDictionary[Engine, dict[tuple[int, str], Dated]] = WeakKeyDictionary()
-
-
-def _counted(session: Session, game: GameRow, row: RoundRow) -> tuple[_Tally, Dated]:
-    """The count of a round as it stands, counted anew only where something came in since."""
-    kept = _COUNTS.setdefault(session.get_bind().engine, {})
-    key = (id_of(row), row.changes, row.state)
-    found = kept.get(key)
-    if found is None:
-        result = count_stored(session, game, row).result
-        found = (result.tally, dated(result.ballots, zone_of(game.zone)))
-        _keep(kept, key, found)
-    return found
 
 
 def _announced(session: Session, row: RoundRow, zone: ZoneInfo) -> Dated:

@@ -95,7 +95,7 @@ def read_comment(
     """
     known = one.known
     version = version_at(known, asked.closes)
-    kept = None if reader else one.readings[known.versions.index(version)]
+    kept = None if reader and not one.is_forgotten else one.readings[known.versions.index(version)]
     if kept is None:
         reader = reader or VoteReader(asked.question)
         kept = reader.read(version.text)[0]

@@ -20,8 +20,11 @@ def read_anew(session: Session, row: RoundRow, reader: VoteReader) -> None:
             session, id_of(row), f"AND c.id > :last ORDER BY c.id LIMIT {AT_ONCE}", last=last
         )
     ):
-        session.exec(update(CommentRow), params=[_newest(one, reader) for one in part])
-        older = [one for one in part if len(one.known.versions) > 1]
+        # Of words that were forgotten only their reading is left.
+        with_words = [one for one in part if not one.is_forgotten]
+        if with_words:
+            session.exec(update(CommentRow), params=[_newest(one, reader) for one in with_words])
+        older = [one for one in with_words if len(one.known.versions) > 1]
         if older:
             _read_older(session, older, reader)
         last = part[-1].id
@@ -36,8 +39,10 @@ def _newest(one: StoredComment, reader: VoteReader) -> dict[str, object]:
 
 
 def _read_older(session: Session, older: list[StoredComment], reader: VoteReader) -> None:
-    asked = "SELECT id, text FROM versions WHERE comment_id BETWEEN :first AND :last"
-    found = list(rows_of(session, asked, {"first": older[0].id, "last": older[-1].id}))
+    asked = "SELECT id, text, comment_id FROM versions WHERE comment_id BETWEEN :first AND :last"
+    ids = {one.id for one in older}
+    between = rows_of(session, asked, {"first": older[0].id, "last": older[-1].id})
+    found = [(number, words) for number, words, comment_id in between if comment_id in ids]
     session.exec(
         update(VersionRow),
         params=[{"id": number, "reading": reader.read(words)[0]} for number, words in found],

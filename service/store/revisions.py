@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
@@ -27,6 +28,26 @@ def revisions_of(session: Session, row: RoundRow) -> Sequence[RevisionRow]:
     """The revisions of a round's result, oldest first."""
     of_round = select(RevisionRow).where(RevisionRow.round_id == id_of(row))
     return session.exec(of_round.order_by(col(RevisionRow.number))).all()
+
+
+@dataclass(frozen=True, slots=True)
+class RevisionTold:
+    """A revision without its record, which may be as large as all comments together."""
+
+    number: int
+    announced: datetime
+    reason: str | None
+    digest: str | None
+
+
+def revisions_told(session: Session, row: RoundRow) -> tuple[RevisionTold, ...]:
+    """The revisions of a round's result, oldest first."""
+    told = (
+        select(RevisionRow.number, RevisionRow.announced, RevisionRow.reason, RevisionRow.digest)
+        .where(RevisionRow.round_id == id_of(row))
+        .order_by(col(RevisionRow.number))
+    )
+    return tuple(RevisionTold(*one) for one in session.exec(told))
 
 
 def revision_numbered(session: Session, row: RoundRow, number: int | None) -> RevisionRow:

@@ -111,7 +111,7 @@ def _ready(
     if row.state == "open":
         yield from _ready_while_open(headings, row, now, sources)
         return
-    counted = count_stored(session, game, row, 0)
+    counted = count_stored(session, game, row, most=0)
     if counted.result.undecided:
         tied = {
             one: tie_values(told_of, counted.result, rules) for one, told_of in headings.items()

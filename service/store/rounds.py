@@ -7,6 +7,7 @@ from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, col, func, select, update
 
 from service.errors import BadRules, NotFound, WrongState
@@ -15,6 +16,11 @@ from service.store.draw_sources import sources_of, sources_to_json
 from service.store.games import chart_of, page_states, take_game
 from service.store.round_rules import DraftRules, check_draft, check_times
 from service.store.tables import GameRow, RoundRow
+
+#: Made once: every page and every request of a round asks it.
+_BY_NUMBER = select(RoundRow).where(
+    RoundRow.game_id == bindparam("game"), RoundRow.number == bindparam("number")
+)
 
 
 def draft_round(session: Session, game: GameRow, rules: DraftRules, now: datetime) -> RoundRow:
@@ -85,8 +91,7 @@ def round_numbered(session: Session, game: GameRow, number: int) -> RoundRow:
     Raises:
         NotFound: there is none.
     """
-    of_game = select(RoundRow).where(RoundRow.game_id == id_of(game))
-    row = session.exec(of_game.where(RoundRow.number == number)).first()
+    row = session.exec(_BY_NUMBER, params={"game": id_of(game), "number": number}).first()
     if row is None:
         raise no_such_round(game, number)
     return row

@@ -15,7 +15,8 @@ PAGE_STATES = ("stitched", "in hand")
 ROUND_STATES = ("draft", "open", "closed", "announced")
 
 
-def _one_of(column: str, values: tuple[str, ...]) -> CheckConstraint:
+def one_of(column: str, values: tuple[str, ...]) -> CheckConstraint:
+    """The constraint that a column holds one of these values."""
     listed = ", ".join(f"'{value}'" for value in values)
     return CheckConstraint(f"{column} IN ({listed})", name=column)
 
@@ -24,7 +25,7 @@ class TokenRow(Row, table=True):
     """A token that opens the API; only its SHA-256 is kept."""
 
     __tablename__ = "tokens"
-    __table_args__ = (_one_of("role", TOKEN_ROLES),)
+    __table_args__ = (one_of("role", TOKEN_ROLES),)
 
     id: int | None = Field(default=None, primary_key=True)
     name: str = Field(unique=True)
@@ -80,7 +81,7 @@ class PageRow(Row, table=True):
     """A page that is stitched or in hand; an unstitched page has no row."""
 
     __tablename__ = "pages"
-    __table_args__ = (_one_of("state", PAGE_STATES),)
+    __table_args__ = (one_of("state", PAGE_STATES),)
 
     game_id: int = Field(primary_key=True, foreign_key="games.id")
     page: int = Field(primary_key=True)
@@ -103,7 +104,7 @@ class RoundRow(Row, table=True):
     __tablename__ = "rounds"
     __table_args__ = (
         UniqueConstraint("game_id", "number"),
-        _one_of("state", ROUND_STATES),
+        one_of("state", ROUND_STATES),
         # Whatever the code above does: a game never has two rounds open.
         Index(
             "uq_rounds_game_id_open",

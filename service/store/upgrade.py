@@ -38,19 +38,24 @@ def upgrade(settings: Settings) -> None:
         BadSetting: the database cannot be opened, or a newer version of the service made it.
     """
     if settings.database.get_backend_name() == "sqlite":
-        _make_folder(settings)
+        make_folder(settings)
     engine = make_engine(settings)
     try:
         upgrade_engine(engine)
     except DatabaseError as error:
-        reason = str(error.orig).strip().splitlines()[0]
-        raise BadSetting(
-            "DATABASE_URL",
-            f"the database {settings.database_shown} cannot be opened ({reason})",
-            "check that it runs, that it exists and that this user may write to it",
-        ) from error
+        raise cannot_be_opened(settings, error) from error
     finally:
         engine.dispose()
+
+
+def cannot_be_opened(settings: Settings, error: DatabaseError) -> BadSetting:
+    """What a database that does not answer, is none or may not be written to is told as."""
+    reason = str(error.orig).strip().splitlines()[0]
+    return BadSetting(
+        "DATABASE_URL",
+        f"the database {settings.database_shown} cannot be opened ({reason})",
+        "check that it runs, that it exists and that this user may write to it",
+    )
 
 
 def upgrade_engine(engine: Engine) -> None:
@@ -60,29 +65,60 @@ def upgrade_engine(engine: Engine) -> None:
         BadSetting: a newer version of the service made the database.
     """
     with engine.begin() as connection:
-        if connection.dialect.name == "postgresql":
-            # Two services that start at once upgrade one after the other.
-            connection.execute(text("SELECT pg_advisory_xact_lock(:lock)"), {"lock": _UPGRADE_LOCK})
-        config = alembic_config(connection)
-        known = {step.revision for step in ScriptDirectory.from_config(config).walk_revisions()}
-        found = MigrationContext.configure(connection).get_current_revision()
-        if found is not None and found not in known:
-            raise BadSetting(
-                "DATABASE_URL",
-                f"a newer version of this service made the database (its tables are {found})",
-                "start that version, or name another database",
-            )
-        command.upgrade(config, "head")
+        upgrade_on(connection)
+
+
+def upgrade_on(connection: Connection) -> None:
+    """The same within the transaction that is open on a connection.
+
+    Raises:
+        BadSetting: a newer version of the service made the database.
+    """
+    if connection.dialect.name == "postgresql":
+        # Two services that start at once upgrade one after the other.
+        connection.execute(text("SELECT pg_advisory_xact_lock(:lock)"), {"lock": _UPGRADE_LOCK})
+    check_not_newer(connection)
+    command.upgrade(alembic_config(connection), "head")
+
+
+def check_not_newer(connection: Connection) -> None:
+    """Whether this version knows the database's tables.
+
+    Raises:
+        BadSetting: a newer version of the service made the database.
+    """
+    found = revision_of(connection)
+    steps = ScriptDirectory.from_config(alembic_config()).walk_revisions()
+    if found is not None and found not in {step.revision for step in steps}:
+        raise BadSetting(
+            "DATABASE_URL",
+            f"a newer version of this service made the database (its tables are {found})",
+            "start that version, or name another database",
+        )
+
+
+def revision_of(connection: Connection) -> str | None:
+    """The migration that the database was brought to last; None where it has no tables."""
+    return MigrationContext.configure(connection).get_current_revision()
+
+
+def newest_revision() -> str | None:
+    """The migration that makes the newest tables."""
+    return ScriptDirectory.from_config(alembic_config()).get_current_head()
 
 
 def is_upgraded(engine: Engine) -> bool:
     """Whether the database has the newest tables."""
-    newest = ScriptDirectory.from_config(alembic_config()).get_current_head()
     with engine.connect() as connection:
-        return MigrationContext.configure(connection).get_current_revision() == newest
+        return revision_of(connection) == newest_revision()
 
 
-def _make_folder(settings: Settings) -> None:
+def make_folder(settings: Settings) -> None:
+    """Make the folder of the SQLite file, for its owner alone.
+
+    Raises:
+        BadSetting: the settings name no file, or its folder cannot be made.
+    """
     file = settings.database.database
     if not file or file == ":memory:":
         raise BadSetting(

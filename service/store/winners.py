@@ -10,6 +10,7 @@ from sqlmodel import Session, col, select
 
 from service.announce.mystery_words import Winner, passed_on_words, winner_words
 from service.comments.times import zone_of
+from service.counting.pseudonyms import is_forgotten
 from service.errors import WrongState
 from service.mystery.first import FirstRight
 from service.mystery.judged import JudgedGuess
@@ -25,6 +26,8 @@ from service.store.window import guessing_state
 
 #: How a winner is called whose name the export does not tell.
 NAMELESS = "a viewer without a name"
+#: And one who was forgotten.
+FORGOTTEN_WINNER = "a viewer who asked to be forgotten"
 
 Cause = Literal["first", "put right", "passed on"]
 
@@ -124,6 +127,10 @@ def told_of(session: Session, game: GameRow, row: WinnerRow) -> Winner:
     )
 
 
+def _called(winner: JudgedGuess) -> str:
+    return FORGOTTEN_WINNER if is_forgotten(winner.author) else winner.author or NAMELESS
+
+
 def _claim_by(game: GameRow, prize: PrizeRow | None, now: datetime) -> datetime | None:
     return None if prize is None else claim_end(now, prize.claim_days, zone_of(game.zone))
 
@@ -175,7 +182,7 @@ def _announced(
         number=len(winners_of(session, game)) + 1,
         key=winner.key,
         voter=winner.voter,
-        author=winner.author or NAMELESS,
+        author=_called(winner),
         written_earliest=winner.written.earliest,
         written_latest=winner.written.latest,
         cause=why.cause,

@@ -17,6 +17,7 @@ METHODS = {"get", "put", "post", "delete", "patch"}
 #: What a viewer without a token may ask. Whatever is added to this list is public for ever.
 PUBLIC = {
     ("get", "/api/health"),
+    ("get", "/api/ready"),
     ("get", "/api/problems"),
     ("get", "/api/problems/{kind}"),
     ("get", "/api/games/{game}"),
@@ -43,6 +44,10 @@ COLLECTORS = {
 }
 FILLED = {
     "game": "windy-island",
+    "slug": "windy-island",
+    "batch": "1",
+    "step": "chart",
+    "length": "full",
     "number": "1",
     "kind": "not-found",
     "page": "1",
@@ -51,6 +56,7 @@ FILLED = {
     "ending": "svg",
     "occasion": "opening",
     "watch": "some-request",
+    "digest": "0",
 }
 
 

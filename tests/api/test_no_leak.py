@@ -23,11 +23,13 @@ from typing import Any
 import pytest
 from sqlalchemy import text
 
+from service.pages.statics import static_address, statics
 from tests.api.asking import GAME, PATH, ROUND, csv, done, make_game
 from tests.api.conftest import Caller, Service
 from tests.api.guessing import MAREN, ODD, PRIZE, TITLE, TOVE, WRONG, hand_in, rule
 from tests.api.searching import Secret
 from tests.api.test_every_route import address, operations
+from tests.pages.conftest import page_routes
 
 Json = Any
 NOTED = "Gnomon of Uttermarch"
@@ -93,13 +95,16 @@ def refused(service: Service) -> list[str]:
 def everything_told(
     caller: Caller, asked: dict[tuple[str, str], Json]
 ) -> Iterator[tuple[str, bytes]]:
-    """All answers to this caller, with their headers and names."""
+    """All answers to this caller, with their headers and names: of the API, and every page."""
     more = [f"/api{PATH}?answer=1", f"/api{PATH}/answer", "/api/none", "/docs"]
     pictures = [f"{PATH}/map", *(f"{ROUND}/{each}" for each in ("map", "tally", "votes-by-day"))]
     more += [f"/api{each}.{ending}?theme=dark" for each in pictures for ending in ("svg", "png")]
     more += [f"/api{PATH}/map.png?shape={shape}" for shape in ("square", "wide", "video")]
-    more += [f"/api{ROUND}/closing.ics?alarm=60"]
-    addresses = {address(path) for _, path in asked} | {*more, "/openapi.json"}
+    more += [f"/api{ROUND}/closing.ics?alarm=60", "/openapi.json"]
+    more += [f"{PATH}{query}" for query in ("?plain", "?plain=dark", "?answer=1")]
+    more += [static_address(name) for name in statics()] + ["/desk/sign-in?then=/desk"]
+    paths = {path for _, path in asked} | {route.path for route in page_routes()}
+    addresses = {address(path) for path in paths} | {*more}
     for each in sorted(addresses):
         for method in ("GET", "HEAD", "DELETE", "POST"):
             answer = caller.ask(method, each)
@@ -116,7 +121,8 @@ def test_nothing_that_can_be_got_tells_the_answer_before_the_reveal(
     secret = secret_of(service)
     caller = service.viewer if who == "viewer" else service.collector()
     told = dict(everything_told(caller, operations(service)))
-    assert len(told) > 150
+    assert len(told) > 200
+    assert b"Rounds until now" in told[f"GET {PATH}"]
     assert {where: found for where, each in told.items() if (found := secret.found_in(each))} == {}
     words = service.host.get(f"{PATH}/mystery/announcements")
     assert len(done(words)) >= 5
@@ -147,8 +153,13 @@ def test_the_search_finds_the_answer_once_it_is_revealed(service: Service) -> No
     told = dict(everything_told(service.viewer, operations(service)))
     found = {where: secret.found_in(each) for where, each in told.items()}
     # The paragraph of the update post was stopped before, for a piece named like the answer.
-    telling = {f"GET /api{PATH}/mystery/reveal", f"GET /api{PATH}/progress"}
-    assert {where for where, seen in found.items() if seen} == telling
+    assert {where for where, seen in found.items() if seen} == {
+        f"GET /api{PATH}/mystery/reveal",
+        f"GET /api{PATH}/progress",
+        f"GET {PATH}",
+        f"GET {PATH}?answer=1",
+    }
+    assert found[f"GET {PATH}"] == secret.words
     assert found[f"GET /api{PATH}/mystery/reveal"] == secret.words | secret.exact
 
 

@@ -12,7 +12,7 @@ from service.ballots.languages import LANGUAGES
 from service.ballots.normal import plain_of
 from service.ballots.reader import read_vote
 from service.ballots.reading import Question
-from service.ballots.scanning import Token, scan
+from service.ballots.scanning import Token, places_of, scan
 from service.ballots.segmenting import segment
 from service.chart.grid import Chart
 
@@ -133,16 +133,23 @@ def test_every_number_word_is_cut_out_whole(code: str, frame: str) -> None:
 LETTERS = st.text(alphabet="一二三十百番页のでがペー번이요십삼하a1 ;.π٤かき", max_size=40)
 
 
-def spans(tokens: list[Token]) -> list[int]:
+def spans(tokens: list[Token], text: str) -> list[int]:
     """Every offset that belongs to a token."""
-    return [at for token in tokens for at in range(token.start, token.end)]
+    starts = places_of(tokens, text)
+    return [
+        at
+        for start, token in zip(starts, tokens, strict=True)
+        for at in range(start, start + token.size)
+    ]
 
 
 @settings(max_examples=200)
 @given(LETTERS)
 def test_the_pieces_cover_the_text_that_the_tokens_covered(text: str) -> None:
     tokens = scan(plain(text))
-    assert spans(segment(tokens)) == spans(tokens)
+    covered = spans(tokens, plain(text))
+    assert spans(segment(tokens), plain(text)) == covered
+    assert [at for at, letter in enumerate(plain(text)) if letter != " "] == covered
 
 
 @settings(max_examples=200)

@@ -8,8 +8,10 @@ from hypothesis import strategies as st
 
 from service.ballots import tongue
 from service.ballots.languages import LANGUAGES
+from service.ballots.met import Met
 from service.ballots.normal import plain_of
 from service.ballots.scanning import WORD, scan
+from service.ballots.tellings import Telling, tellings
 from tests.ballots.heard import SEVEN
 
 PLAIN = {
@@ -73,7 +75,7 @@ ENGLISH = {
 
 
 def told(text: str, switched_on: tuple[str, ...] = SEVEN) -> tuple[str, ...]:
-    return tongue.tongue_of(scan(plain_of(text).text), switched_on)
+    return tongue.tongue_of(scan(plain_of(text).text), switched_on).codes
 
 
 @pytest.mark.parametrize(("text", "code"), PLAIN.values(), ids=PLAIN)
@@ -127,21 +129,25 @@ def test_a_number_word_that_is_an_ordinary_word_is_one_only_among_few_words() ->
     assert told("there is an elf on my shelf and he wants 42 please") == ("en",)
 
 
-class Counting(dict[str, tongue.Telling]):
+class Counting(dict[str, Telling]):
     """Counts how often it is asked."""
 
     asked = 0
 
-    def get(self, key: str, *_: object) -> tongue.Telling | None:  # type: ignore[override]
+    def get(self, key: str, *_: object) -> Telling | None:  # type: ignore[override]
         self.asked += 1
         return super().get(key)
 
 
-def test_each_word_is_looked_up_once(monkeypatch: pytest.MonkeyPatch) -> None:
-    known = Counting(tongue.tellings())
+def test_each_word_is_looked_up_once_however_often_it_is_said(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    known = Counting(tellings())
     monkeypatch.setattr(tongue, "tellings", lambda: known)
+    monkeypatch.setattr(tongue, "_MET", Met(tongue._told_by))
     tokens = scan(plain_of("hallo ik ga voor 12, want dat is een mooie pagina").text)
-    tongue.tongue_of(tokens, SEVEN)
+    first = tongue.tongue_of(tokens, SEVEN)
+    assert tongue.tongue_of(tokens + tokens, SEVEN) == first
     assert known.asked == sum(token.kind == WORD for token in tokens) == 10
 
 
@@ -157,7 +163,7 @@ def test_whatever_the_text_known_languages_are_read_and_english_is_one(
 
 
 def test_a_word_that_many_languages_have_tells_least() -> None:
-    points = {word: dict(tongue.tellings()[word].points) for word in ("bitte", "alle", "de")}
+    points = {word: dict(tellings()[word].points) for word in ("bitte", "alle", "de")}
     assert points["bitte"] == {"de": 4}
     assert max(points["alle"].values()) < 4
     assert len(points["de"]) > 2

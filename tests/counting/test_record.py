@@ -79,7 +79,7 @@ def test_a_record_names_nobody_and_quotes_nothing() -> None:
             replace(
                 one,
                 author=f"Author {one.voter}",
-                reading=replace(one.reading, why="she wrote a secret"),
+                reading=one.reading._replace(why="she wrote a secret"),
                 rulings=tuple(replace(it, reason="as Maren told me") for it in one.rulings),
             )
             for one in full_round().comments

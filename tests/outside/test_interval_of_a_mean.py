@@ -14,7 +14,7 @@ import statistics
 from datetime import date
 
 import pytest
-from hypothesis import given
+from hypothesis import assume, given
 from hypothesis import strategies as st
 from scipy import stats
 
@@ -121,6 +121,7 @@ def test_the_range_is_where_scipy_s_limits_of_the_days_to_come_reach_what_is_lef
     stretches = [Stretch(date(2026, 1, 5 + number), 1, each) for number, each in enumerate(log)]
     pace = pace_of(stretches)
     assert pace is not None
+    assume(not pace.big)  # one big weekend is counted as the next biggest, which scipy knows not
     mean, deviation, many = statistics.fmean(log), statistics.stdev(log), len(log)
     t = float(stats.t.ppf(0.9, many - 1))
     low, middle, high = crossings(pace, left, 0.8)

@@ -25,6 +25,22 @@ def write_corpus(folder: Path, *lines: object) -> Path:
     return path
 
 
+PAGE = re.compile(
+    r"[a-z' ]+, 300 comments stored, \d+ kB: \d+\.\d\d ms \(99 of 100 within \d+\.\d\d, "
+    r"the first \d+\), bare route \d+\.\d\d ms, ratio \d+\.\d \(at most \d+\)"
+)
+
+
+def test_pages_are_measured_against_a_bare_route() -> None:
+    told = run_script("bench.py", "pages", "--rows", "300", "--asked", "20")
+    assert told.returncode == 0, told.stderr
+    lines = told.stdout.splitlines()
+    measured = ["board", "overlay", "list of games", "the desk's comments", "those that count"]
+    assert [line.partition(",")[0] for line in lines] == measured
+    for line in lines:
+        assert PAGE.fullmatch(line), line
+
+
 def test_reading_tells_its_pace_and_its_ratio_to_the_floor() -> None:
     told = run_script("bench.py", "reading", *SMALL)
     assert told.returncode == 0, told.stderr

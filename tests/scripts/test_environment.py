@@ -16,7 +16,7 @@ import pytest
 from tests.scripts.checkouts import Checkout, make_checkout
 from tests.scripts.running import ROOT, run_python, sentences
 
-ENTRY_SCRIPTS = ("environment", "start", "test", "tally", "score", "tokens", "ask", "lock")
+ENTRY_SCRIPTS = ("environment", "start", "test", "tally", "score", "tokens", "ask", "lock", "desk")
 NOT_FOUND_IN = "import importlib.util as u\nr = u.find_spec\nu.find_spec = lambda n, *a: None if n == 'ensurepip' else r(n, *a)\n"
 
 

@@ -14,10 +14,12 @@ from pathlib import Path
 
 import httpx
 import pytest
+from serving import take_port
 
 from tests.scripts.running import LEFT_OUT, ROOT, run_script, sentences
 
 TOKEN = re.compile(r"^  (?P<token>[\w-]{40,})$", re.MULTILINE)
+DESK_LINK = re.compile(r"^  (?P<link>http://[\d.]+:\d+/desk/link/[\w-]+)$", re.MULTILINE)
 SERVED = re.compile(r"Serving on (?P<url>http://[\d.]+:\d+)")
 
 
@@ -113,6 +115,41 @@ def test_the_demo_serves_its_game_and_pages_that_load_nothing_from_elsewhere(dem
     assert all(each.status_code == 200 for each in loaded)
 
 
+def test_the_link_that_it_prints_opens_the_desk_once(demo: Server) -> None:
+    """By the real clock, whatever time the demo has; the board shows the demo's first round."""
+    found = DESK_LINK.search(demo.printed)
+    assert found is not None, demo.printed
+    assert "signs one browser in, once" in demo.printed
+    with httpx.Client(follow_redirects=True) as browser:
+        page = browser.get(found["link"]).text
+        token = re.search(r'name="form_token" value="(\w+)"', page)
+        assert token is not None
+        desk = browser.post(found["link"], data={"form_token": token[1]})
+        assert "The piece in the drawer" in desk.text
+        assert desk.url.path == "/desk"
+        again = browser.get("/".join((demo.url, "games", "gustray"))).text
+        assert "Round 1: page 41" in again
+    with httpx.Client(follow_redirects=True) as other:
+        token = re.search(r'name="form_token" value="(\w+)"', other.get(found["link"]).text)
+        assert token is not None
+        refused = other.post(found["link"], data={"form_token": token[1]})
+        assert refused.status_code == 403
+        assert "used already" in refused.text
+
+
+@pytest.mark.parametrize(
+    ("address", "warns"),
+    [("127.0.0.1", False), ("::1", False), ("0.0.0.0", True), ("::", True)],  # noqa: S104 - nothing is served
+)
+def test_a_start_that_others_can_reach_warns(tmp_path: Path, address: str, *, warns: bool) -> None:
+    told = run_script(
+        "start.py", "--no-serve", "--host", address,
+        environment={"LOOPSTART_DATA_FOLDER": str(tmp_path)},
+    )  # fmt: skip
+    assert told.returncode == 0
+    assert ("not encrypted" in told.stdout) == warns
+
+
 def test_a_server_is_asked_with_a_token(demo: Server, tmp_path: Path) -> None:
     export = tmp_path / "comments.csv"
     export.write_text("author,posted,text\nMaren,2026-03-13T19:00:00Z,page 7 please\n")
@@ -201,6 +238,16 @@ def test_a_whole_round_can_be_run_from_the_terminal(tmp_path: Path) -> None:
     told = run_script("tally.py", "--game", "harbour", "--round", "1", environment=environment)
     assert "Page 7 wins with 1 vote" in told.stdout
     assert '"winner": 7' in ask("POST", "/games/harbour/rounds/1/announce")
+
+
+def test_an_answer_is_not_kept_back_until_its_beginning_was_received() -> None:
+    """asyncio sends at once (TCP_NODELAY) only on sockets that say that they are TCP."""
+    with take_port("127.0.0.1", 0) as taken:
+        assert taken.proto == socket.IPPROTO_TCP
+        with socket.create_connection(taken.getsockname()[:2]):
+            accepted, _ = taken.accept()
+            with accepted:
+                assert accepted.proto == socket.IPPROTO_TCP
 
 
 def test_a_taken_port_is_one_sentence(tmp_path: Path) -> None:

@@ -3,15 +3,7 @@
 from alembic import context
 from sqlalchemy import Connection
 
-from service.store import (  # noqa: F401  (they fill the metadata)
-    tables,
-    tables_comments,
-    tables_counting,
-    tables_mystery,
-    tables_pace,
-    tables_words,
-)
-from service.store.columns import metadata
+from service.store.every_table import metadata
 
 
 def run_on(connection: Connection) -> None:

@@ -1,0 +1,143 @@
+"""An export handed in to a stored round, by the API or at the desk: one way for both."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+from itertools import islice
+
+from service.api.places import RoundPlace
+from service.api.uploads import Uploaded, open_as_before
+from service.api.wiring import Wiring
+from service.ballots.reading import Question
+from service.comments.comment import Comment
+from service.comments.copying import time_of_copying
+from service.comments.formats import Format, Meaning, Source, Unreadable
+from service.comments.times import zone_of
+from service.store.batches import (
+    BatchReport,
+    Delivery,
+    check_takes_comments,
+    digest_of,
+    hand_in,
+)
+from service.store.counting import question_of
+from service.store.games import remember_columns
+from service.store.readings_kept import VoteReader
+from service.store.staging import Staged, staged
+from service.store.tables import RoundRow
+
+
+@dataclass(frozen=True, slots=True)
+class HowToRead:
+    """What the caller says of an export beside it."""
+
+    columns: dict[Meaning, str]
+    copied_at: str | None
+    format: Format | None
+    at: str | None
+    watch: str | None
+    complete: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Sent:
+    """An export as it was sent: its name and its bytes, by whom, when, and how it is to be read."""
+
+    name: str
+    content: Uploaded
+    by: str
+    now: datetime
+    how: HowToRead
+
+
+@dataclass(frozen=True, slots=True)
+class Glance:
+    """The beginning of an export as it would be read. Nothing of it is kept."""
+
+    format: Format
+    mapping: tuple[tuple[str, str], ...]
+    comments: tuple[Comment, ...]
+    unreadable: tuple[Unreadable, ...]
+    notes: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class _Round:
+    """What reading needs to know of the round."""
+
+    zone: str
+    question: Question
+    remembered: dict[str, str]
+
+
+def hand_in_export(parts: Wiring, place: RoundPlace, sent: Sent) -> tuple[BatchReport, RoundRow]:
+    """Read an export into the round, all or nothing.
+
+    Raises:
+        BadExport, BadTime: it cannot be read so.
+        NotFound, WrongState: there is no such round, or it takes no comments.
+    """
+    tell = parts.progress.teller(sent.how.watch)
+    of_round = _round_of(place, parts)
+    source = _source(sent, of_round.zone)
+    limit = parts.settings.whole_limit
+    opened = open_as_before(sent.content, source, of_round.remembered, limit)
+    # Reading takes the longest by far, so it is done before the round is taken.
+    with staged(opened, VoteReader(of_round.question), sent.content.size, tell) as read:
+        delivery = _delivery(read, source, sent)
+        with parts.database.writing() as session:
+            game, row = place.found(session)
+            report = hand_in(session, row, delivery, tell)
+            if sent.how.columns and not report.repeated:
+                remember_columns(session, game, dict(source.columns))
+    tell("done", read.count, read.count)
+    return report, row
+
+
+def glance_at(parts: Wiring, place: RoundPlace, sent: Sent, most: int) -> Glance:
+    """The first of what an export holds, as it would be handed in.
+
+    Raises:
+        BadExport, BadTime: it cannot be read so.
+        NotFound, WrongState: there is no such round, or it takes no comments.
+    """
+    of_round = _round_of(place, parts)
+    source = _source(sent, of_round.zone)
+    limit = parts.settings.whole_limit
+    opened = open_as_before(sent.content, source, of_round.remembered, limit)
+    found = list(islice(opened.items, most))
+    return Glance(
+        format=opened.format,
+        mapping=opened.mapping,
+        comments=tuple(one for one in found if isinstance(one, Comment)),
+        unreadable=tuple(one for one in found if isinstance(one, Unreadable)),
+        notes=opened.notes(),
+    )
+
+
+def _round_of(place: RoundPlace, parts: Wiring) -> _Round:
+    with parts.database.reading() as session:
+        game, row = place.found(session)
+        check_takes_comments(row)
+        return _Round(game.zone, question_of(game, row), dict(game.columns or {}))
+
+
+def _source(sent: Sent, zone: str) -> Source:
+    how = sent.how
+    copied_at = time_of_copying(how.copied_at, zone_of(zone), sent.now)
+    return Source(sent.name, zone, copied_at, tuple(how.columns.items()), how.format, how.at)
+
+
+def _delivery(read: Staged, source: Source, sent: Sent) -> Delivery:
+    return Delivery(
+        name=source.name,
+        size=sent.content.size,
+        digest=digest_of(sent.content),
+        staged=read,
+        copied_at=source.copied_at,
+        by=sent.by,
+        at=sent.now,
+        copied_told=sent.how.copied_at is not None,
+        complete=sent.how.complete,
+    )

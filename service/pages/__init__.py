@@ -1,0 +1,1 @@
+"""Desk and board: pages of HTML that work without scripts and load nothing from elsewhere."""

@@ -1,0 +1,194 @@
+BEGIN TRANSACTION;
+CREATE TABLE alembic_version (
+	version_num VARCHAR(32) NOT NULL, 
+	CONSTRAINT alembic_version_pkc PRIMARY KEY (version_num)
+);
+INSERT INTO "alembic_version" VALUES('0001');
+CREATE TABLE answers (
+	game_id INTEGER NOT NULL, 
+	title VARCHAR NOT NULL, 
+	designer VARCHAR NOT NULL, 
+	aliases JSON NOT NULL, 
+	salt BLOB NOT NULL, 
+	sealed DATETIME NOT NULL, 
+	CONSTRAINT pk_answers PRIMARY KEY (game_id), 
+	CONSTRAINT fk_answers_game_id_games FOREIGN KEY(game_id) REFERENCES games (id)
+);
+INSERT INTO "answers" VALUES(1,'The Lamp Room','Ines Orlay','["Lamplight"]',X'1111111111111111111111111111111111111111111111111111111111111111','2026-03-01 17:00:00.000000');
+CREATE TABLE batches (
+	id INTEGER NOT NULL, 
+	round_id INTEGER NOT NULL, 
+	number INTEGER NOT NULL, 
+	digest VARCHAR NOT NULL, 
+	name VARCHAR NOT NULL, 
+	format VARCHAR NOT NULL, 
+	mapping JSON NOT NULL, 
+	notes JSON NOT NULL, 
+	unreadable JSON NOT NULL, 
+	new INTEGER NOT NULL, 
+	edited INTEGER NOT NULL, 
+	unchanged INTEGER NOT NULL, 
+	size BIGINT NOT NULL, 
+	copied_at DATETIME NOT NULL, 
+	handed_in DATETIME NOT NULL, 
+	handed_in_by VARCHAR NOT NULL, 
+	CONSTRAINT pk_batches PRIMARY KEY (id), 
+	CONSTRAINT fk_batches_round_id_rounds FOREIGN KEY(round_id) REFERENCES rounds (id), 
+	CONSTRAINT uq_batches_round_id_digest UNIQUE (round_id, digest), 
+	CONSTRAINT uq_batches_round_id_number UNIQUE (round_id, number)
+);
+INSERT INTO "batches" VALUES(1,1,1,'d1','first.csv','table','{"text": "Comment"}','[]','[]',1,0,0,60,'2026-03-04 18:10:00.000000','2026-03-04 18:11:00.000000','host');
+INSERT INTO "batches" VALUES(2,2,1,'d2','second.csv','table','{"text": "Comment"}','["a note"]','[{"place": "line 9", "text": "half a row", "why": "a cell is missing"}]',4,0,0,600,'2026-03-05 20:00:00.000000','2026-03-05 20:01:00.000000','host');
+CREATE TABLE comments (
+	id INTEGER NOT NULL, 
+	round_id INTEGER NOT NULL, 
+	batch_id INTEGER NOT NULL, 
+	"key" VARCHAR NOT NULL, 
+	author VARCHAR NOT NULL, 
+	author_id VARCHAR, 
+	source_id VARCHAR, 
+	reply_to VARCHAR, 
+	place VARCHAR NOT NULL, 
+	posted_earliest DATETIME NOT NULL, 
+	posted_latest DATETIME NOT NULL, 
+	edited_earliest DATETIME, 
+	edited_latest DATETIME, 
+	CONSTRAINT pk_comments PRIMARY KEY (id), 
+	CONSTRAINT fk_comments_batch_id_batches FOREIGN KEY(batch_id) REFERENCES batches (id), 
+	CONSTRAINT fk_comments_round_id_rounds FOREIGN KEY(round_id) REFERENCES rounds (id), 
+	CONSTRAINT uq_comments_round_id_key UNIQUE (round_id, "key")
+);
+INSERT INTO "comments" VALUES(1,1,1,'c0000000000000001','Tove',NULL,NULL,NULL,'line 2','2026-03-02 10:00:00.000000','2026-03-02 10:00:00.000000',NULL,NULL);
+INSERT INTO "comments" VALUES(2,2,2,'c0000000000000002','Maren','user-1','post-1',NULL,'line 2','2026-03-05 19:00:00.000000','2026-03-05 19:00:00.000000','2026-03-05 19:30:00.000000','2026-03-05 19:30:00.000000');
+INSERT INTO "comments" VALUES(3,2,2,'c0000000000000003','Tøve  Ødegård',NULL,NULL,NULL,'line 3','2026-03-05 19:01:00.000000','2026-03-05 19:01:00.000000',NULL,NULL);
+INSERT INTO "comments" VALUES(4,2,2,'c0000000000000004','Ebbe',NULL,NULL,NULL,'line 4','2026-03-05 19:02:00.000000','2026-03-05 19:02:00.000000',NULL,NULL);
+INSERT INTO "comments" VALUES(5,2,2,'c0000000000000005','Odd',NULL,NULL,NULL,'line 5','2026-03-05 19:03:00.000000','2026-03-05 19:03:00.000000',NULL,NULL);
+CREATE TABLE games (
+	id INTEGER NOT NULL, 
+	slug VARCHAR NOT NULL, 
+	name VARCHAR NOT NULL, 
+	zone VARCHAR NOT NULL, 
+	chart JSON NOT NULL, 
+	next_from VARCHAR NOT NULL, 
+	hosts JSON NOT NULL, 
+	languages JSON NOT NULL, 
+	wants VARCHAR NOT NULL, 
+	names_per_comment INTEGER NOT NULL, 
+	guesses_open DATETIME, 
+	guesses_close DATETIME, 
+	seal VARCHAR, 
+	created DATETIME NOT NULL, 
+	changes INTEGER NOT NULL, 
+	CONSTRAINT pk_games PRIMARY KEY (id), 
+	CONSTRAINT uq_games_slug UNIQUE (slug)
+);
+INSERT INTO "games" VALUES(1,'harbour','The harbour mystery','Atlantic/Faroe','{"columns": 4, "rows": 3, "order": "across", "start": "top left", "back_and_forth": false, "no_page": [], "joined": "edge", "size": null}','the previous page','["Island Guild"]','["en"]','title',1,'2026-03-01 18:00:00.000000',NULL,'a4f1db9d6dd845bf65c6c437ed03f8138e5fa0aaa8f5e67c3b344cc1cd038c0b','2026-03-01 17:00:00.000000',5);
+CREATE TABLE guess_rulings (
+	id INTEGER NOT NULL, 
+	game_id INTEGER NOT NULL, 
+	"key" VARCHAR NOT NULL, 
+	outcome VARCHAR NOT NULL, 
+	reason VARCHAR NOT NULL, 
+	at DATETIME NOT NULL, 
+	CONSTRAINT pk_guess_rulings PRIMARY KEY (id), 
+	CONSTRAINT fk_guess_rulings_game_id_games FOREIGN KEY(game_id) REFERENCES games (id)
+);
+INSERT INTO "guess_rulings" VALUES(1,1,'c0000000000000005','right','that is it','2026-03-05 21:00:00.000000');
+CREATE TABLE pages (
+	game_id INTEGER NOT NULL, 
+	page INTEGER NOT NULL, 
+	state VARCHAR NOT NULL, 
+	since DATETIME NOT NULL, 
+	CONSTRAINT pk_pages PRIMARY KEY (game_id, page), 
+	CONSTRAINT ck_pages_state CHECK (state IN ('stitched', 'in hand')), 
+	CONSTRAINT fk_pages_game_id_games FOREIGN KEY(game_id) REFERENCES games (id)
+);
+INSERT INTO "pages" VALUES(1,6,'in hand','2026-03-04 18:00:00.000000');
+CREATE TABLE picks (
+	id INTEGER NOT NULL, 
+	round_id INTEGER NOT NULL, 
+	page INTEGER NOT NULL, 
+	reason VARCHAR NOT NULL, 
+	at DATETIME NOT NULL, 
+	CONSTRAINT pk_picks PRIMARY KEY (id), 
+	CONSTRAINT fk_picks_round_id_rounds FOREIGN KEY(round_id) REFERENCES rounds (id)
+);
+INSERT INTO "picks" VALUES(1,1,6,'the thread is here','2026-03-04 18:20:00.000000');
+CREATE TABLE rounds (
+	id INTEGER NOT NULL, 
+	game_id INTEGER NOT NULL, 
+	number INTEGER NOT NULL, 
+	state VARCHAR NOT NULL, 
+	opens DATETIME, 
+	closes DATETIME, 
+	choices INTEGER NOT NULL, 
+	standing VARCHAR NOT NULL, 
+	tie_breaks JSON NOT NULL, 
+	given_previous INTEGER, 
+	previous INTEGER, 
+	votable JSON, 
+	stitched JSON, 
+	languages JSON, 
+	widened BOOLEAN NOT NULL, 
+	why VARCHAR NOT NULL, 
+	created DATETIME NOT NULL, 
+	opened DATETIME, 
+	closed DATETIME, 
+	announced DATETIME, 
+	result JSON, 
+	changes INTEGER NOT NULL, 
+	CONSTRAINT pk_rounds PRIMARY KEY (id), 
+	CONSTRAINT ck_rounds_state CHECK (state IN ('draft', 'open', 'closed', 'announced')), 
+	CONSTRAINT fk_rounds_game_id_games FOREIGN KEY(game_id) REFERENCES games (id), 
+	CONSTRAINT uq_rounds_game_id_number UNIQUE (game_id, number)
+);
+INSERT INTO "rounds" VALUES(1,1,1,'announced','2026-03-01 18:00:00.000000','2026-03-04 18:00:00.000000',1,'latest','["most joined edges", "lowest number"]',NULL,NULL,'[1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]','[]','["en"]',0,'It is the first round: any page may be chosen.','2026-03-01 17:00:00.000000','2026-03-01 18:00:00.000000','2026-03-04 18:00:00.000000','2026-03-04 18:30:00.000000','{"winner": 6, "tally": [{"page": 6, "votes": 1}], "steps": [], "why": "Page 6 has the most votes.", "comments": 1, "ballots": 1, "set_aside": {}, "looks": 0, "looks_why": "No comment needs a look.", "announcement": "Page 6 wins."}',4);
+INSERT INTO "rounds" VALUES(2,1,2,'open','2026-03-05 18:00:00.000000',NULL,1,'latest','["most joined edges", "lowest number"]',NULL,6,'[2, 5, 7, 10]','[6]','["en"]',0,'These pages are joined to page 6.','2026-03-05 17:00:00.000000','2026-03-05 18:00:00.000000',NULL,NULL,NULL,3);
+CREATE TABLE rulings (
+	id INTEGER NOT NULL, 
+	comment_id INTEGER NOT NULL, 
+	pages JSON NOT NULL, 
+	withdraws BOOLEAN NOT NULL, 
+	in_time BOOLEAN, 
+	reason VARCHAR NOT NULL, 
+	at DATETIME NOT NULL, 
+	CONSTRAINT pk_rulings PRIMARY KEY (id), 
+	CONSTRAINT fk_rulings_comment_id_comments FOREIGN KEY(comment_id) REFERENCES comments (id)
+);
+INSERT INTO "rulings" VALUES(1,4,'[10]',0,NULL,'she said so; below it','2026-03-05 21:00:00.000000');
+CREATE TABLE tokens (
+	id INTEGER NOT NULL, 
+	name VARCHAR NOT NULL, 
+	role VARCHAR NOT NULL, 
+	digest VARCHAR NOT NULL, 
+	created DATETIME NOT NULL, 
+	CONSTRAINT pk_tokens PRIMARY KEY (id), 
+	CONSTRAINT ck_tokens_role CHECK (role IN ('host', 'collector')), 
+	CONSTRAINT uq_tokens_digest UNIQUE (digest), 
+	CONSTRAINT uq_tokens_name UNIQUE (name)
+);
+INSERT INTO "tokens" VALUES(1,'host','host','5ce7d2e5f1c9cb7a3ee6c1ddf52e4bd4a4fd3ba5d9c9fe0dfbae30ae1cc7cbd2','2026-03-01 17:00:00.000000');
+CREATE TABLE versions (
+	id INTEGER NOT NULL, 
+	comment_id INTEGER NOT NULL, 
+	number INTEGER NOT NULL, 
+	text VARCHAR NOT NULL, 
+	written_earliest DATETIME NOT NULL, 
+	written_latest DATETIME NOT NULL, 
+	seen_earliest DATETIME, 
+	seen_latest DATETIME, 
+	CONSTRAINT pk_versions PRIMARY KEY (id), 
+	CONSTRAINT fk_versions_comment_id_comments FOREIGN KEY(comment_id) REFERENCES comments (id), 
+	CONSTRAINT uq_versions_comment_id_number UNIQUE (comment_id, number)
+);
+INSERT INTO "versions" VALUES(1,1,1,'6','2026-03-02 10:00:00.000000','2026-03-02 10:00:00.000000','2026-03-04 18:10:00.000000','2026-03-04 18:10:00.000000');
+INSERT INTO "versions" VALUES(2,2,1,'5 please','2026-03-05 19:00:00.000000','2026-03-05 19:00:00.000000','2026-03-05 19:10:00.000000','2026-03-05 19:10:00.000000');
+INSERT INTO "versions" VALUES(3,2,2,'7 please','2026-03-05 19:30:00.000000','2026-03-05 19:30:00.000000','2026-03-05 20:00:00.000000','2026-03-05 20:00:00.000000');
+INSERT INTO "versions" VALUES(4,3,1,'page 7','2026-03-05 19:01:00.000000','2026-03-05 19:01:00.000000','2026-03-05 20:00:00.000000','2026-03-05 20:00:00.000000');
+INSERT INTO "versions" VALUES(5,4,1,'2 or 10','2026-03-05 19:02:00.000000','2026-03-05 19:02:00.000000','2026-03-05 20:00:00.000000','2026-03-05 20:00:00.000000');
+INSERT INTO "versions" VALUES(6,5,1,'Is it The Lamp Room?','2026-03-05 19:03:00.000000','2026-03-05 19:03:00.000000',NULL,NULL);
+CREATE INDEX ix_guess_rulings_game_id ON guess_rulings (game_id);
+CREATE UNIQUE INDEX uq_rounds_game_id_open ON rounds (game_id) WHERE state = 'open';
+CREATE INDEX ix_picks_round_id ON picks (round_id);
+CREATE INDEX ix_rulings_comment_id ON rulings (comment_id);
+COMMIT;
