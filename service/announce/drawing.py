@@ -14,7 +14,7 @@ from service.announce.palette import PALETTES, Theme
 
 FONTS = "Noto Sans, system-ui, sans-serif"
 #: What XML 1.0 cannot hold (section 2.2, production 2).
-_NO_CHARACTER = re.compile("[^\t\n\r\x20-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
+NOT_IN_XML = re.compile("[^\t\n\r\x20-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
 
 Value = str | float
 
@@ -87,7 +87,7 @@ def number(value: Value) -> str:
 
 def clean(words: str) -> str:
     """The words without characters that XML cannot hold."""
-    return _NO_CHARACTER.sub("", words)
+    return NOT_IN_XML.sub("", words)
 
 
 def picture(

@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-import re
-from xml.etree.ElementTree import Element, SubElement, tostring
+from xml.etree.ElementTree import Element, SubElement
+
+from service.announce.drawing import NOT_IN_XML, written
 
 _NAMESPACE = "http://www.w3.org/2000/svg"
-
-#: What no XML may hold (Extensible Markup Language 1.0, section 2.2, "Characters").
-_NO_CHARACTER = re.compile("[^\t\n\r\x20-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
 
 Number = float | int
 
@@ -83,7 +81,7 @@ class Drawing:
 
     def whole(self) -> str:
         """The element as text."""
-        return tostring(self._root, encoding="unicode")
+        return written(self._root)
 
     def _pattern(self, kind: str, size: int, turned: str) -> Element:
         told = {
@@ -103,7 +101,7 @@ class Drawing:
 
 def _plain(words: str) -> str:
     """The words without what no picture may hold: a name may be pasted from anywhere."""
-    return _NO_CHARACTER.sub("\ufffd", words)
+    return NOT_IN_XML.sub("\ufffd", words)
 
 
 def _joined(points: list[tuple[Number, Number]]) -> str:

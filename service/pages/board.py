@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime
 
-from markupsafe import Markup
 from sqlmodel import Session
 
 from service.announce.captions import caption_of_pages
@@ -21,6 +20,7 @@ from service.pages.board_mystery import mystery_shown
 from service.pages.board_round import past_round, round_now
 from service.pages.frame import Frame
 from service.pages.pace_contexts import pace_on_board
+from service.pages.rendering import inline
 from service.pages.times import closing, iso_of
 from service.store.pictures import map_of_game
 from service.store.rounds import all_rounds
@@ -45,7 +45,7 @@ def board_page(session: Session, game: GameRow, now: datetime) -> BoardPage:
         frame=Frame(game.name, f"/games/{game.slug}"),
         name=game.name,
         caption=caption_of_pages(len(shown.stitched), shown.chart.page_count),
-        picture=_drawn(draw_map(shown, Look(heading=False, legend=False))),
+        picture=inline(draw_map(shown, Look(heading=False, legend=False))),
         is_broad=shown.chart.columns > _BROAD,
         states=_states(shown),
         now=_now(session, game, rounds, now),
@@ -67,17 +67,12 @@ def plain_page(session: Session, game: GameRow, now: datetime, theme: Theme) -> 
     return PlainPage(
         name=game.name,
         caption=shown.caption,
-        picture=_drawn(draw_map(shown, look)),
+        picture=inline(draw_map(shown, look)),
         theme=theme,
         closes="" if closes is None else iso_of(closes),
         now=iso_of(now),
         left=left,
     )
-
-
-def _drawn(svg: str) -> Markup:
-    """A picture as a template takes it."""
-    return Markup(svg)  # noqa: S704 - all text in it was escaped where it was drawn
 
 
 def _public(rounds: Sequence[RoundRow]) -> list[RoundRow]:
@@ -98,7 +93,7 @@ def _states(shown: PageMap) -> tuple[PagesShown, ...]:
     return tuple(
         PagesShown(
             sign.replace(" ", "-"),
-            _drawn(draw_sign(sign)),
+            inline(draw_sign(sign)),
             _IN_WORDS[sign],
             how_many(len(pages), "page"),
             page_ranges(pages),

@@ -21,7 +21,7 @@ from service.pages.form_reading import NOTHING, Typed, as_sentence
 from service.pages.frame import Frame
 from service.pages.game_contexts import round_title
 from service.pages.game_frame import GameBar, desk_address, game_bar, round_address
-from service.pages.rendering import Context
+from service.pages.rendering import Context, inline
 from service.store.odds import odds_of_stored
 from service.store.opening import votable_now
 from service.store.pictures import map_of_round
@@ -152,8 +152,7 @@ def _map(session: Session, game: GameRow, row: RoundRow) -> tuple[Markup, str]:
         drawn = draw_map(map_of_round(session, game, row), Look(heading=False))
     except (WrongState, BadRules) as error:
         return Markup(""), as_sentence(str(error))
-    # The picture is this house's own, and its words are escaped by the XML library.
-    return Markup(drawn), votable.why  # noqa: S704
+    return inline(drawn), votable.why
 
 
 def _odds(session: Session, game: GameRow, row: RoundRow, voters: str) -> OddsShown:

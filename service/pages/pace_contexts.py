@@ -22,7 +22,7 @@ from service.pages.desk_access import SignedIn
 from service.pages.form_reading import NOTHING, Typed
 from service.pages.frame import Frame
 from service.pages.game_frame import GameBar, desk_address, game_bar
-from service.pages.rendering import Context
+from service.pages.rendering import Context, inline
 from service.store.games import page_states
 from service.store.pace import picture_of, shown_of, situation_of, update_paragraph, what_is_next
 from service.store.pace_plans import SHOWN, plan_of
@@ -104,7 +104,8 @@ def pace_on_board(session: Session, game: GameRow, now: datetime) -> PaceOnBoard
         lines.append(f"The next round is planned for {day_in_words(shown.next_opening)}.")
     if not (lines or shown.picture or shown.update):
         return None
-    return PaceOnBoard(tuple(lines), _drawn(shown.picture), shown.update or "")
+    picture = inline(shown.picture) if shown.picture else None
+    return PaceOnBoard(tuple(lines), picture, shown.update or "")
 
 
 def pace_page(
@@ -158,14 +159,9 @@ def _finish_line(session: Session, game: GameRow, finish: Finish) -> str:
 
 def _picture(game: GameRow, here: Situation) -> Markup | None:
     try:
-        return _drawn(picture_of(game, here, CONFIDENCE))
+        return inline(picture_of(game, here, CONFIDENCE))
     except NotFound:
         return None  # nothing is logged of the page in hand
-
-
-def _drawn(svg: str | None) -> Markup | None:
-    # The picture is this house's own, and its words are escaped by the XML library.
-    return None if svg is None else Markup(svg)  # noqa: S704
 
 
 def _entries(log: tuple[Entry, ...]) -> tuple[LogLine, ...]:

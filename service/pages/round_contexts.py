@@ -25,7 +25,7 @@ from service.pages.game_frame import (
     time_shown,
 )
 from service.pages.marked_text import short_time
-from service.pages.rendering import Context
+from service.pages.rendering import Context, inline
 from service.pages.round_outcome import Outcome, SourceShown, outcome_of_round, sources_shown
 from service.store.announcing_settings import announcing_of
 from service.store.batches import batches_of
@@ -148,8 +148,8 @@ def _times(session: Session, game: GameRow, row: RoundRow) -> dict[str, TimeShow
 
 
 def drawn(shown: PageMap) -> Markup:
-    """The map for the page: this house's own, its words escaped by the XML library."""
-    return Markup(draw_map(shown, Look(heading=False)))  # noqa: S704
+    """The map for the page."""
+    return inline(draw_map(shown, Look(heading=False)))
 
 
 def _rules(row: RoundRow) -> tuple[tuple[str, str], ...]:

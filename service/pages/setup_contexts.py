@@ -17,7 +17,7 @@ from service.counting.wording import how_many
 from service.pages.form_reading import Typed, lines_in
 from service.pages.frame import Frame
 from service.pages.languages_named import language_name
-from service.pages.rendering import Context
+from service.pages.rendering import Context, inline
 from service.pages.setup_form import CHAIN, STEPS, SetUp, Step, slug_from, zones
 
 #: More pages than these would make a picture that takes long and shows nothing.
@@ -121,8 +121,7 @@ def _chart(chart: Chart | None) -> ChartShown | None:
     if chart.page_count > _MOST_DRAWN:
         return ChartShown(Markup(""), f"{words}; too many to be drawn here")
     drawn = draw_map(PageMap(chart, "The chart", words), Look(heading=False, legend=False))
-    # The picture is this house's own, and its words are escaped by the XML library.
-    return ChartShown(Markup(drawn), words)  # noqa: S704
+    return ChartShown(inline(drawn), words)
 
 
 def _review(words: Mapping[str, str], made: SetUp) -> tuple[ReviewLine, ...]:

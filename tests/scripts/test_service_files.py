@@ -116,7 +116,8 @@ def test_the_unit_is_one_that_systemd_takes(tmp_path: Path) -> None:
         assert {"Unit", "Service", "Install"} == set(parser.sections())
         return
     # Where this runs there is no /opt/loopstart: the program that it calls is this Python.
-    words = UNIT.read_text("utf-8").replace("/usr/bin/python3", sys.executable)
+    # It may lie in a folder whose name holds a space, so that it is quoted (systemd.service(5)).
+    words = UNIT.read_text("utf-8").replace("/usr/bin/python3", f'"{sys.executable}"')
     file = tmp_path / UNIT.name
     file.write_text(words.replace("file:///opt/loopstart/README.md", "man:python(1)"), "utf-8")
     told = subprocess.run(  # noqa: S603 - systemd's own check of a file

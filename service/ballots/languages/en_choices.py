@@ -187,7 +187,7 @@ the one above
 """
 
 KINDS = """
-even ones | odd ones | both even | both odd | something in the * | ones in the * |
+even ones | odd ones | both even | both odd | ones in the * |
 left hand side | right hand side | hand side somewhere |
 somewhere on the left | somewhere on the right | on the left somewhere | on the right somewhere |
 ending in | ends in | ending with | ends with | that starts with | beginning with a | right - hand side |
