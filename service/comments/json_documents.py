@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from service.comments import activitystreams
 from service.comments.comment import Comment
 from service.comments.entries import Times, comment_of, shortened
-from service.comments.formats import Export, Format, Source, Unreadable
+from service.comments.formats import Export, Source, Unreadable
 from service.comments.json_fields import FieldMap, called
 from service.comments.json_items import Item, Shape, items_of
 from service.comments.json_named import list_named, parts_of
@@ -22,25 +22,24 @@ def read_json(text: str, source: Source) -> Export:
     """The comments of one JSON document. Raises BadExport with its line, NoTextColumn."""
     root = parsed(text, source.name)
     if source.at is None:
-        return read_values([("", root)], source, "json")
+        return _read(root, source)
     named = list_named(root, source)
     if activitystreams.is_one(root):
         inner = named if isinstance(named, list) else [named]
         return activitystreams.read_streams([(source.at, one) for one in inner], source)
-    return read_values([("", named)], source, "json")
+    return _read(named, source)
 
 
-def read_values(values: Sequence[tuple[str, Json]], source: Source, form: Format) -> Export:
-    """The comments in parsed values, each with its place before the places inside it."""
-    if all(activitystreams.is_one(value) for _, value in values):
-        return activitystreams.read_streams(values, source)
-    within = parts_of(source.at or "", source.name)
-    items = [item for place, value in values for item in items_of(value, place, within)]
-    plan = planned(items, source, roots_too=form == "json lines")
+def _read(value: Json, source: Source) -> Export:
+    """The comments in a parsed value: the document, or what the caller named in it."""
+    if activitystreams.is_one(value):
+        return activitystreams.read_streams([("", value)], source)
+    items = list(items_of(value, "", parts_of(source.at or "", source.name)))
+    plan = planned(items, source, roots_too=False)
     times = Times(source, plan.main.order if plan.main else None)
     found = list(read_items(items, plan, times))
     return Export(
-        form,
+        "json",
         tuple(one for one in found if isinstance(one, Comment)),
         tuple(one for one in found if isinstance(one, Unreadable)),
         plan.pairs,

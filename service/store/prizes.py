@@ -6,7 +6,7 @@ from datetime import datetime
 
 from sqlmodel import Session
 
-from service.errors import NotFound, WrongState
+from service.errors import WrongState
 from service.mystery.prize import Claim, Prize, check_asked, check_sent
 from service.store.answers import check_tells_nothing
 from service.store.columns import id_of
@@ -44,18 +44,6 @@ def set_prize(session: Session, game: GameRow, prize: Prize, now: datetime) -> P
 def prize_of(session: Session, game: GameRow) -> PrizeRow | None:
     """The game's prize; None where it has none."""
     return session.get(PrizeRow, id_of(game))
-
-
-def the_prize(session: Session, game: GameRow) -> PrizeRow:
-    """The game's prize.
-
-    Raises:
-        NotFound: it has none.
-    """
-    found = prize_of(session, game)
-    if found is None:
-        raise NotFound("prize of game", game.slug, "set one up with PUT /prize")
-    return found
 
 
 def ask_for_prize(
