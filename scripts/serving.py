@@ -8,11 +8,15 @@ from collections.abc import Callable
 from types import FrameType
 
 import uvicorn
+from connections import watched
 from fastapi import FastAPI
 from logs import log_as
 
+from service.api.gate import LARGEST_HEAD
 from service.errors import BadSetting
 from service.settings import Settings
+
+CONNECTIONS_A_REQUEST = 6
 
 
 def take_port(address: str, port: int) -> socket.socket:
@@ -77,6 +81,24 @@ class TellingServer(uvicorn.Server):
             self._tell()
 
 
+def config_for(app: FastAPI, settings: Settings) -> uvicorn.Config:
+    """How the app is served: within limits, believing only those proxies that are named."""
+    return uvicorn.Config(
+        app,
+        lifespan="on",
+        log_config=None,
+        access_log=False,
+        timeout_graceful_shutdown=settings.stop_wait,
+        http=watched(settings.slow_wait),
+        ws="none",
+        h11_max_incomplete_event_size=LARGEST_HEAD,
+        # A browser keeps several connections open while it sends one request.
+        limit_concurrency=CONNECTIONS_A_REQUEST * settings.at_once,
+        forwarded_allow_ips=settings.trusted_proxies,
+        server_header=False,
+    )
+
+
 def serve(app: FastAPI, taken: socket.socket, tell: Callable[[], None], settings: Settings) -> int:
     """Serves until it is stopped, and calls `tell` once it does; the exit status.
 
@@ -86,14 +108,7 @@ def serve(app: FastAPI, taken: socket.socket, tell: Callable[[], None], settings
         KeyboardInterrupt: stopped with Ctrl-C, after what was begun has been tidied up.
     """
     log_as(settings.log)
-    config = uvicorn.Config(
-        app,
-        lifespan="on",
-        log_config=None,
-        access_log=False,
-        timeout_graceful_shutdown=settings.stop_wait,
-    )
-    server = TellingServer(config, tell)
+    server = TellingServer(config_for(app, settings), tell)
 
     def end(number: int, frame: FrameType | None) -> None:
         """Also where a terminal is closed or the system ends, what was begun is tidied up."""

@@ -36,12 +36,13 @@ from service.api import (
     token_routes,
     words_routes,
 )
+from service.api.body_limit import BodyLimit
+from service.api.gate import Gate
 from service.api.metrics import Metrics
-from service.api.problem_models import describe_problems
+from service.api.problem_models import describe_problems, problems_anywhere
 from service.api.problems import problem_handlers
 from service.api.progress import Progress
 from service.api.request_log import RequestLog
-from service.api.upload_limit import UploadLimit
 from service.api.waiting import WaitingExports
 from service.api.wiring import Wiring
 from service.pages import board_routes, games_routes, sign_in_routes, statics, ways_in_routes
@@ -120,8 +121,10 @@ def create_app(
         lifespan=lifespan,
         exception_handlers=problem_handlers(answer_problem),
         swagger_ui_parameters={"validatorUrl": None},
+        responses=problems_anywhere(),
     )
-    app.add_middleware(UploadLimit, megabytes=settings.upload_limit, answer=answer_problem)
+    app.add_middleware(BodyLimit, settings=settings)
+    app.add_middleware(Gate, settings=settings, answer=answer_problem)
     app.add_middleware(SecurityHeaders)
     app.add_middleware(RequestLog, metrics=metrics)
     for router in (*_ROUTERS, *PAGE_ROUTERS):

@@ -10,6 +10,7 @@ from __future__ import annotations
 import os
 import tomllib
 from difflib import get_close_matches
+from ipaddress import ip_network
 from pathlib import Path
 from typing import Annotated, Any, Literal
 
@@ -54,6 +55,17 @@ def _database_url(text: str) -> str:
     if url.drivername not in _DRIVERS:
         raise ValueError("it names a database other than SQLite and PostgreSQL")
     return url.set(drivername=_DRIVERS[url.drivername]).render_as_string(hide_password=False)
+
+
+def _addresses(text: str) -> str:
+    """Addresses or networks with commas between; a name or "*" would trust anybody."""
+    named = [one.strip() for one in text.split(",") if one.strip()]
+    for one in named:
+        try:
+            ip_network(one)
+        except ValueError:
+            raise ValueError(f"{one!r} is no address and no network") from None
+    return ",".join(named)
 
 
 class Settings(BaseSettings):
@@ -109,6 +121,31 @@ class Settings(BaseSettings):
         le=4096,
         description="The largest export of a format that can only be read whole (all but tables "
         "and JSON Lines), in megabytes; reading takes up to twenty times as much memory.",
+    )
+    rate_limit: int = Field(
+        default=6000,
+        ge=0,
+        le=100_000_000,
+        description="The requests a minute that one network address may send without being signed "
+        "in; 0 is no limit. Each process counts by itself.",
+    )
+    at_once: int = Field(
+        default=1000,
+        ge=1,
+        le=100_000,
+        description="The requests that one process answers at the same time; more are refused.",
+    )
+    slow_wait: int = Field(
+        default=20,
+        ge=1,
+        le=3600,
+        description="The seconds that a sender may take for a request's head, a body may stand "
+        "still, and a reader of an answer may take nothing.",
+    )
+    trusted_proxies: Annotated[str, AfterValidator(_addresses)] = Field(
+        default="127.0.0.1,::1",
+        description="The addresses or networks, with commas between, of web servers in front "
+        "whose X-Forwarded-For and X-Forwarded-Proto are believed.",
     )
     log: Literal["plain", "json"] = Field(
         default="plain",

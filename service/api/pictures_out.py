@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import hashlib
 from dataclasses import dataclass
+from time import thread_time
 from typing import Annotated, Any, Literal
 
 from fastapi import Depends, Path, Query, Request, Response
 
 from service.announce.map_picture import Look, Shape
 from service.announce.palette import Theme
+from service.api.gate import drawn_for
 from service.api.png import png_of
 from service.api.problem_models import problems
 from service.api.wiring import AnyCaller, Caller
@@ -67,17 +69,16 @@ MapLook = Annotated[Look, Depends(_map_look)]
 
 @dataclass(frozen=True, slots=True)
 class Sending:
-    """What an answer with a file depends on: the copies that the caller has, and who that is.
+    """What an answer with a file depends on: the request, and who sent it."""
 
-    `known` are the tags of those copies (RFC 9110, section 8.8.3).
-    """
-
-    known: frozenset[str]
+    request: Request
     caller: Caller | None
 
     def picture(self, drawn: str, name: str, ending: Ending) -> Response:
         """The picture as it was asked for."""
+        began = thread_time()
         content = drawn.encode() if ending == "svg" else png_of(drawn)
+        drawn_for(self.request, thread_time() - began)
         return self.file(content, _MEDIA[ending], f"{name}.{ending}")
 
     def file(self, content: bytes, media: str, name: str) -> Response:
@@ -92,18 +93,18 @@ class Sending:
             "Cache-Control": f"{'public' if self.caller is None else 'private'}, no-cache",
             "Vary": "Authorization",
         }
-        if self.known & {tag, "*"}:
+        if tags_of(self.request) & {tag, "*"}:
             return Response(status_code=304, headers=headers)
         headers["Content-Disposition"] = f'inline; filename="{name}"'
         return Response(content, media_type=media, headers=headers)
 
 
 def _sending(request: Request, caller: AnyCaller) -> Sending:
-    return Sending(tags_of(request), caller)
+    return Sending(request, caller)
 
 
 def _sending_to_all(request: Request) -> Sending:
-    return Sending(tags_of(request), None)
+    return Sending(request, None)
 
 
 def tags_of(request: Request) -> frozenset[str]:

@@ -72,6 +72,23 @@ def problems(*statuses: int) -> dict[int | str, dict[str, Any]]:
     }
 
 
+def problems_anywhere() -> dict[int | str, dict[str, Any]]:
+    """The declaration of those that any route may answer: too many requests, no way to answer."""
+    seconds = {"type": "integer", "minimum": 1, "examples": [3]}
+    return {
+        429: {
+            "model": ProblemOut,
+            "description": "More requests than LOOPSTART_RATE_LIMIT came from this address.",
+            "headers": {"Retry-After": {"description": "The seconds to wait.", "schema": seconds}},
+        },
+        503: {
+            "model": ProblemOut,
+            "description": "More requests at once than LOOPSTART_AT_ONCE, or no database. Where "
+            "waiting helps, `Retry-After` tells the seconds.",
+        },
+    }
+
+
 def describe_problems(app: FastAPI) -> None:
     """Let the app's OpenAPI document give problems their own media type.
 

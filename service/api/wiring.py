@@ -9,8 +9,10 @@ from typing import Annotated
 
 from fastapi import Depends, Request, Security
 from fastapi.security import HTTPAuthorizationCredentials, HTTPBearer
+from fastapi.security.utils import get_authorization_scheme_param
 from sqlmodel import Session
 
+from service.api.gate import caller_is
 from service.api.metrics import Metrics
 from service.api.progress import Progress
 from service.api.waiting import WaitingExports
@@ -86,16 +88,34 @@ _bearer = HTTPBearer(
 
 
 def _caller(
-    parts: Parts, sent: Annotated[HTTPAuthorizationCredentials | None, Security(_bearer)]
+    request: Request,
+    parts: Parts,
+    sent: Annotated[HTTPAuthorizationCredentials | None, Security(_bearer)],
 ) -> Caller | None:
     """Who calls; None without a token.
 
     Raises:
         TokenWrong: the token is not known.
     """
-    if sent is None or not sent.credentials:
+    caller = _caller_with(parts, sent.credentials if sent is not None else "")
+    if caller is not None:
+        caller_is(request, caller.role)
+    return caller
+
+
+def caller_of_header(parts: Wiring, header: str) -> Caller | None:
+    """Who calls with this Authorization header; None without a token.
+
+    Raises:
+        TokenWrong: the token is not known.
+    """
+    scheme, token = get_authorization_scheme_param(header)
+    return _caller_with(parts, token if scheme.lower() == "bearer" else "")
+
+
+def _caller_with(parts: Wiring, token: str) -> Caller | None:
+    if not token:
         return None
-    token = sent.credentials
     if parts.local_token is not None and is_same_token(token, parts.local_token):
         return Caller("this machine", "host")
     with parts.database.reading() as session:

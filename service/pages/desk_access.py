@@ -8,6 +8,7 @@ from typing import Annotated
 from fastapi import Depends, Request
 from starlette.datastructures import FormData
 
+from service.api.gate import caller_is
 from service.api.wiring import Now, Parts
 from service.errors import NotSignedIn
 from service.pages.forms import LargeForm, check_form, cookie_name, form_token
@@ -50,6 +51,7 @@ def _signed_in(request: Request, parts: Parts, now: Now) -> SignedIn:
         row = known_session(session, key, now)
         if row is None:
             raise NotSignedIn
+        caller_is(request, "desk")
         return SignedIn(id_of(row), key, row.way)
 
 

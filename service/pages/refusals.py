@@ -24,6 +24,7 @@ _TITLES = {
     413: "Too large",
     422: "This cannot be used",
     429: "Too often",
+    431: "Too long",
     503: "Not at the moment",
 }
 
