@@ -24,6 +24,8 @@ LOG = VENV / "install.log"
 #: Beside the environment, which may be cleared.
 TURN = lockfile.ROOT / ".venv.lock"
 OLDEST = (3, 11)
+#: Who needs each section of the lock file.
+NEEDED_BY = {"run": "running needs", "test": "the tests need", "audit": "the audit needs"}
 #: How pip begins the line after which it changes the environment.
 PUTTING_IN_PLACE = "Installing collected packages"
 
@@ -168,7 +170,7 @@ def _install(name: str, stamp: dict[str, str]) -> None:
         )
     requirements = VENV / f"{name}.txt"
     requirements.write_text(lockfile.section(name), encoding="utf-8")
-    _say(f"Installing what {'running needs' if name == 'run' else 'the tests need'}:")
+    _say(f"Installing what {NEEDED_BY[name]}:")
     status = _pip(requirements)
     if status == 0 and stamp.get("adding") == name:
         # pip passes over what it was stopped in, whose metadata stands already.

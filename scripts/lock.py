@@ -108,18 +108,23 @@ def main() -> int:
         earlier = lockfile.LOCK.read_text(encoding="utf-8")
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name)
-        everything = compiled(earlier, folder, "--group", "test")
+        everything = compiled(earlier, folder, "--group", "test", "--group", "audit")
+        tested = compiled(everything, folder, "--group", "test")
         run = compiled(everything, folder)
         check_wheels(everything, folder)
-    test = only_new(everything, run)
+    test, audit = only_new(tested, run), only_new(everything, tested)
     lockfile.LOCK.write_text(
         f"{HEAD}\n# section run: what running needs\n{run}\n"
-        f"# section test: what only the tests need\n{test}",
+        f"# section test: what only the tests need\n{test}\n"
+        f"# section audit: what only scripts/audit.py needs besides\n{audit}",
         encoding="utf-8",
         newline="\n",
     )
-    counts = [len(lockfile.PIN.findall(part)) for part in (run, test)]
-    print(f"{lockfile.LOCK} holds {counts[0]} packages for running, {counts[1]} for the tests.")
+    counts = [len(lockfile.PIN.findall(part)) for part in (run, test, audit)]
+    print(
+        f"{lockfile.LOCK} holds {counts[0]} packages for running, {counts[1]} for the tests, "
+        f"{counts[2]} for the audit."
+    )
     return 0
 
 

@@ -1,7 +1,7 @@
 """Reads the lock file: which packages, in which versions, with which hashes.
 
-The file has one section for what running needs and one for what only the tests need. Python's own
-library only.
+The file has one section for what running needs, one for what only the tests need, and one for what
+only the audit needs. Python's own library only.
 """
 
 import hashlib

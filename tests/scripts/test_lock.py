@@ -35,7 +35,7 @@ def test_docopt_is_left_out_and_the_file_says_why() -> None:
     assert "docopt is left out on purpose" in lockfile.LOCK.read_text(encoding="utf-8")
 
 
-@pytest.mark.parametrize("section", ["run", "test"])
+@pytest.mark.parametrize("section", ["run", "test", "audit"])
 def test_every_package_has_a_hash(section: str) -> None:
     text = lockfile.section(section)
     starts = [pin.start() for pin in lockfile.PIN.finditer(text)]
