@@ -1,7 +1,7 @@
 """What a running server writes about itself: plain lines for a person, or JSON for a collector.
 
 As JSON each line is one object: time (RFC 3339, UTC), level, from, message, request_id, and of an
-answered request its method, route, status and ms. The access log of the server library is left
+answered request its method, route, status, ms and who asked, as a role. The access log of the server library is left
 out: it tells addresses as they were sent.
 """
 

@@ -39,7 +39,9 @@ def make_options() -> Options:
     )
     options.add_argument("--no-serve", action="store_true", help="end after printing")
     options.add_argument(
-        "--no-token", action="store_true", help="make no token: where others read what is printed"
+        "--no-token",
+        action="store_true",
+        help="print no token and no link: where others read what is printed",
     )
     options.add_argument("--port", type=int, help="the port to serve on; 0 takes any free one")
     options.add_argument("--host", help="the network address to serve on (127.0.0.1)")
@@ -108,10 +110,13 @@ def tell_exposure(settings: Settings) -> None:
 
 
 def tell_place(url: str, link: str) -> None:
-    """Where the games are served, and the link that signs the host in."""
+    """Where the games are served, and the link that signs the host in, if one was made."""
     print()
-    print("Your desk; the link signs one browser in, once, within an hour:")
-    print(f"  {url}{link}")
+    if link:
+        print("Your desk; the link signs one browser in, once, within an hour:")
+        print(f"  {url}{link}")
+    else:
+        print("A link into your desk is made by: scripts/desk.py link")
     print(f"Serving on {url}, what viewers see; the API with its pages to try it: {url}/docs")
     print("Ctrl-C ends it.", flush=True)
 
@@ -127,7 +132,7 @@ def start(settings: Settings, given: argparse.Namespace, taken: socket.socket | 
         # A demo that is not served has nobody to show a token to.
         nobody = given.no_token or (given.demo and taken is None)
         token = None if nobody else make_host_token(client)
-        link = "" if taken is None else make_desk_link(client)
+        link = "" if taken is None or given.no_token else make_desk_link(client)
     tell_start(settings, demo=given.demo)
     tell_token(token, demo=given.demo)
     tell_exposure(settings)

@@ -96,7 +96,9 @@ class Sending:
         if tags_of(self.request) & {tag, "*"}:
             return Response(status_code=304, headers=headers)
         headers["Content-Disposition"] = f'inline; filename="{name}"'
-        return Response(content, media_type=media, headers=headers)
+        # XML tells its encoding in the header too: not every reader looks inside.
+        told = f"{media}; charset=utf-8" if media.endswith("+xml") else media
+        return Response(content, media_type=told, headers=headers)
 
 
 def _sending(request: Request, caller: AnyCaller) -> Sending:

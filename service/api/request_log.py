@@ -1,6 +1,7 @@
 """Every request under an id of its own: in its answer, in each line of the log, in the figures.
 
-A line of the log tells method, route, status and time. It never holds the address as it was sent,
+A line of the log tells method, route, status, time and who asked: host, collector, desk (a browser
+that is signed in) or anybody. It never holds the address as it was sent,
 nor its query, a header or a body: those name voters and carry tokens.
 """
 
@@ -15,6 +16,7 @@ from uuid import uuid4
 from starlette.datastructures import Headers, MutableHeaders
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
+from service.api.gate import who_asked
 from service.api.metrics import Metrics
 
 HEADER = "X-Request-ID"
@@ -64,5 +66,11 @@ class RequestLog:
         method = scope["method"] if scope["method"] in _METHODS else "other"
         route = getattr(scope.get("route"), "path", "none")
         self._metrics.answered(method, route, status, seconds)
-        told = {"method": method, "route": route, "status": status, "ms": round(seconds * 1000, 1)}
+        told = {
+            "method": method,
+            "route": route,
+            "status": status,
+            "ms": round(seconds * 1000, 1),
+            "who": who_asked(scope.get("state", {})) or "anybody",
+        }
         _log.info("%s %s %d", method, route, status, extra={"told": told})

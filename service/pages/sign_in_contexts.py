@@ -56,7 +56,6 @@ class WaysInPage(Context):
     frame: Frame
     sessions: tuple[SessionShown, ...]
     has_password: bool
-    asks_current: bool
     shortest: int
     refused: str
     done: str

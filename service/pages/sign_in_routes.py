@@ -10,7 +10,7 @@ from fastapi.responses import RedirectResponse, Response
 from service.api.desk_routes import LINK
 from service.api.wiring import Now, Parts, Reading
 from service.errors import SignInRefused, TooManyTries
-from service.pages.desk_access import COOKIE, Desk, DeskForm
+from service.pages.desk_access import COOKIE, Desk, DeskForm, desk_key
 from service.pages.forms import (
     SmallForm,
     check_form,
@@ -25,7 +25,7 @@ from service.pages.frame import Frame
 from service.pages.refusals import SIGN_IN
 from service.pages.rendering import NOT_KEPT, Context, answer_page
 from service.pages.sign_in_contexts import LinkPage, SignInPage
-from service.store.desk import SESSION_LASTS, end_session, use_link
+from service.store.desk import SESSION_LASTS, end_session, end_session_of, use_link
 from service.store.passwords import begin_by_password, check_password, has_password, take_try
 
 #: Ties the forms of signing in to a browser that has no session yet.
@@ -55,7 +55,7 @@ def post_sign_in(request: Request, form: SmallForm, parts: Parts, now: Now) -> R
         return _with_form_cookie(
             request, page, key, 429 if isinstance(error, TooManyTries) else 403
         )
-    return _signed_in(request, opened, then)
+    return _signed_in(request, parts, opened, then)
 
 
 @router.get(LINK + "/{key}")
@@ -77,7 +77,7 @@ def post_link(request: Request, key: str, form: SmallForm, parts: Parts, now: No
     except SignInRefused as error:
         page = LinkPage(_frame("Sign in", form_key), "", _sentence(error))
         return _with_form_cookie(request, page, form_key, 403)
-    return _signed_in(request, opened, "/desk")
+    return _signed_in(request, parts, opened, "/desk")
 
 
 @router.post("/desk/sign-out")
@@ -88,6 +88,7 @@ def post_sign_out(request: Request, desk: Desk, form: DeskForm, parts: Parts) ->
         end_session(session, desk.number)
     answer = RedirectResponse(SIGN_IN, 303, dict(NOT_KEPT))
     drop_cookie(request, answer, COOKIE)
+    answer.headers["Clear-Site-Data"] = '"cache", "storage"'
     return answer
 
 
@@ -109,7 +110,11 @@ def _by_password(parts: Parts, password: str, now: datetime) -> str:
         return begin_by_password(session, tried, now)
 
 
-def _signed_in(request: Request, opened: str, then: str) -> Response:
+def _signed_in(request: Request, parts: Parts, opened: str, then: str) -> Response:
+    if before := desk_key(request):
+        # Whoever had a copy of the cookie until now has nothing in it any more.
+        with parts.database.writing() as session:
+            end_session_of(session, before)
     answer = RedirectResponse(then, 303, dict(NOT_KEPT))
     put_cookie(request, answer, COOKIE, opened, int(SESSION_LASTS.total_seconds()))
     drop_cookie(request, answer, _FORM_COOKIE)

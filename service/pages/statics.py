@@ -16,7 +16,7 @@ from service.announce.palette import stylesheet
 from service.errors import NotFound
 
 _FOLDER = Path(__file__).with_name("static")
-_TYPES = {".css": "text/css", ".js": "text/javascript", ".svg": "image/svg+xml"}
+_TYPES = {".css": "text/css", ".js": "text/javascript", ".svg": "image/svg+xml; charset=utf-8"}
 _FOR_A_YEAR = "public, max-age=31536000, immutable"
 
 router = APIRouter(include_in_schema=False)

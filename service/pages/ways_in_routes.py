@@ -42,9 +42,11 @@ def get_ways_in(desk: Desk, session: Reading, now: Now, done: str = "") -> Respo
 
 @router.post(WAYS_IN + "/password")
 def post_password(desk: Desk, form: DeskForm, parts: Parts, now: Now) -> Response:
-    """Sets the password; whoever came in with the old one has to give it again."""
+    """Sets the password; where there is one it has to be given too, however one came in."""
     try:
-        if desk.way == "password":
+        with parts.database.reading() as session:
+            is_first = not has_password(session)
+        if not is_first:
             _check_current(parts, field_of(form, "current"), now)
         with parts.database.writing() as session:
             set_password(session, field_of(form, "password"), now, keeps=desk.number)
@@ -78,7 +80,6 @@ def ways_in_page(
             for row in sessions_now(session, now)
         ),
         has_password=has_password(session),
-        asks_current=desk.way == "password",
         shortest=SHORTEST,
         refused=refused,
         done=done,

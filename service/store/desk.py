@@ -90,6 +90,11 @@ def end_session(session: Session, number: int) -> None:
         raise NotFound("session", str(number), "it has ended already")
 
 
+def end_session_of(session: Session, key: str) -> None:
+    """End the session that a cookie belongs to, if there is one."""
+    session.exec(delete(DeskSessionRow).where(col(DeskSessionRow.digest) == digest_of(key)))
+
+
 def end_sessions(session: Session, but: int | None = None) -> int:
     """End every session, all but the one of that id; how many there were."""
     every = delete(DeskSessionRow)

@@ -25,6 +25,13 @@ MOST_TRIES = 10
 TRIES_SPAN = timedelta(minutes=15)
 #: zxcvbn's scale goes from 0 to 4; 3 is "safely unguessable" where hashes are slow.
 _STRONG_ENOUGH = 3
+#: Words that a guesser of this desk's password would try first.
+CONTEXT_WORDS = (
+    *("loopstart", "mystery", "stitch", "stitching", "crossstitch", "needlework", "embroidery"),
+    *("chart", "desk", "board", "host", "viewer", "password"),
+)
+#: So many letters or digits must be left of a password without these words.
+_BESIDES_CONTEXT = 8
 #: zxcvbn looks at no more.
 _LOOKED_AT = 72
 _ONE_ROW = 1
@@ -121,8 +128,21 @@ def _check(password: str) -> None:
         )
     if len(password) > LONGEST:
         raise BadPassword(f"the password has {len(password)} characters", f"take at most {LONGEST}")
-    if zxcvbn(password[:_LOOKED_AT])["score"] < _STRONG_ENOUGH:
+    if len(_without_context(password)) < _BESIDES_CONTEXT:
+        raise BadPassword(
+            "the password is made of words that anybody would try here",
+            "take three or four words that have nothing to do with the desk",
+        )
+    if zxcvbn(password[:_LOOKED_AT], list(CONTEXT_WORDS))["score"] < _STRONG_ENOUGH:
         raise BadPassword(
             "the password is one that is guessed early",
             "take three or four words that do not belong together",
         )
+
+
+def _without_context(password: str) -> str:
+    """What a password has besides the words that a guesser would begin with; letters and digits."""
+    left = password.lower()
+    for word in sorted(CONTEXT_WORDS, key=len, reverse=True):
+        left = left.replace(word, " ")
+    return "".join(letter for letter in left if letter.isalnum())

@@ -43,7 +43,7 @@ def announced(service: Service, *words: str) -> None:
 def test_a_map_is_there_from_the_making_of_the_game(service: Service) -> None:
     make_game(service.host)
     answer = service.viewer.ask("GET", PICTURE)
-    assert answer.headers["content-type"] == "image/svg+xml"
+    assert answer.headers["content-type"] == "image/svg+xml; charset=utf-8"
     found = texts(answer.text)
     assert found[:2] == ["The windy island's mystery", "0 of 63 pages stitched"]
     assert [each for each in found if each.isdecimal()] == [str(page) for page in range(1, 64)]

@@ -18,6 +18,7 @@ from service.settings import Settings
 from tests.api.asking import assert_problem, done
 from tests.api.conftest import Service, running
 from tests.conftest import Clock
+from tests.pages.conftest import PASSWORD, browser_of, signed_in
 
 
 def test_every_answer_has_an_id_of_its_own(service: Service) -> None:
@@ -59,6 +60,48 @@ def test_the_log_tells_the_route_and_nothing_that_was_sent(
         "other /api/games/{game} 405",
     ]
     assert "wilhelmina" not in repr([vars(record) for record in told]).lower()
+
+
+def lines(caplog: pytest.LogCaptureFixture) -> list[tuple[str, str]]:
+    records = [record for record in caplog.records if record.name == "loopstart.requests"]
+    told = [(record.getMessage(), vars(record)["told"]["who"]) for record in records]
+    caplog.clear()
+    return told
+
+
+def test_the_log_tells_who_asked_as_a_role(
+    service: Service, caplog: pytest.LogCaptureFixture
+) -> None:
+    collector = service.collector("Wilhelmina's own")
+    desk = signed_in(service)
+    caplog.set_level(logging.INFO, "loopstart")
+    caplog.clear()
+    for caller in (service.host, collector, service.viewer, service.caller("guessed")):
+        caller.get("/games")
+    desk.get("/desk")
+    assert lines(caplog) == [
+        ("GET /api/games 200", "host"),
+        ("GET /api/games 403", "collector"),
+        ("GET /api/games 401", "anybody"),
+        ("GET /api/games 401", "anybody"),
+        ("GET /desk 200", "desk"),
+    ]
+
+
+def test_sign_ins_right_and_wrong_are_lines_of_the_log(
+    service: Service, caplog: pytest.LogCaptureFixture
+) -> None:
+    assert service.host.put("/desk/password", {"password": PASSWORD}).status_code == 204
+    browser = browser_of(service)
+    caplog.set_level(logging.INFO, "loopstart")
+    for password in ("wrong", PASSWORD):
+        browser.send("/desk/sign-in", "/desk/sign-in", password=password)
+    browser.post("/desk/sign-out", {"form_token": "forged"})
+    assert [line for line in lines(caplog) if line[0].startswith("POST")] == [
+        ("POST /desk/sign-in 403", "anybody"),
+        ("POST /desk/sign-in 303", "anybody"),
+        ("POST /desk/sign-out 403", "desk"),
+    ]
 
 
 def test_what_an_app_raises_is_logged_under_the_request_s_id() -> None:
