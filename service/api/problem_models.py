@@ -81,6 +81,7 @@ def problems_anywhere() -> dict[int | str, dict[str, Any]]:
             "description": "More requests than LOOPSTART_RATE_LIMIT came from this address.",
             "headers": {"Retry-After": {"description": "The seconds to wait.", "schema": seconds}},
         },
+        431: {"model": ProblemOut, "description": "More than 32 KB of address and headers."},
         503: {
             "model": ProblemOut,
             "description": "More requests at once than LOOPSTART_AT_ONCE, or no database. Where "
@@ -103,9 +104,18 @@ def describe_problems(app: FastAPI) -> None:
             for methods in document["paths"].values():
                 for operation in methods.values():
                     _rename(operation["responses"])
+                    if "requestBody" in operation:
+                        _add_bodies(operation["responses"])
         return document
 
     app.openapi = described  # type: ignore[method-assign]
+
+
+def _add_bodies(responses: dict[str, Any]) -> None:
+    """What any route that takes a body may answer; see body_limit.py."""
+    content = responses["429"]["content"]
+    responses.setdefault("408", {"description": "The body came too slowly.", "content": content})
+    responses.setdefault("413", {"description": "The body is too large.", "content": content})
 
 
 def _rename(responses: dict[str, Any]) -> None:

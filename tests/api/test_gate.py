@@ -214,6 +214,8 @@ def test_every_operation_says_that_it_may_refuse_for_a_while(service: Service) -
             assert "Retry-After" in told["429"]["headers"], path
             assert list(told["429"]["content"]) == ["application/problem+json"], path
             assert list(told["503"]["content"]) == ["application/problem+json"], path
+            for status in ("408", "413") if "requestBody" in operation else ():
+                assert list(told[status]["content"]) == ["application/problem+json"], path
 
 
 def test_the_desk_is_not_counted_for_who_is_signed_in(strict: Service) -> None:
