@@ -10,7 +10,7 @@ from service.api.shapes import In, Out, example
 from service.chart.grid import Cell, Chart, Corner, DesignSize, Joined, Order, chart_of_design
 from service.errors import BadChart
 
-_CELL = Field(description="Column and row, counted from 1 at the top left.")
+_CELL = Field(description="Column and row, counted from 1 at the top left.", strict=False)
 
 
 class ChartIn(In):

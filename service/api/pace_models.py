@@ -8,7 +8,7 @@ from typing import Annotated, Any
 
 from pydantic import AfterValidator, Field
 
-from service.api.shapes import In, Out, Words, example, without_nul
+from service.api.shapes import AnyDay, In, Out, Words, example, without_nul
 from service.chart.stitches import MOST_ON_A_PAGE, PageTold
 from service.errors import BadLog
 from service.pace.entry import MOST_AT_ONCE, PERCENT, Details, Entry, How
@@ -20,6 +20,8 @@ from service.store.tables_pace import LogEntryRow, PageStitchesRow
 #: What is no whole number of a kind that can be is refused by the log itself, in its own sentence.
 Count = Annotated[int, Field(ge=-MOST_AT_ONCE, le=10 * MOST_AT_ONCE)]
 Note = Annotated[str, Field(max_length=500), AfterValidator(without_nul), AfterValidator(str.strip)]
+# Strictly, JSON has no decimal numbers: one is made of what is written.
+_Percent = Annotated[Decimal, Field(ge=-1000, le=1000, decimal_places=2, strict=False)]
 Piece = Annotated[Words, AfterValidator(str.strip)]
 
 _ENTRY = {"day": "2026-03-16", "how": "on the day", "page": 41, "stitches": 412}
@@ -30,7 +32,7 @@ class EntryIn(In):
 
     model_config = example(_ENTRY)
 
-    day: date = Field(description="The day, in the game's zone; of a rest its last day.")
+    day: AnyDay = Field(description="The day, in the game's zone; of a rest its last day.")
     how: How = Field(
         default="on the day",
         description="What is told: stitches of that day, since the last entry, or of the page so "
@@ -39,8 +41,8 @@ class EntryIn(In):
     page: int | None = None
     piece: Piece | None = Field(default=None, description="Another piece, by its name.")
     stitches: Count | None = None
-    percent: Annotated[Decimal, Field(ge=-1000, le=1000, decimal_places=2)] | None = None
-    first: date | None = Field(
+    percent: _Percent | None = None
+    first: AnyDay | None = Field(
         default=None, description="The first day that is told of, where the log does not say."
     )
     fractional: Count = Field(default=0, description="Fractional stitches, beside the crosses.")

@@ -11,6 +11,13 @@ from pydantic import ConfigDict
 from service.api.problems import MEDIA_TYPE
 from service.api.shapes import Out, example
 
+#: What any route that takes a body may answer, whatever it is sent for.
+_WITH_BODY = {
+    400: "The body is no text.",
+    408: "The body came too slowly.",
+    413: "The body is too large.",
+}
+
 
 class ProblemPlaceOut(Out):
     """What is wrong with one place of the request."""
@@ -90,6 +97,13 @@ def problems_anywhere() -> dict[int | str, dict[str, Any]]:
     }
 
 
+def _problem(status: int) -> dict[str, Any]:
+    """The same, as the document has it."""
+    shape = {"$ref": f"#/components/schemas/{ProblemOut.__name__}"}
+    description = HTTPStatus(status).phrase
+    return {"description": description, "content": {MEDIA_TYPE: {"schema": shape}}}
+
+
 def describe_problems(app: FastAPI) -> None:
     """Let the app's OpenAPI document give problems their own media type.
 
@@ -103,19 +117,28 @@ def describe_problems(app: FastAPI) -> None:
         if fresh:
             for methods in document["paths"].values():
                 for operation in methods.values():
-                    _rename(operation["responses"])
-                    if "requestBody" in operation:
-                        _add_bodies(operation["responses"])
+                    _describe(operation)
         return document
 
     app.openapi = described  # type: ignore[method-assign]
 
 
+def _describe(operation: dict[str, Any]) -> None:
+    """Say of an operation what is so of all that are like it."""
+    responses = operation["responses"]
+    signed = "security" in operation
+    if signed and "403" not in responses:
+        # A token only shows more: nobody needs one.
+        operation["security"].insert(0, {})
+    if "requestBody" in operation:
+        _add_bodies(responses)
+    _rename(responses)
+
+
 def _add_bodies(responses: dict[str, Any]) -> None:
     """What any route that takes a body may answer; see body_limit.py."""
-    content = responses["429"]["content"]
-    responses.setdefault("408", {"description": "The body came too slowly.", "content": content})
-    responses.setdefault("413", {"description": "The body is too large.", "content": content})
+    for status, description in _WITH_BODY.items():
+        responses.setdefault(str(status), _problem(status) | {"description": description})
 
 
 def _rename(responses: dict[str, Any]) -> None:

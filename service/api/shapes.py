@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from datetime import date, datetime
 from typing import Annotated, Any
 from zoneinfo import ZoneInfo
 
-from pydantic import AfterValidator, BaseModel, ConfigDict, Field
+from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field
 
 from service.ballots.languages import LANGUAGES
 from service.comments.spans import Span
@@ -67,16 +68,30 @@ MomentIn = Annotated[
     ),
 ]
 
+
+def _as_written(day: object) -> object:
+    """The day, refused where it is a number of seconds or holds a time: the document says neither."""
+    if isinstance(day, date) or (isinstance(day, str) and _DAY.fullmatch(day)):
+        return day
+    raise ValueError("write a day as in 2026-03-16")
+
+
+_DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
+#: Any day, as it is written in JSON and in addresses.
+AnyDay = Annotated[date, Field(strict=False), BeforeValidator(_as_written)]
 #: A day of the game's zone. Others than these are slips, and calendars end somewhere.
-Day = Annotated[date, Field(ge=date(2000, 1, 1), le=date(2200, 1, 1))]
+Day = Annotated[AnyDay, Field(ge=date(2000, 1, 1), le=date(2200, 1, 1))]
 
 Page = Annotated[int, Field(description="A page's number on the chart.", examples=[12])]
 
 
 class In(BaseModel):
-    """What a caller sends. A name that is not known is refused, lest a slip be ignored."""
+    """What a caller sends. A name that is not known is refused, lest a slip be ignored.
 
-    model_config = ConfigDict(extra="forbid", frozen=True, hide_input_in_errors=True)
+    So is a value of another type than the document says: false is no number, "12" is none.
+    """
+
+    model_config = ConfigDict(extra="forbid", frozen=True, hide_input_in_errors=True, strict=True)
 
 
 class Out(BaseModel):

@@ -82,7 +82,8 @@ def read_as(
     `fields` names the form's field where it is not called as in the API.
     """
     try:
-        return kind.model_validate(raw), {}
+        # A form has words alone, of which numbers and days are made here.
+        return kind.model_validate(raw, strict=False), {}
     except ValidationError as error:
         faults: dict[str, str] = {}
         for one in error.errors():

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import os
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Protocol
 
 import pytest
+from hypothesis import HealthCheck, settings
 
 from service.comments.formats import Export, Format, Source
 from service.comments.intake import read_export
@@ -16,6 +18,9 @@ EXPORTS = Path(__file__).parent.parent / "corpus" / "exports"
 COPIED = datetime(2026, 3, 5, 18, 0, tzinfo=UTC)
 #: A span holds both its ends: "less than" is up to the microsecond before.
 TICK = timedelta(microseconds=1)
+#: How many inputs each way of breaking an export is tried with; LOOPSTART_TEST_INPUTS says otherwise.
+INPUTS = int(os.environ.get("LOOPSTART_TEST_INPUTS", "120"))
+TRIED = settings(max_examples=INPUTS, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 
 
 class Read(Protocol):

@@ -5,19 +5,16 @@ from __future__ import annotations
 import csv
 import io
 import json
-from datetime import UTC, datetime
-from pathlib import Path
 
-from hypothesis import HealthCheck, given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from service.comments.formats import FORMATS, Export, Format, Source
 from service.comments.identity import merge_batch
 from service.comments.intake import read_export
 from service.errors import BadExport
+from tests.comments.conftest import COPIED, EXPORTS, TRIED
 
-EXPORTS = Path(__file__).parent.parent / "corpus" / "exports"
-COPIED = datetime(2026, 3, 5, 18, 0, tzinfo=UTC)
 WHOLE = [path.read_bytes() for path in sorted(EXPORTS.iterdir())]
 FORMS = st.sampled_from([None, *FORMATS])
 ZONES = st.sampled_from(["UTC", "Europe/Berlin", "Pacific/Apia"])
@@ -47,11 +44,13 @@ def check(content: bytes, source: Source) -> Export | None:
 
 
 @given(st.binary(max_size=300), FORMS, ZONES)
+@TRIED
 def test_any_bytes(content: bytes, form: Format | None, zone: str) -> None:
     check(content, Source("x", zone, COPIED, (), form))
 
 
 @given(st.text(max_size=300), FORMS, ZONES)
+@TRIED
 def test_any_text(text: str, form: Format | None, zone: str) -> None:
     check(text.encode("utf-8", "replace"), Source("x", zone, COPIED, (), form))
 
@@ -95,7 +94,7 @@ CHANGES = st.lists(st.tuples(st.floats(0, 1), st.integers(0, 30), TOKENS), min_s
 
 
 @given(st.sampled_from(WHOLE), st.floats(0, 1), st.floats(0, 1), CHANGES, FORMS)
-@settings(max_examples=150, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@TRIED
 def test_exports_cut_and_broken_anywhere(
     content: bytes,
     first: float,
@@ -169,17 +168,20 @@ STREAMS = st.recursive(
 
 
 @given(JSON)
+@TRIED
 def test_any_json(value: object) -> None:
     check(json.dumps(value).encode(), Source("x.json", "UTC", COPIED, (), "json"))
 
 
 @given(st.lists(JSON, max_size=4))
+@TRIED
 def test_any_json_lines(values: list[object]) -> None:
     lines = "\n".join(map(json.dumps, values))
     check(lines.encode(), Source("x.jsonl", "UTC", COPIED, (), "json lines"))
 
 
 @given(STREAMS)
+@TRIED
 def test_any_activitystreams(value: object) -> None:
     check(json.dumps(value).encode(), Source("x", "UTC", COPIED))
 
@@ -218,6 +220,7 @@ LINES = st.sampled_from(
 
 
 @given(st.lists(LINES, min_size=1, max_size=25))
+@TRIED
 def test_any_page(lines: list[str]) -> None:
     export = check("\n".join(lines).encode(), Source("x", "UTC", COPIED, (), "pasted"))
     if export is None:
@@ -241,6 +244,7 @@ ROWS = st.lists(st.tuples(CELLS, CELLS.filter(bool)), min_size=1, max_size=8)
 
 
 @given(ROWS, st.sampled_from([",", ";", "\t"]), st.sampled_from(["utf-8", "utf-8-sig", "utf-16"]))
+@TRIED
 def test_every_table_that_is_written_is_read_back(
     rows: list[tuple[str, str]], delimiter: str, encoding: str
 ) -> None:

@@ -7,11 +7,11 @@ import json
 import zipfile
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from service.comments.formats import Source
-from tests.comments.conftest import COPIED
+from tests.comments.conftest import COPIED, TRIED
 from tests.comments.sheets import cell, empty, ods, row, words, xlsx, zipped
 from tests.comments.test_any_bytes import JSON, check
 
@@ -69,7 +69,6 @@ TOKENS = st.sampled_from(
     )
 )
 CHANGES = st.lists(st.tuples(st.floats(0, 1), st.integers(0, 20), TOKENS), min_size=1, max_size=8)
-SLOW = settings(max_examples=80, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 
 
 def broken(content: bytes, changes: list[tuple[float, int, bytes]]) -> bytes:
@@ -92,7 +91,7 @@ def inside(data: bytes, changes: list[tuple[float, int, bytes]], which: int) -> 
 
 
 @given(st.sampled_from([BOOK, DOCUMENT]), CHANGES, st.floats(0.2, 1))
-@SLOW
+@TRIED
 def test_spreadsheets_broken_outside(
     data: bytes, changes: list[tuple[float, int, bytes]], cut: float
 ) -> None:
@@ -101,7 +100,7 @@ def test_spreadsheets_broken_outside(
 
 
 @given(st.sampled_from([BOOK, DOCUMENT]), CHANGES, st.integers(0, 20))
-@SLOW
+@TRIED
 def test_spreadsheets_broken_inside(
     data: bytes, changes: list[tuple[float, int, bytes]], which: int
 ) -> None:
@@ -109,7 +108,7 @@ def test_spreadsheets_broken_inside(
 
 
 @given(CHANGES, st.floats(0.2, 1))
-@SLOW
+@TRIED
 def test_feeds_broken_anywhere(changes: list[tuple[float, int, bytes]], cut: float) -> None:
     content = broken(FEED, changes)
     check(content[: int(cut * len(content))], Source("x", "UTC", COPIED, (), "feed"))
@@ -120,7 +119,7 @@ POINTERS = st.text("/~01ab-texuho ", max_size=8) | st.sampled_from(["/0", "/text
 
 
 @given(JSON, POINTERS, POINTERS | st.none(), st.sampled_from(["text", "author", "posted"]))
-@SLOW
+@TRIED
 def test_any_pointers_into_any_json(value: object, name: str, at: str | None, meaning: str) -> None:
     source = Source("x.json", "UTC", COPIED, ((meaning, name),), "json", at)
     check(json.dumps(value).encode(), source)
