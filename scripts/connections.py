@@ -8,6 +8,8 @@ How long a body may take is the app's to say (service/api/body_limit.py).
 from __future__ import annotations
 
 import asyncio
+from collections.abc import Callable
+from functools import partial
 from typing import Any
 
 from uvicorn import Config
@@ -18,17 +20,17 @@ from uvicorn.server import ServerState
 class WatchedConnection(H11Protocol):
     """A connection that is cut off after `wait` to twice `wait` seconds without anything."""
 
-    #: Set by `watched`, since the server library makes the connections.
-    wait: float = 20.0
-
     def __init__(
         self,
         config: Config,
         server_state: ServerState,
         app_state: dict[str, Any],
         _loop: asyncio.AbstractEventLoop | None = None,
+        *,
+        wait: float,
     ) -> None:
         super().__init__(config, server_state, app_state, _loop)
+        self.wait = wait
         self._next_look: asyncio.TimerHandle | None = None
         self._waits_since = 0.0
         self._unread = 0
@@ -69,6 +71,6 @@ class WatchedConnection(H11Protocol):
         return cycle is not None and not cycle.response_complete
 
 
-def watched(seconds: float) -> type[WatchedConnection]:
-    """Connections that are cut off after so many seconds, for the server library to make."""
-    return type("WatchedConnection", (WatchedConnection,), {"wait": seconds})
+def watched(seconds: float) -> Callable[..., WatchedConnection]:
+    """What makes connections that are cut off after so many seconds, in another process too."""
+    return partial(WatchedConnection, wait=seconds)

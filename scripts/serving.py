@@ -81,21 +81,26 @@ class TellingServer(uvicorn.Server):
             self._tell()
 
 
-def config_for(app: FastAPI, settings: Settings) -> uvicorn.Config:
-    """How the app is served: within limits, believing only those proxies that are named."""
+def config_of(app: FastAPI | str, settings: Settings) -> uvicorn.Config:
+    """How the app is served, or what makes it (by its name, for a process that is still to begin).
+
+    It stays within limits, and believes only those proxies that are named.
+    """
     return uvicorn.Config(
         app,
+        factory=isinstance(app, str),
         lifespan="on",
         log_config=None,
         access_log=False,
         timeout_graceful_shutdown=settings.stop_wait,
-        http=watched(settings.slow_wait),
+        http=watched(settings.slow_wait),  # type: ignore[arg-type]  # it is only called
         ws="none",
         h11_max_incomplete_event_size=LARGEST_HEAD,
         # A browser keeps several connections open while it sends one request.
         limit_concurrency=CONNECTIONS_A_REQUEST * settings.at_once,
         forwarded_allow_ips=settings.trusted_proxies,
         server_header=False,
+        workers=settings.workers,
     )
 
 
@@ -108,7 +113,7 @@ def serve(app: FastAPI, taken: socket.socket, tell: Callable[[], None], settings
         KeyboardInterrupt: stopped with Ctrl-C, after what was begun has been tidied up.
     """
     log_as(settings.log)
-    server = TellingServer(config_for(app, settings), tell)
+    server = TellingServer(config_of(app, settings), tell)
 
     def end(number: int, frame: FrameType | None) -> None:
         """Also where a terminal is closed or the system ends, what was begun is tidied up."""

@@ -22,6 +22,7 @@ from demo_shown import play_first_round
 from fastapi import FastAPI
 from serving import is_loopback, serve, take_port, url_of
 from terminal import Options, finish
+from workers import check_workers, serve_by_several
 
 from demo.play import Clock
 from service.app import create_app
@@ -45,6 +46,9 @@ def make_options() -> Options:
     )
     options.add_argument("--port", type=int, help="the port to serve on; 0 takes any free one")
     options.add_argument("--host", help="the network address to serve on (127.0.0.1)")
+    options.add_argument(
+        "--workers", type=int, help="how many processes serve (1); more only on PostgreSQL"
+    )
     return options
 
 
@@ -54,7 +58,7 @@ def settings_for(given: argparse.Namespace) -> Iterator[Settings]:
 
     The demo has a folder of its own, new at each start and gone after it.
     """
-    told = {"port": given.port, "address": given.host}
+    told = {"port": given.port, "address": given.host, "workers": given.workers}
     told = {name: value for name, value in told.items() if value is not None}
     if not given.demo:
         yield read_settings(**told)
@@ -123,6 +127,7 @@ def tell_place(url: str, link: str) -> None:
 
 def start(settings: Settings, given: argparse.Namespace, taken: socket.socket | None) -> int:
     """Sets up the database, plays the demo if asked, and serves."""
+    check_workers(settings)
     upgrade(settings)
     clock = Clock()
     with in_process(settings, clock if given.demo else None) as client:
@@ -139,11 +144,22 @@ def start(settings: Settings, given: argparse.Namespace, taken: socket.socket | 
     if taken is None:
         return 0
     try:
-        app = _demo_app(settings, clock) if given.demo else create_app(settings)
-        return serve(app, taken, lambda: tell_place(url_of(taken), link), settings)
+        return _serve(settings, clock, taken, link, demo=given.demo)
     except KeyboardInterrupt:
         print("Stopped.")
         return 0
+
+
+def _serve(settings: Settings, clock: Clock, taken: socket.socket, link: str, *, demo: bool) -> int:
+    """Serves by as many processes as the settings say, until it is stopped."""
+
+    def tell() -> None:
+        tell_place(url_of(taken), link)
+
+    if settings.workers > 1:
+        return serve_by_several(taken, tell, settings)
+    app = _demo_app(settings, clock) if demo else create_app(settings)
+    return serve(app, taken, tell, settings)
 
 
 def _demo_app(settings: Settings, clock: Clock) -> FastAPI:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import tomllib
 import zoneinfo
 from collections.abc import AsyncIterator, Callable
-from contextlib import asynccontextmanager
+from contextlib import AbstractAsyncContextManager, asynccontextmanager
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -39,11 +39,10 @@ from service.api import (
 from service.api.body_limit import BodyLimit
 from service.api.gate import Gate
 from service.api.metrics import Metrics
+from service.api.passing import Passing
 from service.api.problem_models import describe_problems, problems_anywhere
 from service.api.problems import problem_handlers
-from service.api.progress import Progress
 from service.api.request_log import RequestLog
-from service.api.waiting import WaitingExports
 from service.api.wiring import Wiring
 from service.pages import board_routes, games_routes, sign_in_routes, statics, ways_in_routes
 from service.pages.desk_routers import DESK_ROUTERS
@@ -94,31 +93,25 @@ def now() -> datetime:
 
 
 def create_app(
-    settings: Settings, *, local_token: str | None = None, clock: Callable[[], datetime] = now
+    settings: Settings,
+    *,
+    local_token: str | None = None,
+    clock: Callable[[], datetime] = now,
+    figures_in: Path | None = None,
 ) -> FastAPI:
     """A service with these settings; it opens its database when it starts to serve.
 
     `local_token` makes the process that called the host, without a token that is kept.
+    `figures_in` is the folder that several processes that serve have their figures in.
     """
     use_own_zones()
-    metrics = Metrics(_version())
-
-    @asynccontextmanager
-    async def lifespan(app: FastAPI) -> AsyncIterator[None]:
-        database = Database(settings)
-        app.state.wiring = Wiring(
-            settings, database, clock, local_token, Progress(), metrics, WaitingExports()
-        )
-        try:
-            yield
-        finally:
-            database.dispose()
+    metrics = Metrics(_version(), figures_in)
 
     app: FastAPI = FastAPIOffline(
         title="Loopstart",
         summary="Runs a mystery chart played with a community.",
         version=_version(),
-        lifespan=lifespan,
+        lifespan=_life(settings, clock, local_token, metrics),
         exception_handlers=problem_handlers(answer_problem),
         swagger_ui_parameters={"validatorUrl": None},
         responses=problems_anywhere(),
@@ -131,6 +124,27 @@ def create_app(
         app.include_router(router)
     describe_problems(app)
     return app
+
+
+def _life(
+    settings: Settings, clock: Callable[[], datetime], local_token: str | None, metrics: Metrics
+) -> Callable[[FastAPI], AbstractAsyncContextManager[None]]:
+    """What is open while the app serves."""
+
+    @asynccontextmanager
+    async def lifespan(app: FastAPI) -> AsyncIterator[None]:
+        database = Database(settings)
+        passing = Passing(settings, database, clock)
+        app.state.wiring = Wiring(
+            settings, database, clock, local_token, passing.progress, metrics, passing.waiting
+        )
+        try:
+            yield
+        finally:
+            passing.end()
+            database.dispose()
+
+    return lifespan
 
 
 def use_own_zones() -> None:

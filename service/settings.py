@@ -109,6 +109,12 @@ class Settings(BaseSettings):
     port: int = Field(
         default=8642, ge=0, le=65535, description="The port to serve on; 0 takes any free one."
     )
+    workers: int = Field(
+        default=1,
+        ge=1,
+        le=64,
+        description="The number of processes that serve; more than one only on PostgreSQL.",
+    )
     upload_limit: int = Field(
         default=500,
         ge=1,

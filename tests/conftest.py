@@ -136,6 +136,12 @@ def empty_postgres(postgres_server: URL) -> Iterator[Settings]:
     yield from _made_database(postgres_server)
 
 
+@pytest.fixture(scope="module")
+def module_postgres(postgres_server: URL) -> Iterator[Settings]:
+    """A PostgreSQL database without any table, for the tests of one file."""
+    yield from _made_database(postgres_server)
+
+
 @pytest.fixture(scope="session")
 def _session_postgres(postgres_server: URL) -> Iterator[Settings]:
     """One PostgreSQL database, made and upgraded once: making one takes long."""

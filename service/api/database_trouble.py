@@ -13,7 +13,7 @@ from sqlalchemy.exc import DatabaseError, OperationalError
 
 _log = logging.getLogger("loopstart.database")
 
-_BUSY = "the database does not answer or is busy: try again in a moment; nothing was changed."
+BUSY = "the database does not answer or is busy: try again in a moment; nothing was changed."
 _FULL = (
     "the disk that holds the database is full or does not work: make room and try again; nothing "
     "was changed."
@@ -48,7 +48,7 @@ def sentence_of(error: DatabaseError) -> str | None:
     """What to tell of an error of the database; None where it is a defect of this service."""
     sentence = _by_code(error)
     if sentence is None and isinstance(error, OperationalError):
-        sentence = _BUSY
+        sentence = BUSY
     if sentence is not None:
         _log.warning("%s", " ".join(str(error.orig).split()))
     return sentence

@@ -55,6 +55,7 @@ def post_forgotten_voter(game: str, who: VoterIn, parts: Parts, now: Now) -> For
     """
     with parts.database.writing() as session:
         forgot = forget_voter(session, game_named(session, game), who.voter, now)
+    parts.waiting.drop_of(game)
     return ForgottenOut.of(forgot, wiped=parts.database.wipe_deleted())
 
 
@@ -66,4 +67,5 @@ def post_forgotten_everybody(game: str, parts: Parts, now: Now) -> ForgottenOut:
     """
     with parts.database.writing() as session:
         forgot = forget_everybody(session, game_named(session, game), now)
+    parts.waiting.drop_of(game)
     return ForgottenOut.of(forgot, wiped=parts.database.wipe_deleted())

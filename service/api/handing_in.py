@@ -22,7 +22,7 @@ from service.store.batches import (
     hand_in,
 )
 from service.store.counting import question_of
-from service.store.games import remember_columns
+from service.store.games import remember_columns, take_game
 from service.store.readings_kept import VoteReader
 from service.store.staging import Staged, staged
 from service.store.tables import RoundRow
@@ -88,9 +88,13 @@ def hand_in_export(parts: Wiring, place: RoundPlace, sent: Sent) -> tuple[BatchR
         delivery = _delivery(read, source, sent)
         with parts.database.writing() as session:
             game, row = place.found(session)
+            columns = dict(source.columns)
+            names_columns = bool(columns) and columns != game.columns
+            if names_columns:
+                take_game(session, game)  # before the round is taken
             report = hand_in(session, row, delivery, tell)
-            if sent.how.columns and not report.repeated:
-                remember_columns(session, game, dict(source.columns))
+            if names_columns and not report.repeated:
+                remember_columns(session, game, columns)
     tell("done", read.count, read.count)
     return report, row
 

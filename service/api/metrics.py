@@ -6,8 +6,11 @@ sent, no name and no word.
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import prometheus_client as figures
 from fastapi import Response
+from prometheus_client.multiprocess import MultiProcessCollector
 from prometheus_client.openmetrics import exposition
 
 #: In seconds. An import of a million comments takes minutes.
@@ -21,9 +24,13 @@ class OpenMetrics(Response):
 
 
 class Metrics:
-    """What one process counts of itself; where several serve, each has its own."""
+    """What a process counts of itself.
 
-    def __init__(self, version: str) -> None:
+    Where several serve, they count into files in `folder`, and each tells the sum of all. The figures'
+    library must have been told of that folder as well, before it is imported (scripts/workers.py).
+    """
+
+    def __init__(self, version: str, folder: Path | None = None) -> None:
         self._registry = figures.CollectorRegistry()
         self._requests = figures.Counter(
             "loopstart_requests",
@@ -40,11 +47,20 @@ class Metrics:
             registry=self._registry,
         )
         self.running = figures.Gauge(
-            "loopstart_requests_running", "Requests being answered.", registry=self._registry
+            "loopstart_requests_running",
+            "Requests being answered.",
+            registry=self._registry,
+            multiprocess_mode="livesum",
         )
-        about = figures.Info("loopstart", "The running service.", registry=self._registry)
+        about = figures.Info("loopstart", "The running service.", registry=None)
         about.info({"version": version})
-        figures.ProcessCollector(registry=self._registry)
+        self._told = self._registry
+        if folder is not None:
+            self._told = figures.CollectorRegistry()
+            MultiProcessCollector(self._told, str(folder))  # type: ignore[no-untyped-call]
+        else:
+            figures.ProcessCollector(registry=self._registry)
+        self._told.register(about)
 
     def answered(self, method: str, route: str, status: int, seconds: float) -> None:
         """Count an answered request; `route` is the address as the API document has it."""
@@ -53,5 +69,5 @@ class Metrics:
 
     def text(self) -> bytes:
         """All figures in the OpenMetrics text format, version 1.0.0."""
-        text: bytes = exposition.generate_latest(self._registry)  # type: ignore[no-untyped-call]
+        text: bytes = exposition.generate_latest(self._told)  # type: ignore[no-untyped-call]
         return text

@@ -18,10 +18,11 @@ from fastapi import Request
 from fastapi.exceptions import RequestValidationError
 from fastapi.responses import Response
 from sqlalchemy.exc import DatabaseError
+from sqlalchemy.exc import TimeoutError as NoConnection
 from starlette.exceptions import HTTPException
 from starlette.routing import Match
 
-from service.api.database_trouble import sentence_of
+from service.api.database_trouble import BUSY, sentence_of
 from service.errors import (
     AccessRefused,
     AlreadyThere,
@@ -220,6 +221,12 @@ def _tell_database(request: Request, error: DatabaseError) -> Told:
     return Problem(503, detail), {}
 
 
+def _tell_crowded(request: Request, error: NoConnection) -> Told:
+    """So many requests at once that none of the process's connections became free in time."""
+    del request, error
+    return Problem(503, BUSY), {}
+
+
 def _tell_failure(request: Request, error: Exception) -> Told:
     """A defect of this service; what it was is in the server's log and told to nobody else."""
     del request, error
@@ -232,6 +239,7 @@ _TELLING: dict[type[Exception], Callable[[Request, Any], Told]] = {
     RequestValidationError: _tell_invalid,
     HTTPException: _tell_framework,
     DatabaseError: _tell_database,
+    NoConnection: _tell_crowded,
     Exception: _tell_failure,
 }
 

@@ -26,7 +26,7 @@ from service.store.games import game_named
 from service.store.opening import open_round, votable_now
 from service.store.revisions import revisions_of
 from service.store.round_rules import DraftRules
-from service.store.rounds import change_draft, close_round, draft_round, rules_of
+from service.store.rounds import change_draft, close_round, draft_round, rules_of, take_round
 from service.store.rulings import pick_page
 
 router = APIRouter(prefix="/api/games/{game}/rounds", tags=["rounds"])
@@ -47,6 +47,8 @@ def post_round(game: str, new: RoundIn, session: Writing, now: Now) -> RoundOut:
 def patch_round(place: InRound, change: RoundChangeIn, session: Writing) -> RoundOut:
     """Changes the rules that are sent. Once the round is open, its rules are frozen."""
     game, draft = place.found(session)
+    # Before its rules are read: else what another request changes meanwhile would be lost.
+    take_round(session, draft)
     change_draft(session, game, draft, change.to_rules(zone_of(game.zone), rules_of(draft)))
     return RoundOut.of(game, draft)
 

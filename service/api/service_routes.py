@@ -64,7 +64,7 @@ def get_ready(parts: Parts) -> ReadyOut:
 
 @router.get(
     "/metrics",
-    summary="Figures of this process",
+    summary="Figures of the running service",
     response_class=OpenMetrics,
     dependencies=[host_only],
     responses={200: {"content": {OpenMetrics.media_type: _EXAMPLE}}, **problems(401, 403)},
@@ -72,7 +72,8 @@ def get_ready(parts: Parts) -> ReadyOut:
 def get_metrics(parts: Parts) -> OpenMetrics:
     """Requests by method, route and status, how long they took, and what the process uses.
 
-    In the OpenMetrics text format, version 1.0.0. Where several processes serve, it is one's.
+    In the OpenMetrics text format, version 1.0.0. Where several processes serve, it is the sum of
+    all, without what each of them uses.
     """
     return OpenMetrics(parts.metrics.text())
 

@@ -16,7 +16,7 @@ from starlette.datastructures import FormData, UploadFile
 from service.api.handing_in import HowToRead, Sent, glance_at, hand_in_export
 from service.api.tally_in import Columns
 from service.api.uploads import name_of
-from service.api.waiting import WaitingExport
+from service.api.waiting import SentBy, WaitingExport
 from service.api.wiring import Now, Parts, Reading, Wiring
 from service.comments.formats import FORMATS, MEANINGS
 from service.errors import NotFound
@@ -73,7 +73,7 @@ def post_hand_in(
         return shown_again(
             parts, again, {"paste": "Nothing is here: paste comments or choose a file."}
         )
-    key = parts.waiting.keep(desk.number, name, content, now)
+    key = parts.waiting.keep(SentBy(desk.number, place.slug), name, content, now)
     return _looked_at((place, desk), (form, key), parts, now)
 
 

@@ -47,6 +47,8 @@ def announce_round(
     if row.state != "closed":
         todo = "an announced result stays" if row.state == "announced" else "close it first"
         raise WrongState(name_of(row), row.state, "announced", todo)
+    # Who waited for the closing to be kept announces after it all the same.
+    now = max(now, row.closed or now)
     counted = count_stored(session, game, row, most=0)
     _check_decided(row, counted)
     row.state, row.announced = "announced", now
@@ -99,6 +101,7 @@ def _announce_first(
     first = session.exec(
         select(RoundRow).where(RoundRow.game_id == id_of(game), RoundRow.number == runoff.runoff_of)
     ).one()
+    take_round(session, first)
     if first.state != "closed":
         return
     counted = count_stored(session, game, first, most=0)
@@ -118,8 +121,10 @@ def _keep(
     if row.salt is None:
         # Opened before there were records.
         row.salt = secrets.token_hex(SALT_BYTES)
-    about, record = record_now(session, game, row, said)
     before = revisions_of(session, row)
+    if before:  # the same of the revision that this one follows
+        said = (said[0], max(said[1], before[-1].announced))
+    about, record = record_now(session, game, row, said)
     if before and is_the_same_count(record, before[-1]):
         raise WrongState(
             name_of(row), "announced", "announced again", "its count is the same as before"

@@ -24,6 +24,9 @@ _NAMES = {
 
 metadata = MetaData(naming_convention=_NAMES)
 
+#: The `info` of a table whose rows only pass: no backup and no move has them.
+PASSING = {"passing": True}
+
 
 class Row(SQLModel):
     """The parent of all rows: their tables share one metadata, apart from the library's own."""

@@ -36,11 +36,12 @@ _ALL = f"""
     SELECT c.id, c.key, c.author, c.author_id, {WRITTEN}
     FROM comments c WHERE c.round_id = :round ORDER BY 5, 6, c.key
 """  # noqa: S608 - the columns are this house's own words
+# A round's rulings come one after the other, so their ids ascend. Those of all rounds do not: one
+# with a lower id may be kept later.
 _RULED_SINCE = """
-    SELECT DISTINCT c.voter FROM rulings r JOIN comments c ON c.id = r.comment_id
+    SELECT r.id, c.voter FROM rulings r JOIN comments c ON c.id = r.comment_id
     WHERE r.id > :last AND c.round_id = :round
 """
-_LAST_RULING = "SELECT coalesce(max(id), 0) FROM rulings"
 _NEWEST = "SELECT coalesce(max(id), 0) FROM batches WHERE round_id = :round"
 
 
@@ -48,9 +49,16 @@ class CommentIndex:
     """The comments of one round by their places, 0 for the oldest."""
 
     def __init__(
-        self, ids: array[int], outcomes: bytearray, last_ruling: int, asked: Asked, *, is_kept: bool
+        self,
+        ids: array[int],
+        outcomes: bytearray,
+        stood: tuple[int, int],
+        asked: Asked,
+        *,
+        is_kept: bool,
     ) -> None:
-        self.last_ruling = last_ruling
+        #: The round's number of changes that it goes by, and the last of its rulings.
+        self.changes, self.last_ruling = stood
         #: How its comments are heard, and whether the readings that are kept are good for that.
         self.asked, self.is_kept = asked, is_kept
         self.lock = threading.Lock()
@@ -113,14 +121,15 @@ def index_of(session: Session, game: GameRow, row: RoundRow) -> CommentIndex:
         return _made(session, game, row)
 
     index = _kept.of(session, id_of(row), _stands(session, game, row), make)
-    [(last,)] = rows_of(session, _LAST_RULING, {})
     with index.lock:
-        if last > index.last_ruling:
+        if row.changes > index.changes:
             given = {"round": id_of(row), "last": index.last_ruling}
-            for (voter,) in list(rows_of(session, _RULED_SINCE, given)):
+            since = list(rows_of(session, _RULED_SINCE, given))
+            for voter in {voter for _, voter in since}:
                 for comment_id, cause in _outcomes_of(session, game, row, voter):
                     index.settle(comment_id, cause)
-            index.last_ruling = last
+            index.changes = row.changes
+            index.last_ruling = max([index.last_ruling, *(number for number, _ in since)])
     return index
 
 
@@ -151,7 +160,8 @@ def _outcomes_of(
 
 def _made(session: Session, game: GameRow, row: RoundRow) -> CommentIndex:
     asked, round_input = asked_in(session, game, row), input_of(session, game, row)
-    [(last,)] = rows_of(session, _LAST_RULING, {})
+    given = {"round": id_of(row), "last": 0}
+    last = max((number for number, _ in rows_of(session, _RULED_SINCE, given)), default=0)
     spoken: dict[str, Cause | None] = {}
     is_kept = row.read_by == read_by(asked.question)
     for of_one_voter in voters_of(session, row, asked, is_kept=is_kept):
@@ -165,7 +175,7 @@ def _made(session: Session, game: GameRow, row: RoundRow) -> CommentIndex:
     for one in rows_of(session, _ALL, {"round": id_of(row)}):
         ids.append(one[0])
         outcomes.append(_code(_cause_in(one, spoken, asked, edges)))
-    return CommentIndex(ids, outcomes, last, asked, is_kept=is_kept)
+    return CommentIndex(ids, outcomes, (row.changes, last), asked, is_kept=is_kept)
 
 
 def _cause_in(

@@ -17,6 +17,7 @@ from sqlmodel import Session, col, delete, select
 from service.errors import NotFound, SignInRefused
 from service.store.tables_desk import DeskLinkRow, DeskSessionRow
 from service.store.tokens import digest_of
+from service.store.turns import take_turn
 
 Way = Literal["link", "password"]
 #: How long a link waits to be used: the host has it before her eyes when it is made.
@@ -30,6 +31,8 @@ _BY_DIGEST = select(DeskSessionRow).where(DeskSessionRow.digest == bindparam("di
 
 def make_link(session: Session, now: datetime) -> str:
     """The key of a new link; links made before it are useless from now on."""
+    # Of two that are made at once only the later one is good as well.
+    take_turn(session, "ways into the desk")
     session.exec(delete(DeskLinkRow))
     key = secrets.token_urlsafe(_BYTES)
     session.add(DeskLinkRow(digest=digest_of(key), made=now, ends=now + LINK_LASTS))

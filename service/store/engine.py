@@ -18,10 +18,13 @@ _SWITCHES = 100
 _BETWEEN_SWITCHES = 0.05
 
 
-def make_engine(settings: Settings) -> Engine:
-    """An engine for the settings' database; nothing is opened or made yet."""
+def make_engine(settings: Settings, **pool: Any) -> Engine:
+    """An engine for the settings' database; nothing is opened or made yet.
+
+    `pool` says how many connections it keeps, as SQLAlchemy's create_engine takes it.
+    """
     # The values of a statement may be a sealed answer: they must not reach a log.
-    common: dict[str, Any] = {"hide_parameters": True}
+    common: dict[str, Any] = {"hide_parameters": True, **pool}
     if settings.database.get_backend_name() == "sqlite":
         common["connect_args"] = {"timeout": settings.database_wait}
     else:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from sqlalchemy import Table
+
 from service.store import (
     tables,
     tables_comments,
@@ -10,11 +12,13 @@ from service.store import (
     tables_forgotten,
     tables_mystery,
     tables_pace,
+    tables_passing,
     tables_words,
 )
 from service.store.columns import metadata
 
 __all__ = [
+    "kept_tables",
     "metadata",
     "tables",
     "tables_comments",
@@ -23,5 +27,11 @@ __all__ = [
     "tables_forgotten",
     "tables_mystery",
     "tables_pace",
+    "tables_passing",
     "tables_words",
 ]
+
+
+def kept_tables() -> list[Table]:
+    """The tables whose rows stay, those first that others refer to."""
+    return [table for table in metadata.sorted_tables if not table.info.get("passing")]

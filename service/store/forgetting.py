@@ -22,7 +22,7 @@ from service.store.games import take_game
 from service.store.many import rows_of
 from service.store.readings import Hosts
 from service.store.removing import Removal, remove_from_rounds, salted
-from service.store.rounds import all_rounds, take_round
+from service.store.rounds import take_opened_rounds
 from service.store.tables import GameRow, RoundRow
 from service.store.tables_forgotten import ForgottenGameRow, ForgottenVoterRow
 from service.store.window import guessing_state
@@ -49,7 +49,7 @@ def forget_voter(session: Session, game: GameRow, who: str, now: datetime) -> Fo
         BadInput: several voters have that name, or it is the host's own.
     """
     take_game(session, game)
-    rounds = _opened(session, game)
+    rounds = take_opened_rounds(session, game)
     everybody = {one for row in rounds for one in _authors(session, row)}
     meant = _meant(who, everybody)
     if not meant:
@@ -70,21 +70,13 @@ def forget_everybody(session: Session, game: GameRow, now: datetime) -> Forgot:
         WrongState: a round is not announced yet, guessing is open, or the answer not revealed.
     """
     take_game(session, game)
-    rounds = _opened(session, game)
+    rounds = take_opened_rounds(session, game)
     _check_over(game, rounds, now)
     done = remove_from_rounds(session, game, rounds, Removal(None))
     if session.get(ForgottenGameRow, id_of(game)) is None:
         session.add(ForgottenGameRow(game_id=id_of(game), at=now))
         session.flush()
     return Forgot(sum(done.values()), tuple(number for number, many in done.items() if many))
-
-
-def _opened(session: Session, game: GameRow) -> list[RoundRow]:
-    """The rounds that are opened, which this transaction has for itself from now on."""
-    rounds = [row for row in all_rounds(session, game) if row.state != "draft"]
-    for row in rounds:
-        take_round(session, row)
-    return rounds
 
 
 def _authors(session: Session, row: RoundRow) -> Iterator[Who]:

@@ -27,7 +27,7 @@ from service.store.comments import stored_comments
 from service.store.forgotten import REMOVED, kept_guesses
 from service.store.games import take_game
 from service.store.readings import Hosts
-from service.store.rounds import all_rounds
+from service.store.rounds import all_rounds, take_opened_rounds
 from service.store.tables import GameRow
 from service.store.tables_comments import GuessRulingRow
 from service.store.tables_mystery import GuessPickRow
@@ -148,6 +148,7 @@ def pick_first(session: Session, game: GameRow, pick: GuessPickRow, passed: froz
         WrongState: the game has no sealed answer.
     """
     take_game(session, game)
+    take_opened_rounds(session, game)
     guesses = judge_guesses(session, game)
     if guesses.by_key(pick.key) is None:
         raise _no_comment(pick.key)

@@ -20,7 +20,7 @@ from service.settings import Settings
 from service.store.database import Database
 from service.store.digests import TableDigest, check_same, digests_of, rows_in
 from service.store.engine import make_engine
-from service.store.every_table import metadata
+from service.store.every_table import kept_tables, metadata
 from service.store.many import add_rows, as_kept, in_parts
 from service.store.upgrade import cannot_be_opened, make_folder, upgrade_on
 
@@ -78,7 +78,7 @@ def copy_all(source: Connection, target: Connection, tell: Tell) -> tuple[TableD
     """
     upgrade_on(target)
     _check_empty(target)
-    for table in metadata.sorted_tables:
+    for table in kept_tables():
         _copy(table, source, target, tell)
         _count_on(table, target)
     with readable():
@@ -124,7 +124,7 @@ def _check_empty(target: Connection) -> None:
     foreign = set(inspect(target).get_table_names()) - set(metadata.tables) - {_OF_MIGRATIONS}
     filled = [
         table.name
-        for table in metadata.sorted_tables
+        for table in kept_tables()
         if target.execute(select(table.columns[0]).limit(1)).first() is not None
     ]
     if foreign or filled:

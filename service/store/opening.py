@@ -14,7 +14,14 @@ from service.errors import WrongState
 from service.store.draw_sources import keep_own_value, sources_of
 from service.store.games import chart_of, page_states, take_game
 from service.store.round_rules import check_times
-from service.store.rounds import all_rounds, chosen_last, move, name_of, round_numbered
+from service.store.rounds import (
+    all_rounds,
+    chosen_last,
+    move,
+    name_of,
+    round_numbered,
+    take_round,
+)
 from service.store.runoffs import runoff_pages
 from service.store.tables import GameRow, RoundRow
 
@@ -44,7 +51,7 @@ def open_round(session: Session, game: GameRow, row: RoundRow, now: datetime) ->
         BadDraw: the numbers of a source would be known before the voting ends.
     """
     take_game(session, game)
-    session.refresh(row)
+    take_round(session, row)
     _check_may_open(session, game, row)
     opens = row.opens or now
     check_times(opens, row.closes)

@@ -18,6 +18,7 @@ from zxcvbn import zxcvbn
 from service.errors import BadPassword, SignInRefused, TooManyTries
 from service.store.desk import begin_session, end_sessions
 from service.store.tables_desk import DeskPasswordRow
+from service.store.turns import take_turn
 
 SHORTEST, LONGEST = 12, 1000
 #: So many tries are let through in a span of that length.
@@ -57,6 +58,8 @@ def set_password(session: Session, password: str, now: datetime, keeps: int | No
         BadPassword: it is too short, too long, or easily guessed.
     """
     _check(password)
+    # Set twice at once, or while somebody signs in by the old one, each goes by what is kept.
+    take_turn(session, "ways into the desk")
     row = session.get(DeskPasswordRow, _ONE_ROW)
     if row is None:
         row = DeskPasswordRow(id=_ONE_ROW, hash="", since=now, tried_since=now)
@@ -112,6 +115,7 @@ def begin_by_password(session: Session, tried: Try, now: datetime) -> str:
     Raises:
         SignInRefused: the password was changed while it was compared.
     """
+    take_turn(session, "ways into the desk")
     row = session.get(DeskPasswordRow, _ONE_ROW)
     if row is None or row.hash != tried.hash:
         raise SignInRefused("the password was changed just now", "sign in with the new one")

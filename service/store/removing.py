@@ -21,6 +21,7 @@ from service.store.forgotten import REMOVED
 from service.store.guesses import readings_of
 from service.store.many import AT_ONCE, in_parts
 from service.store.opening import SALT_BYTES
+from service.store.passing import drop_waiting_of
 from service.store.readings import Hosts, gone_of
 from service.store.readings_kept import VoteReader, read_by
 from service.store.removing_beside import Removed, remove_beside
@@ -88,6 +89,7 @@ def remove_from_rounds(
             _remove(session, part, of_round, removed)
             done[row.number] += len(part)
     remove_beside(session, game, rounds, removed)
+    drop_waiting_of(session, game)
     session.expire_all()
     return done
 

@@ -120,10 +120,24 @@ def name_of(row: RoundRow) -> str:
 
 
 def take_round(session: Session, row: RoundRow) -> None:
-    """Have the round for this transaction alone: another one that takes it waits."""
+    """Have the round for this transaction alone: another one that takes it waits.
+
+    Whoever also takes the game takes that first: else two could wait for each other for ever.
+    """
     changes = col(RoundRow.changes)
     session.exec(update(RoundRow).where(col(RoundRow.id) == id_of(row)).values(changes=changes + 1))
     session.refresh(row)
+
+
+def take_opened_rounds(session: Session, game: GameRow) -> list[RoundRow]:
+    """Have all rounds that are opened: what their comments say together then stays as it is.
+
+    The game is taken before (see "At the same time" in DEVELOPERS.md).
+    """
+    rounds = [row for row in all_rounds(session, game) if row.state != "draft"]
+    for row in rounds:
+        take_round(session, row)
+    return rounds
 
 
 def chosen_last(session: Session, game: GameRow) -> int | None:
@@ -145,6 +159,7 @@ def close_round(session: Session, row: RoundRow, at: datetime | None, now: datet
         BadRules: `at` is still to come.
         ClosesBeforeOpening: `at` is not after the opening.
     """
+    take_round(session, row)
     closes = _closing(row, at, now)
     if not move(session, row, "open", "closed", closes=closes, closed=now):
         raise WrongState(name_of(row), row.state, "closed", "only an open round can be closed")

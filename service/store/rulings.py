@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from sqlmodel import Session
+from sqlmodel import Session, col, select
 
 from service.counting.acts import check_pick
 from service.counting.round import Ruling
@@ -17,7 +17,7 @@ from service.store.counting import count_stored, counting_rules
 from service.store.games import chart_of
 from service.store.rounds import name_of, take_round
 from service.store.tables import GameRow, RoundRow
-from service.store.tables_comments import PickRow, RulingRow
+from service.store.tables_comments import CommentRow, PickRow, RulingRow
 
 
 def rule_on_comment(
@@ -43,10 +43,17 @@ def rule_on_comment(
             withdraws=ruling.withdraws,
             in_time=ruling.in_time,
             reason=ruling.reason,
-            at=ruling.at,
+            at=_not_before_the_last(session, comment, ruling.at),
         )
     )
     session.flush()
+
+
+def _not_before_the_last(session: Session, comment: CommentRow, at: datetime) -> datetime:
+    """The time of a ruling: who waited for another one to be kept comes after it all the same."""
+    of_comment = select(RulingRow.at).where(RulingRow.comment_id == id_of(comment))
+    last = session.exec(of_comment.order_by(col(RulingRow.id).desc())).first()
+    return at if last is None else max(at, last)
 
 
 def pick_page(

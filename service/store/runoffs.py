@@ -18,7 +18,7 @@ from service.errors import BadRules, WrongState
 from service.store.counting import count_stored
 from service.store.games import chart_of, take_game
 from service.store.round_rules import DraftRules, check_draft
-from service.store.rounds import add_draft, all_rounds, name_of, rules_of
+from service.store.rounds import add_draft, all_rounds, name_of, rules_of, take_round
 from service.store.tables import GameRow, RoundRow
 
 
@@ -43,7 +43,7 @@ def draft_runoff(
         BadDraw, ClosesBeforeOpening: its times or sources cannot be.
     """
     take_game(session, game)
-    session.refresh(first)
+    take_round(session, first)
     runoff_pages(session, game, first)
     for other in all_rounds(session, game):
         if other.runoff_of == first.number and other.state != "announced":

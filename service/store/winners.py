@@ -20,6 +20,7 @@ from service.store.answers import check_tells_nothing
 from service.store.columns import id_of
 from service.store.games import take_game
 from service.store.guesses import Guesses, judge_guesses
+from service.store.rounds import take_opened_rounds
 from service.store.tables import GameRow
 from service.store.tables_mystery import PrizeRow, WinnerRow
 from service.store.window import guessing_state
@@ -67,6 +68,7 @@ def announce_winner(session: Session, game: GameRow, reason: str, now: datetime)
         BadRules: the host's words or the winner's name would give the sealed answer away.
     """
     take_game(session, game)
+    take_opened_rounds(session, game)
     before = winners_of(session, game)
     guesses = judge_guesses(session, game)
     first = guesses.first_without(passed_voters(before))
@@ -96,6 +98,7 @@ def pass_prize_on(session: Session, game: GameRow, declined: str, now: datetime)
     if claim is None:
         raise no_claim(game)
     check_passed_on(claim, now, declined=bool(declined))
+    take_opened_rounds(session, game)
     guesses = judge_guesses(session, game)
     passed = passed_voters(before) | {before[-1].voter}
     winner = _proved(game, guesses, guesses.first_without(passed))

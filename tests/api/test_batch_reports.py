@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from service.api.progress import Progress
+from service.api.progress import ProgressHere
 from service.store import keeping
 from tests.api.asking import PATH, ROUND, done, open_round, votes
 from tests.api.conftest import Service
@@ -117,7 +117,7 @@ def test_who_waits_can_ask_how_far_a_batch_is(
 
 
 def test_progress_is_told_from_any_thread_and_only_so_much_is_remembered() -> None:
-    progress = Progress()
+    progress = ProgressHere()
 
     def tell(name: str) -> None:
         for step in range(50):

@@ -142,3 +142,15 @@ def cut_connections(settings: Settings) -> None:
             )
         )
     engine.dispose()
+
+
+def test_a_crowd_that_keeps_every_connection_waiting_is_told_so(either_service: Service) -> None:
+    engine = either_service.app.state.wiring.database.engine
+    engine.pool._timeout = 0.1
+    held = [engine.connect() for _ in range(15)]
+    answer = either_service.host.get("/games")
+    assert_problem(answer, 503, "does not answer or is busy: try again in a moment")
+    held.pop().close()
+    assert done(either_service.host.get("/games")) == []
+    for one in held:
+        one.close()

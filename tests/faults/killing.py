@@ -2,9 +2,10 @@
 
     python tests/faults/killing.py STEP DATABASE_URL --kills 100 --seed 7
 
-STEP is import, close, announce or migrate. Each time the database is put back to what it was, a
-process of its own does the step, and SIGKILL ends it somewhere in it. What is left must be all as
-before or all as after, and the step must be possible once more. Prints what was found as JSON.
+STEP is one of steps.py. Each time the database is put back to what it was, a process of its own
+does the step, and SIGKILL ends it somewhere in it. What is left must be all as before, and then the
+step must be possible once more, or all as after, and then asking for it once more must change
+nothing. Prints what was found as JSON.
 """
 
 from __future__ import annotations
@@ -18,7 +19,6 @@ import sys
 import time
 from collections import Counter
 from collections.abc import Callable
-from datetime import UTC, datetime
 from hashlib import sha256
 from pathlib import Path
 from random import Random
@@ -27,7 +27,6 @@ ROOT = Path(__file__).resolve().parents[2]
 sys.path[:0] = [str(ROOT), str(ROOT / "scripts")]
 
 import psycopg  # noqa: E402 - only once the project is found
-from client import in_process  # noqa: E402
 from psycopg import sql  # noqa: E402
 from sqlalchemy import MetaData, select  # noqa: E402
 from sqlalchemy.engine import make_url  # noqa: E402
@@ -38,60 +37,9 @@ from service.ballots.reading import Question  # noqa: E402
 from service.chart.grid import Chart  # noqa: E402
 from service.settings import Settings  # noqa: E402
 from service.store.engine import make_engine  # noqa: E402
-from service.store.upgrade import upgrade  # noqa: E402
-from tests.faults.game import ROUND, begin_game, export_of  # noqa: E402
-from tests.store.aged.make import fill  # noqa: E402
+from tests.faults.steps import STEPS, clock  # noqa: E402
 
-NOW = datetime(2026, 3, 14, 18, 0, tzinfo=UTC)
-#: With so many comments a step takes long enough to be hit in the midst.
-COMMENTS = 500
 PATIENCE = 60
-
-
-def clock() -> datetime:
-    """A time that is the same whenever a step is done, so that its outcome is too."""
-    return NOW
-
-
-def hand_in(settings: Settings) -> None:
-    """Hand in an export with edits of comments that are known."""
-    with in_process(settings, clock) as host:
-        host.hand_in(f"{ROUND}/batches", "second.csv", export_of(COMMENTS, "second"))
-
-
-def close(settings: Settings) -> None:
-    """Close the voting."""
-    with in_process(settings, clock) as host:
-        host.post(f"{ROUND}/close")
-
-
-def announce(settings: Settings) -> None:
-    """Announce the result, with its record."""
-    with in_process(settings, clock) as host:
-        host.post(f"{ROUND}/announce")
-
-
-def begin(settings: Settings, *, closed: bool = False) -> None:
-    """A game whose first round has comments."""
-    upgrade(settings)
-    with in_process(settings, clock) as host:
-        begin_game(host, export_of(COMMENTS, "first"))
-        if closed:
-            host.post(f"{ROUND}/close")
-
-
-def begin_aged(settings: Settings) -> None:
-    """A database of the first version."""
-    fill(settings, "0001")
-
-
-Step = tuple[Callable[[Settings], None], Callable[[Settings], None]]
-STEPS: dict[str, Step] = {
-    "import": (begin, hand_in),
-    "close": (begin, close),
-    "announce": (lambda settings: begin(settings, closed=True), announce),
-    "migrate": (begin_aged, upgrade),
-}
 
 
 class OnSqlite:
@@ -156,10 +104,11 @@ class OnPostgres:
         self._do("DROP DATABASE {} WITH (FORCE)", f"{self._name}_kept")
 
 
-def state_of(settings: Settings, *, with_ids: bool = True) -> str:
+def state_of(settings: Settings, *, whole: bool = True) -> str:
     """The digest of all tables, whatever version they are of.
 
-    Ids are no part of what is done again: PostgreSQL gives none twice, used or not.
+    Ids and numbers of changes are no part of what is done again: PostgreSQL gives no id twice, used
+    or not, and who asks again has had the round for a moment.
     """
     engine = make_engine(settings)
     found = sha256()
@@ -167,7 +116,7 @@ def state_of(settings: Settings, *, with_ids: bool = True) -> str:
         tables = MetaData()
         tables.reflect(connection)
         for table in tables.sorted_tables:
-            names = [c.name for c in table.columns if with_ids or not _is_id(c.name)]
+            names = [c.name for c in table.columns if whole or not _is_number(c.name)]
             asked = select(*(table.columns[name] for name in names))
             rows = sorted(repr(tuple(row)) for row in connection.execute(asked))
             found.update(repr((table.name, names, rows)).encode())
@@ -175,8 +124,8 @@ def state_of(settings: Settings, *, with_ids: bool = True) -> str:
     return found.hexdigest()
 
 
-def _is_id(column: str) -> bool:
-    return column == "id" or column.endswith("_id")
+def _is_number(column: str) -> bool:
+    return column in ("id", "changes") or column.endswith("_id")
 
 
 def warm_up() -> None:
@@ -235,7 +184,7 @@ def main() -> None:
     before = state_of(on.settings)
     took = done(on.settings, step)
     after = state_of(on.settings)
-    done_again = state_of(on.settings, with_ids=False)
+    done_again = state_of(on.settings, whole=False)
     chance, found = Random(given.seed), Counter[str]()  # noqa: S311 - where to kill, no secret
     for number in range(given.kills):
         on.put_back()
@@ -249,7 +198,10 @@ def main() -> None:
         if left == before:
             # A busy machine is slower one minute than another.
             took = (took + done(on.settings, step)) / 2
-            found["done again"] += state_of(on.settings, with_ids=False) == done_again
+            found["done again"] += state_of(on.settings, whole=False) == done_again
+        elif left == after:
+            os.waitpid(child(on.settings, step), 0)  # refused, or done in vain
+            found["asked again"] += state_of(on.settings, whole=False) == done_again
     if isinstance(on, OnPostgres):
         on.forget()
     told = {"changes": before != after, "seconds": round(took, 2)}

@@ -50,6 +50,21 @@ def record(revision: RevisionRow) -> Json:
     return told
 
 
+def test_what_waited_for_a_closing_or_a_revision_comes_after_it(
+    database: Database, game: str
+) -> None:
+    open_first_round(database, game)
+    handed_in(database, game, delivery(FIRST))
+    closed(database, game, hours=55)
+    announced(database, game)  # five hours before, by its own time
+    handed_in(database, game, delivery(LATE))
+    with database.writing() as session:
+        revise_round(session, *found(session, game), "a second export", after(51))
+    assert [one.announced for one in revisions(database, game)] == [after(55), after(55)]
+    for one in revisions(database, game):
+        assert check(record(one), one.digest).fits
+
+
 def test_the_first_announcement_is_the_first_revision_and_its_record_verifies(
     database: Database, game: str
 ) -> None:

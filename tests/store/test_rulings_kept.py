@@ -42,6 +42,17 @@ def test_a_later_ruling_follows_and_both_are_kept(database: Database, game: str)
     assert counted.result.tally == ((40, 1),)
 
 
+def test_a_ruling_that_waited_for_another_comes_after_it(database: Database, game: str) -> None:
+    open_first_round(database, game)
+    handed_in(database, game, delivery([comment("Odd", "12 or 40")]))
+    rule(database, game, "12 or 40", Ruling((12,), "sent later, kept first", after(3)))
+    rule(database, game, "12 or 40", Ruling((40,), "sent first, kept later", after(2)))
+    with database.reading() as session:
+        counted = count_stored(session, *found(session, game))
+    assert [one.at for one in counted.comments[0].rulings] == [after(3), after(3)]
+    assert counted.result.tally == ((40, 1),)
+
+
 def test_a_ruling_on_time_alone_is_kept_as_such(database: Database, game: str) -> None:
     open_first_round(database, game)
     unsure = replace(comment("Odd", "12"), posted=Span(after(-1), after(1)))
