@@ -6,7 +6,7 @@ from datetime import datetime
 
 from pydantic import Field
 
-from service.api.shapes import Out, example
+from service.api.shapes import In, Out, Words, example
 from service.api.tally_models import UnreadableOut
 from service.comments.formats import Format
 from service.store.batches import BatchReport, Reach, reach_of
@@ -36,6 +36,8 @@ class BatchOut(Out):
             "unreadable": [{"place": "line 17", "text": "", "why": "The record has no text."}],
             "mapping": {"author": "Name", "posted": "Time", "text": "Comment"},
             "notes": ["Times without an offset were read in Atlantic/Faroe."],
+            "taken_back": None,
+            "why_taken_back": "",
         }
     )
 
@@ -65,6 +67,10 @@ class BatchOut(Out):
     unreadable: list[UnreadableOut] = Field(description="The first thousand of these.")
     mapping: dict[str, str]
     notes: list[str]
+    taken_back: datetime | None = Field(
+        description="When the host took it back; then none of its comments is in the round."
+    )
+    why_taken_back: str
 
     @classmethod
     def of(cls, report: BatchReport, row: RoundRow) -> BatchOut:
@@ -89,4 +95,14 @@ class BatchOut(Out):
             unreadable=[UnreadableOut(**one) for one in batch.unreadable],
             mapping=batch.mapping,
             notes=batch.notes,
+            taken_back=batch.taken_back,
+            why_taken_back=batch.why_taken_back,
         )
+
+
+class TakeBackIn(In):
+    """Why a batch is taken back."""
+
+    model_config = example({"reason": "The columns of names and of comments were mixed up."})
+
+    reason: Words

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from fastapi import APIRouter, Depends, File, Form, UploadFile
+from fastapi import APIRouter, Depends, File, Form, Path, UploadFile
 from pydantic import Json
 
-from service.api.batch_models import BatchOut
+from service.api.batch_models import BatchOut, TakeBackIn
 from service.api.handing_in import HowToRead, Sent, hand_in_export
 from service.api.places import InRound
 from service.api.problem_models import problems
@@ -15,9 +15,10 @@ from service.api.progress_routes import Watch
 from service.api.shapes import MomentIn
 from service.api.tally_in import WHERE_INSIDE, Columns
 from service.api.uploads import Uploaded, name_of
-from service.api.wiring import HostOrCollector, Now, Parts, Reading, host_only
+from service.api.wiring import HostOrCollector, Now, Parts, Reading, Writing, host_only
 from service.comments.formats import Format
-from service.store.batches import batches_of, first_report
+from service.store.batches import every_batch_of, first_report
+from service.store.taking_back import take_back
 
 router = APIRouter(prefix="/api/games/{game}/rounds/{number}/batches", tags=["comments"])
 
@@ -80,4 +81,26 @@ def post_batch(
 def get_batches(place: InRound, session: Reading) -> list[BatchOut]:
     """The batches as they were reported when they were handed in."""
     _, row = place.found(session)
-    return [BatchOut.of(first_report(batch), row) for batch in batches_of(session, row)]
+    return [BatchOut.of(first_report(batch), row) for batch in every_batch_of(session, row)]
+
+
+@router.post(
+    "/{batch}/take-back",
+    summary="Take a batch back",
+    responses=problems(401, 403, 404, 409, 422),
+    dependencies=[host_only],
+)
+def post_take_back(
+    place: InRound,
+    batch: Annotated[int, Path(ge=1, le=1_000_000, description="The batch's number.")],
+    told: TakeBackIn,
+    session: Writing,
+    now: Now,
+) -> BatchOut:
+    """Takes the comments of the round's last batch out again: it was another export, or misread.
+
+    It stays in the list with the reason. One that showed a comment of an earlier batch, of which a
+    comment was ruled on, or whose round is announced, stays.
+    """
+    game, row = place.found(session)
+    return BatchOut.of(first_report(take_back(session, game, row, batch, (told.reason, now))), row)

@@ -60,6 +60,8 @@ class Glance:
     comments: tuple[Comment, ...]
     unreadable: tuple[Unreadable, ...]
     notes: tuple[str, ...]
+    #: The headers of a table, whatever they hold.
+    columns: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,6 +119,7 @@ def glance_at(parts: Wiring, place: RoundPlace, sent: Sent, most: int) -> Glance
         comments=tuple(one for one in found if isinstance(one, Comment)),
         unreadable=tuple(one for one in found if isinstance(one, Unreadable)),
         notes=opened.notes(),
+        columns=opened.columns,
     )
 
 

@@ -74,13 +74,15 @@ class OpenExport:
     """An export that is being read: what it holds comes one by one, so that no size is too large.
 
     `items` can be gone through once; they raise BadExport where nothing more can be read.
-    `notes` answers all sentences for the host once the items have been gone through.
+    `notes` answers all sentences for the host once the items have been gone through. `columns` are
+    the headers of a table, for the host to choose from where the mapping is wrong.
     """
 
     format: Format
     mapping: tuple[tuple[str, str], ...]
     items: Iterator[Comment | Unreadable]
     notes: Callable[[], tuple[str, ...]]
+    columns: tuple[str, ...] = ()
 
     @classmethod
     def of(cls, export: Export) -> OpenExport:

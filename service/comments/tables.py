@@ -122,7 +122,7 @@ def read_records(records: Iterator[Record], source: Source, grid: Grid) -> OpenE
         return (*_title_notes(titles, grid), *_column_notes(columns), *times.notes())
 
     items = _read(chain(first, records), columns, times, grid)
-    return OpenExport(grid.format, columns.pairs, items, notes)
+    return OpenExport(grid.format, columns.pairs, items, notes, columns.names)
 
 
 def _padded(record: Record, width: int) -> Record:

@@ -95,6 +95,7 @@ class GlancePage(Context):
     has_columns: bool
     named: bool
     meanings: tuple[MeaningShown, ...]
+    columns: tuple[str, ...]
     samples: tuple[SampleShown, ...]
     unreadable: tuple[tuple[str, str], ...]
     notes: tuple[str, ...]
@@ -122,6 +123,10 @@ class BatchPage(Context):
     notes: tuple[str, ...]
     unreadable_count: int
     unreadable: tuple[tuple[str, str, str], ...]
+    taken_back: TimeShown | None
+    why_taken_back: str
+    stays: bool
+    typed: Typed
 
 
 def hand_in_page(
@@ -147,12 +152,16 @@ def hand_in_page(
 
 @dataclass(frozen=True, slots=True)
 class Waits:
-    """An export that waits: its key, its name, what it held at a glance, whether columns are named."""
+    """An export that waits: its key, its name, what it held at a glance.
+
+    `named` tells whether the host named columns; `columns` are a table's headers to choose from.
+    """
 
     key: str
     name: str
     glance: Glance | None
     named: bool
+    columns: tuple[str, ...]
 
 
 def glance_page(
@@ -180,6 +189,7 @@ def glance_page(
         has_columns=glance is None or bool(glance.mapping),
         named=waits.named,
         meanings=tuple(MeaningShown(one, _MEANT[one], mapping.get(one, "")) for one in MEANINGS),
+        columns=waits.columns,
         samples=()
         if glance is None
         else tuple(
@@ -203,6 +213,7 @@ def batch_page(
     place: tuple[GameRow, RoundRow],
     told: tuple[datetime, BatchRow],
     done: str,
+    typed: Typed = NOTHING,
 ) -> BatchPage:
     """What a batch held, as it was reported when it was handed in."""
     (game, row), (now, batch) = place, told
@@ -233,4 +244,8 @@ def batch_page(
         notes=tuple(batch.notes),
         unreadable_count=batch.unreadable_count,
         unreadable=tuple((one["place"], one["why"], one["text"]) for one in batch.unreadable[:50]),
+        taken_back=time_or_none(batch.taken_back, zone),
+        why_taken_back=batch.why_taken_back,
+        stays=row.state == "announced" or bool(batch.edited or batch.unchanged),
+        typed=typed,
     )

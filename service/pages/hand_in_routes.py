@@ -13,19 +13,29 @@ from pydantic import TypeAdapter, ValidationError
 from sqlmodel import Session
 from starlette.datastructures import FormData, UploadFile
 
+from service.api.batch_models import TakeBackIn
 from service.api.handing_in import HowToRead, Sent, glance_at, hand_in_export
 from service.api.tally_in import Columns
 from service.api.uploads import name_of
 from service.api.waiting import SentBy, WaitingExport
 from service.api.wiring import Now, Parts, Reading, Wiring
 from service.comments.formats import FORMATS, MEANINGS
-from service.errors import NotFound
-from service.pages.acting import shown_again
+from service.errors import NoTextColumn
+from service.pages.acting import acted, shown_again
 from service.pages.desk_access import Desk, DeskForm, SignedIn
-from service.pages.form_reading import REFUSED, Faults, fault_of, status_for, typed_in, words_of
+from service.pages.form_reading import (
+    REFUSED,
+    Faults,
+    fault_of,
+    read_as,
+    status_for,
+    typed_in,
+    words_of,
+)
 from service.pages.game_frame import went_well
 from service.pages.hand_in_contexts import (
     AT_A_GLANCE,
+    BatchPage,
     HandInPage,
     Waits,
     batch_page,
@@ -34,7 +44,7 @@ from service.pages.hand_in_contexts import (
 )
 from service.pages.rendering import NOT_KEPT, answer_page
 from service.pages.round_places import DeskRound, InDeskRound
-from service.store.batches import batches_of
+from service.store.taking_back import batch_numbered, take_back
 
 router = APIRouter(prefix="/desk/games/{slug}/rounds/{number}", include_in_schema=False)
 progress_router = APIRouter(include_in_schema=False)
@@ -42,7 +52,10 @@ progress_router = APIRouter(include_in_schema=False)
 _PASTED = "the paste"
 _BY = "the desk"
 _COLUMNS: TypeAdapter[dict[Any, str]] = TypeAdapter(Columns)
+#: A reason for taking back where the host gave none.
+_TAKEN_BACK = "The host handed it in by mistake."
 _DONE = {
+    "taken-back": "Its comments are out of the round again, and nothing of them counts.",
     "kept": "The comments are kept.",
     "repeated": "Just these comments were handed in before, so nothing has changed.",
 }
@@ -110,10 +123,37 @@ def get_batch(
 ) -> Response:
     """What a batch held."""
     found = place.found(session)
-    for row in batches_of(session, found[1]):
-        if row.number == batch:
-            return answer_page(batch_page(session, desk, found, (now, row), _DONE.get(done, "")))
-    raise NotFound("batch", str(batch), "see the batches of the round")
+    row = batch_numbered(session, found[1], batch)
+    return answer_page(batch_page(session, desk, found, (now, row), _DONE.get(done, "")))
+
+
+@router.post("/batches/{batch}/take-back")
+def post_take_back(
+    place: InDeskRound,
+    batch: Annotated[int, Path(ge=1, le=1_000_000)],
+    desk: Desk,
+    form: DeskForm,
+    parts: Parts,
+    now: Now,
+) -> Response:
+    """Takes the comments of a batch out again, with the host's reason."""
+    words = words_of(form)
+    told, wrong = read_as(TakeBackIn, {"reason": words.get("reason", "").strip() or _TAKEN_BACK})
+
+    def act(session: Session) -> Response:
+        game, row = place.found(session)
+        take_back(session, game, row, batch, (told.reason if told else "", now))
+        return went_well(f"{place.address}/batches/{batch}", "taken-back")
+
+    def again(session: Session, faults: Faults) -> BatchPage:
+        found = place.found(session)
+        row = batch_numbered(session, found[1], batch)
+        typed = typed_in(form, "take-back", faults)
+        return batch_page(session, desk, found, (now, row), "", typed)
+
+    if told is None:
+        return shown_again(parts, again, wrong)
+    return acted(parts, act, again, words)
 
 
 @progress_router.get("/desk/progress/{watch}")
@@ -152,13 +192,16 @@ def _glanced(
     waiting, words = parts.waiting.find(desk.number, key, now), words_of(form)
     asked, faults = _sent(waiting, words, now)
     faults, glance = {**faults, **wrong}, None
+    columns: tuple[str, ...] = ()
     if not faults:
         try:
             glance = glance_at(parts, desk_round.for_api, asked, AT_A_GLANCE)
+            columns = glance.columns
         except REFUSED as error:
             faults = fault_of(error, words, {"NoTextColumn": ("column_text",)})
             status = status_for(error)
-    waits = Waits(key, waiting.name, glance, bool(asked.how.columns))
+            columns = error.columns if isinstance(error, NoTextColumn) else ()
+    waits = Waits(key, waiting.name, glance, bool(asked.how.columns), columns)
     with parts.database.reading() as session:
         found = desk_round.found(session)
         typed = typed_in(form, "glance", faults)

@@ -28,7 +28,7 @@ from service.pages.marked_text import short_time
 from service.pages.rendering import Context, inline
 from service.pages.round_outcome import Outcome, SourceShown, outcome_of_round, sources_shown
 from service.store.announcing_settings import announcing_of
-from service.store.batches import batches_of
+from service.store.batches import every_batch_of
 from service.store.desk_counts import count_kept
 from service.store.games import page_states
 from service.store.pictures import map_of_round
@@ -168,10 +168,12 @@ def _batches(session: Session, game: GameRow, row: RoundRow, at: str) -> tuple[B
             number=batch.number,
             name=batch.name,
             to=f"{at}/batches/{batch.number}",
-            words=f"{batch.new:,} new, {batch.edited:,} edited, {batch.unchanged:,} known already",
+            words="taken back"
+            if batch.taken_back is not None
+            else f"{batch.new:,} new, {batch.edited:,} edited, {batch.unchanged:,} known already",
             handed_in=short_time(batch.handed_in, zone_of(game.zone)),
         )
-        for batch in reversed(batches_of(session, row))
+        for batch in reversed(every_batch_of(session, row))
     )
 
 

@@ -115,10 +115,15 @@ def check_takes_comments(row: RoundRow) -> None:
         raise WrongState(name_of(row), "a draft", "given comments", "open it first")
 
 
-def batches_of(session: Session, row: RoundRow) -> Sequence[BatchRow]:
-    """The batches of a round in the order in which they came."""
+def every_batch_of(session: Session, row: RoundRow) -> Sequence[BatchRow]:
+    """The batches of a round in the order in which they came, those taken back too."""
     of_round = select(BatchRow).where(BatchRow.round_id == id_of(row))
     return session.exec(of_round.order_by(col(BatchRow.number))).all()
+
+
+def batches_of(session: Session, row: RoundRow) -> Sequence[BatchRow]:
+    """The batches that stand, in the order in which they came."""
+    return [batch for batch in every_batch_of(session, row) if batch.taken_back is None]
 
 
 def digest_of(content: Content) -> str:

@@ -42,7 +42,9 @@ _RULED_SINCE = """
     SELECT r.id, c.voter FROM rulings r JOIN comments c ON c.id = r.comment_id
     WHERE r.id > :last AND c.round_id = :round
 """
-_NEWEST = "SELECT coalesce(max(id), 0) FROM batches WHERE round_id = :round"
+_BATCHES = """
+    SELECT coalesce(max(id), 0), count(taken_back) FROM batches WHERE round_id = :round
+"""
 
 
 class CommentIndex:
@@ -137,9 +139,9 @@ _kept: KeptWhileStanding[CommentIndex] = KeptWhileStanding()
 
 
 def _stands(session: Session, game: GameRow, row: RoundRow) -> Hashable:
-    [(newest,)] = rows_of(session, _NEWEST, {"round": id_of(row)})
+    [(newest, taken_back)] = rows_of(session, _BATCHES, {"round": id_of(row)})
     hosts = row.hosts if row.hosts is not None else game.hosts
-    return newest, row.state == "open", row.closes, row.read_by, tuple(hosts)
+    return newest, taken_back, row.state == "open", row.closes, row.read_by, tuple(hosts)
 
 
 def _outcomes_of(

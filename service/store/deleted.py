@@ -32,20 +32,19 @@ _GONE = text(
     bindparam("is_first", type_=Boolean()),
 )
 
+#: A batch that shows every comment there was, and stands.
+_COMPLETE = (col(BatchRow.complete), col(BatchRow.taken_back).is_(None))
+
 
 def last_complete(session: Session, row: RoundRow) -> datetime | None:
     """When the last of the round's complete batches was copied; None without one."""
-    newest = select(func.max(BatchRow.copied_at)).where(
-        BatchRow.round_id == id_of(row), col(BatchRow.complete)
-    )
+    newest = select(func.max(BatchRow.copied_at)).where(BatchRow.round_id == id_of(row), *_COMPLETE)
     return session.exec(newest).one()
 
 
 def completes(session: Session, row: RoundRow) -> list[datetime]:
     """When the round's complete batches were copied, earliest first."""
-    copied = select(BatchRow.copied_at).where(
-        BatchRow.round_id == id_of(row), col(BatchRow.complete)
-    )
+    copied = select(BatchRow.copied_at).where(BatchRow.round_id == id_of(row), *_COMPLETE)
     return sorted(session.exec(copied))
 
 

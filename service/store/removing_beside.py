@@ -83,6 +83,8 @@ def _remove_from_batch(batch: BatchRow, removed: Removed) -> None:
     batch.unreadable = [
         {"place": one["place"], "text": "", "why": REMOVED} for one in batch.unreadable
     ]
+    why = _without(batch.why_taken_back, removed.names)
+    batch.why_taken_back = REMOVED if why and removed.everything else why
     told = [name.casefold() for name in removed.names]
     batch.notes = [
         note

@@ -20,7 +20,8 @@ class BatchRow(Row, table=True):
     was. `complete` is the host's word that it shows every comment there was when it was copied;
     `gone` are those that it shows to have been deleted. `first` and `last` are the ends of the
     time that its comments cover, at `last_sure` or later its last one was surely written;
-    `copied_told` says that the time of copying is the host's.
+    `copied_told` says that the time of copying is the host's. One that was taken back has no
+    comments and says nothing any more; it stays so that it can be seen that it was.
     """
 
     __tablename__ = "batches"
@@ -52,6 +53,8 @@ class BatchRow(Row, table=True):
     copied_told: bool = Field(sa_column_kwargs={"server_default": false()})
     handed_in: datetime = Field(sa_type=UtcTime)
     handed_in_by: str
+    taken_back: datetime | None = Field(default=None, sa_type=UtcTime)
+    why_taken_back: str = Field(default="", sa_column_kwargs={"server_default": EMPTY})
 
 
 class CommentRow(Row, table=True):

@@ -9,7 +9,7 @@ import pytest
 
 from service.api.progress import ProgressHere
 from service.store import keeping
-from tests.api.asking import PATH, ROUND, done, open_round, votes
+from tests.api.asking import PATH, ROUND, assert_problem, done, open_round, votes
 from tests.api.conftest import Service
 
 BATCHES = f"{ROUND}/batches"
@@ -154,3 +154,20 @@ def test_a_game_shows_no_columns_to_the_public(service: Service) -> None:
     open_round(service)
     done(service.host.hand_in(BATCHES, ODD_TABLE, columns=COLUMNS), 201)
     assert "columns" not in done(service.viewer.get(PATH))
+
+
+def test_a_batch_is_taken_back_with_a_reason(either_service: Service) -> None:
+    service = either_service
+    open_round(service)
+    done(service.host.hand_in(BATCHES, votes("13", "21")), 201)
+    assert service.host.post(f"{BATCHES}/1/take-back", {"reason": " "}).status_code == 422
+    assert service.host.post(f"{BATCHES}/2/take-back", {"reason": "x"}).status_code == 404
+    back = done(service.host.post(f"{BATCHES}/1/take-back", {"reason": "of another video"}))
+    assert (back["batch"], back["why_taken_back"]) == (1, "of another video")
+    assert back["taken_back"] is not None
+    assert done(service.host.get(BATCHES)) == [back]
+    assert done(service.host.get(f"{ROUND}/comments")) == []
+    assert done(service.host.get(f"{ROUND}/tally"))["comments"] == 0
+    again = service.host.post(f"{BATCHES}/1/take-back", {"reason": "again"})
+    assert "taken back already" in assert_problem(again, 409)["detail"]
+    assert done(service.host.hand_in(BATCHES, votes("13", "21")), 201)["new"] == 2

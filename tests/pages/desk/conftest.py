@@ -14,6 +14,7 @@ from fastapi import FastAPI
 
 from service.settings import Settings
 from service.store.desk import make_link
+from tests.api.asking import open_round
 from tests.api.conftest import Service, running
 from tests.conftest import Clock
 
@@ -99,3 +100,10 @@ def other_browser(service: Service) -> Browser:
     made = Browser(service._runner, service.app)
     made.sign_in()
     return made
+
+
+@pytest.fixture
+def opened(service: Service) -> Service:
+    """A round that can be voted in for some days."""
+    open_round(service, closes="2026-03-04T18:00")
+    return service

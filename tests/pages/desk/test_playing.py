@@ -5,48 +5,21 @@ from __future__ import annotations
 import re
 from html import unescape
 
-import httpx
 import pytest
 
 from tests.api.asking import PATH, ROUND, csv, done, everything_kept, make_game, open_round, votes
 from tests.api.conftest import Service
 from tests.pages.desk.conftest import Browser, words_in
+from tests.pages.desk.handing_in import (
+    AT,
+    DESK,
+    handed_in,
+    kept_fields,
+    keys,
+    waiting,
+)
 
-DESK = "/desk/games/windy-island"
-AT = f"{DESK}/rounds/1"
 MARKUP = "<img src=x onerror='alert(1)'><b>Odd</b>"
-
-
-def handed_in(browser: Browser, content: str, name: str = "c.csv", **fields: str) -> httpx.Response:
-    """Give a file, look at it, and keep it."""
-    glance = browser.post(f"{AT}/hand-in", fields, files={"file": (name, content.encode())})
-    assert glance.status_code == 200, words_in(glance)
-    return browser.post(waiting(glance), kept_fields(glance) | {"do": "keep"} | fields)
-
-
-def waiting(glance: httpx.Response) -> str:
-    found = re.search(rf'action="({AT}/hand-in/[^"]+)"', glance.text)
-    assert found is not None, words_in(glance)
-    return found[1]
-
-
-def kept_fields(page: httpx.Response) -> dict[str, str]:
-    """The text fields of a page as a browser would send them."""
-    return {
-        name: unescape(value)
-        for name, value in re.findall(r'<input[^>]*name="(\w+)"[^>]*value="([^"]*)"', page.text)
-        if name != "form_token" and 'type="checkbox"' not in name
-    }
-
-
-def keys(page: httpx.Response) -> list[str]:
-    return re.findall(r'<article class="comment [^"]*" id="c-([^"]+)"', page.text)
-
-
-@pytest.fixture
-def opened(service: Service) -> Service:
-    open_round(service, closes="2026-03-04T18:00")
-    return service
 
 
 def test_a_round_is_drafted_opened_closed_and_announced(service: Service, browser: Browser) -> None:
@@ -81,62 +54,6 @@ def test_a_round_is_drafted_opened_closed_and_announced(service: Service, browse
     assert "page 13 is next" in words_in(announced).lower()
     assert done(service.viewer.get(f"{ROUND}/result"))["winner"] == 13
     assert done(service.viewer.get(PATH))["pages"]["in_hand"] == [13]
-
-
-def test_a_glance_writes_nothing_and_a_mapping_can_be_changed(
-    opened: Service, browser: Browser
-) -> None:
-    table = "Who,When,Note,Said\nOdd,2026-03-01T19:00:00Z,13,40 please\n"
-    before = everything_kept(opened)
-    glance = browser.post(
-        f"{AT}/hand-in", {}, files={"file": ("t.csv", table.encode())}, follow=False
-    )
-    assert glance.status_code in (200, 422)
-    named = {"column_text": "Said", "column_author": "Who", "column_posted": "When"}
-    again = browser.post(waiting(glance), kept_fields(glance) | named | {"do": "look"})
-    assert "40 please" in words_in(again)
-    assert everything_kept(opened) == before
-    kept = browser.post(waiting(again), kept_fields(again) | {"do": "keep"})
-    assert kept.url.path == f"{AT}/batches/1"
-    assert "New comments 1" in words_in(kept)
-    [comment] = done(opened.host.get(f"{ROUND}/comments"))
-    assert comment["text"] == "40 please"
-    more = table + "Odd,2026-03-01T19:05:00Z,13,41 please\n"
-    assert "41 please" in words_in(
-        browser.post(f"{AT}/hand-in", {}, files={"file": ("t.csv", more.encode())})
-    ), "the columns are remembered"
-
-
-def test_the_same_comments_twice_change_nothing(opened: Service, browser: Browser) -> None:
-    handed_in(browser, votes("13", "40"))
-    again = handed_in(browser, votes("13", "40"))
-    assert "handed in before" in words_in(again)
-    assert len(done(opened.host.get(f"{ROUND}/comments"))) == 2
-
-
-def test_a_paste_is_read_and_stays_where_it_is_refused(opened: Service, browser: Browser) -> None:
-    del opened
-    empty = browser.post(f"{AT}/hand-in", {"paste": " "})
-    assert empty.status_code == 422
-    assert "paste comments or choose a file" in words_in(empty)
-    markup = browser.post(f"{AT}/hand-in", {"paste": "<html><body>13</body></html>"})
-    assert markup.status_code == 422
-    assert "a page's markup" in words_in(markup)
-    paste = "Odd\n2 hours ago\n13 please\n\nAsta\n1 hour ago\npage 40\n"
-    glance = browser.post(f"{AT}/hand-in", {"paste": paste})
-    assert "13 please" in words_in(glance)
-    kept = browser.post(waiting(glance), kept_fields(glance) | {"do": "keep"})
-    assert "New comments 2" in words_in(kept)
-
-
-def test_an_export_that_waits_is_its_senders_alone(
-    opened: Service, browser: Browser, other_browser: Browser
-) -> None:
-    del opened
-    glance = browser.post(f"{AT}/hand-in", {"paste": votes("13")})
-    refused = other_browser.post(waiting(glance), {"do": "keep"})
-    assert refused.status_code == 404
-    assert "choose the file again" in words_in(refused)
 
 
 def test_strangers_words_are_shown_as_text_with_what_decided_marked(
@@ -349,28 +266,3 @@ def test_settings_are_kept_and_mistakes_said_in_place(service: Service, browser:
     browser.post(f"{settings}/game", {"name": "Wind", "hosts": "Guild", "languages": "de"})
     [game] = done(service.host.get("/games"))
     assert (game["name"], game["hosts"], game["languages"]) == ("Wind", ["Guild"], ["de"])
-
-
-def test_how_far_an_import_is_can_be_asked(opened: Service, browser: Browser) -> None:
-    del opened
-    assert browser.get("/desk/progress/some-import-1").json()["step"] == "waiting"
-    glance = browser.post(f"{AT}/hand-in", {"paste": votes("13", "40")})
-    fields = kept_fields(glance) | {"do": "keep", "watch": "some-import-1"}
-    assert browser.post(waiting(glance), fields).status_code == 200
-    far = browser.get("/desk/progress/some-import-1").json()
-    assert far == {"step": "done", "done": 2, "total": 2}
-
-
-def test_an_export_waits_an_hour_and_makes_room_for_others(
-    opened: Service, browser: Browser
-) -> None:
-    first = browser.post(f"{AT}/hand-in", {"paste": votes("13")})
-    for number in range(6):
-        browser.post(f"{AT}/hand-in", {"paste": votes("13", str(number + 1))})
-    assert browser.post(waiting(first), {"do": "keep"}).status_code == 404
-    last = browser.post(f"{AT}/hand-in", {"paste": votes("40")})
-    opened.clock.go_on(hours=2)
-    gone = browser.post(waiting(last), {"do": "keep"})
-    assert gone.status_code == 404
-    assert "choose the file again" in words_in(gone)
-    assert done(opened.host.get(f"{ROUND}/comments")) == []
