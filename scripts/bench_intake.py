@@ -60,29 +60,18 @@ _NUMBERS = ("I am {} years old", "watched it {} times", "since 20{:02}", "my {} 
 
 @dataclass
 class Timed:
-    """Seconds by what was done."""
+    """Seconds by what was done, and for how many of them the processor worked here."""
 
     seconds: dict[str, float] = field(default_factory=dict)
+    busy: float = 0.0
 
     @contextmanager
     def timing(self, what: str) -> Iterator[None]:
         """Times a block."""
-        began = time.perf_counter()
+        began, busy = time.perf_counter(), time.process_time()
         yield
         self.seconds[what] = self.seconds.get(what, 0.0) + time.perf_counter() - began
-
-
-class TimedReader(VoteReader):
-    """A reader of votes that knows how long it took."""
-
-    seconds = 0.0
-
-    def read(self, words: str) -> tuple[str, bool]:
-        """Reads, and times it."""
-        began = time.perf_counter()
-        kept = super().read(words)
-        self.seconds += time.perf_counter() - began
-        return kept
+        self.busy += time.process_time() - busy
 
 
 def add_intake(options: argparse.ArgumentParser) -> None:
@@ -93,23 +82,27 @@ def add_intake(options: argparse.ArgumentParser) -> None:
 
 
 def intake(given: argparse.Namespace) -> None:
-    """Prints how long the way of an export takes, as times the floor, and what reading is of it."""
+    """Prints how long the way of an export takes, as times the floor, and what it takes for it."""
     with TemporaryDirectory() as folder:
         export = Path(folder) / "comments.csv"
         write_export(export, given.rows)
         say(f"{given.rows:,} rows, {export.stat().st_size / 1e6:.0f} MB; the floor first.")
+        busy = time.process_time()
         floor = time_floor(export, Path(folder) / "floor.sqlite3")
-        say(f"  floor: {floor:.1f} s")
+        busy = time.process_time() - busy
+        say(f"  floor: {floor:.1f} s, of which the processor worked {busy:.1f} s")
         with export.open("rb") as file:
-            timed, reading = time_intake(file, Path(folder) / "data")
+            timed = time_intake(file, Path(folder) / "data")
     whole = sum(timed.seconds.values())
     parts = ", ".join(f"{what} {seconds:.1f} s" for what, seconds in timed.seconds.items())
     each = 1e6 / given.rows
+    here, beside = timed.busy, busy_beside()
     print(
         f"intake, {given.rows:,} rows: {whole:.1f} s ({whole * each:.1f} µs a row; {parts}), "
         f"floor {floor:.1f} s ({floor * each:.2f} µs), ratio {whole / floor:.1f}; "
-        f"without reading votes ({reading:.1f} s) {(whole - reading) / floor:.1f}; "
-        f"memory at most {peak():.0f} MB"
+        f"processors worked {here:.1f} s here and {beside:.1f} s beside, where the floor took "
+        f"{busy:.1f} s; memory at most {peak(resource.RUSAGE_SELF):.0f} MB here and "
+        f"{peak(resource.RUSAGE_CHILDREN):.0f} MB beside"
     )
 
 
@@ -118,10 +111,16 @@ def say(words: str) -> None:
     print(words, file=sys.stderr, flush=True)
 
 
-def peak() -> float:
-    """The most memory that this process had, in megabytes."""
-    most = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
+def peak(whose: int) -> float:
+    """The most memory that this process had, or one that it started, in megabytes."""
+    most = resource.getrusage(whose).ru_maxrss
     return most / (1e6 if sys.platform == "darwin" else 1e3)
+
+
+def busy_beside() -> float:
+    """The seconds for which processors worked for the processes that this one started."""
+    used = resource.getrusage(resource.RUSAGE_CHILDREN)
+    return used.ru_utime + used.ru_stime
 
 
 def rows(many: int) -> Iterator[tuple[str, str, str, str]]:
@@ -172,13 +171,13 @@ def time_floor(export: Path, database: Path) -> float:
     return time.perf_counter() - began
 
 
-def time_intake(file: BinaryIO, folder: Path) -> tuple[Timed, float]:
-    """Seconds of the whole way by its parts, and of reading votes within it."""
+def time_intake(file: BinaryIO, folder: Path) -> Timed:
+    """Seconds of the whole way by its parts."""
     timed = Timed()
     settings = Settings(data_folder=folder)
     upgrade(settings)
     database = Database(settings)
-    reader = TimedReader(_open_round(database))
+    reader = VoteReader(_open_round(database))
     content = Uploaded(file, file.seek(0, 2))
     source = Source("comments.csv", "Atlantic/Faroe", OPENS + LASTS)
     with timed.timing("reading and staging"):
@@ -194,7 +193,7 @@ def time_intake(file: BinaryIO, folder: Path) -> tuple[Timed, float]:
         game = game_named(session, "bench")
         count_stored(session, game, round_numbered(session, game, 1), 2000)
     database.dispose()
-    return timed, reader.seconds
+    return timed
 
 
 def _open_round(database: Database) -> Question:

@@ -8,6 +8,7 @@ from datetime import datetime
 from typing import Literal, get_args
 
 from service.comments.comment import Comment
+from service.comments.told import Told, told_of
 from service.errors import BadTime
 
 Format = Literal["table", "spreadsheet", "json", "json lines", "activitystreams", "feed", "pasted"]
@@ -76,12 +77,14 @@ class OpenExport:
     `items` can be gone through once; they raise BadExport where nothing more can be read.
     `notes` answers all sentences for the host once the items have been gone through. `columns` are
     the headers of a table, for the host to choose from where the mapping is wrong.
+    `told` are the items as tuples of text, where that is quicker: one of the two is gone through.
     """
 
     format: Format
     mapping: tuple[tuple[str, str], ...]
     items: Iterator[Comment | Unreadable]
     notes: Callable[[], tuple[str, ...]]
+    told: Iterator[Told | Unreadable] | None = None
     columns: tuple[str, ...] = ()
 
     @classmethod
@@ -89,6 +92,12 @@ class OpenExport:
         """An export that has been read whole."""
         items: Iterator[Comment | Unreadable] = iter((*export.comments, *export.unreadable))
         return cls(export.format, export.mapping, items, lambda: export.notes)
+
+    def all_told(self) -> Iterator[Told | Unreadable]:
+        """All items as tuples of text."""
+        if self.told is not None:
+            return self.told
+        return (one if isinstance(one, Unreadable) else told_of(one) for one in self.items)
 
     def whole(self) -> Export:
         """All that is still to come, read into memory."""

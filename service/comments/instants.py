@@ -16,7 +16,8 @@ _RFC3339 = re.compile(
     r"(?:([Zz])|([+-])(\d{2}):(\d{2}))",
     re.ASCII,
 )
-_PLAIN = "2026-03-01T18:00:00Z"
+#: How nearly all exports write instants.
+PLAIN_INSTANT = "2026-03-01T18:00:00Z"
 _TODO = "write it like 2026-03-01T18:00:00Z or 2026-03-01T19:00:00+01:00"
 _DAY = timedelta(days=1)
 _TICK = timedelta(microseconds=1)
@@ -50,7 +51,7 @@ def read_instant(text: str) -> datetime:
     microsecond before the minute ends, so that it stays before what follows it.
     Digits of a second beyond the sixth are cut off.
     """
-    if len(text) == len(_PLAIN) and text[4:20:3] == _PLAIN[4:20:3]:
+    if len(text) == len(PLAIN_INSTANT) and text[4:20:3] == PLAIN_INSTANT[4:20:3]:
         # Nearly all exports write instants just so, and this reads them several times as fast.
         try:
             return datetime.fromisoformat(text)

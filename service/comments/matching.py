@@ -183,8 +183,13 @@ class Matcher:
 
 def authors_of(comment: Comment) -> tuple[Author, ...]:
     """What an author is known by: the id, the name, both, or nothing."""
-    name = name_of(comment.author)
-    told = [("id", comment.author_id)] if comment.author_id else []
+    return authors_called(comment.author, comment.author_id)
+
+
+def authors_called(author: str, author_id: str | None) -> tuple[Author, ...]:
+    """The same by the name and the id."""
+    name = name_of(author)
+    told = [("id", author_id)] if author_id else []
     if name:
         told.append(("name", name))
     return tuple(told) or (NOBODY,)

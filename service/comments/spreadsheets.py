@@ -21,7 +21,6 @@ from service.comments.columns import header_hits, lines_above_header
 from service.comments.formats import Export, Source
 from service.comments.sheet_cells import Book
 from service.comments.sheets_ods import OdsBook
-from service.comments.sheets_xlsx import XlsxBook
 from service.comments.tables import Grid, read_records
 from service.errors import BadExport, EmptyExport
 
@@ -69,7 +68,7 @@ def read_spreadsheet(content: bytes, source: Source) -> Export:
         with ZipFile(io.BytesIO(content)) as archive:
             _check_sizes(archive, source.name)
             kind = kind_of_spreadsheet(content)
-            return _read(OdsBook(archive) if kind == "ods" else XlsxBook(content), source)
+            return _read(OdsBook(archive) if kind == "ods" else _xlsx(content), source)
     except BadExport:
         raise
     except DefusedXmlException:
@@ -81,6 +80,13 @@ def read_spreadsheet(content: bytes, source: Source) -> Export:
     except Exception as error:  # noqa: BLE001 - openpyxl raises whatever it stumbles over
         what = f"the spreadsheet is broken ({type(error).__name__})"
         raise BadExport(source.name, what, _TODO) from None
+
+
+def _xlsx(content: bytes) -> Book:
+    # Loaded when it is needed: its library takes much memory, and most exports are no spreadsheets.
+    from service.comments.sheets_xlsx import XlsxBook  # noqa: PLC0415
+
+    return XlsxBook(content)
 
 
 def _check_sizes(archive: ZipFile, name: str) -> None:

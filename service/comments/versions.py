@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+import re
 import unicodedata
 from dataclasses import dataclass, replace
 from datetime import datetime
@@ -11,9 +12,7 @@ from service.comments.comment import Comment
 from service.comments.spans import Answer, Span
 
 #: Signs that steer direction or join nothing: two texts are the same with or without them.
-_HIDDEN = dict.fromkeys(
-    [0x200B, 0x200E, 0x200F, *range(0x202A, 0x202F), 0x2060, *range(0x2066, 0x206A), 0xFEFF]
-)
+_HIDDEN = re.compile("[\u200b\u200e\u200f\u202a-\u202e\u2060\u2066-\u2069\ufeff]")
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,7 +74,7 @@ def name_of(author: str) -> str:
 def wording(text: str) -> str:
     """The words by which two texts are the same, whatever spaces and line breaks a source keeps."""
     if not text.isascii():
-        text = unicodedata.normalize("NFC", text).translate(_HIDDEN)
+        text = _HIDDEN.sub("", unicodedata.normalize("NFC", text))
     return " ".join(text.split())
 
 
@@ -85,10 +84,15 @@ def key_of(comment: Comment) -> str:
     The source's id decides where there is one, else the writer, the words and the time.
     """
     if comment.id:
-        return _digest("id", comment.id)
+        return key_of_id(comment.id)
     return _digest(
         voter_of(comment), wording(comment.text), _said(comment.posted), _said(comment.written)
     )
+
+
+def key_of_id(source_id: str) -> str:
+    """The key of a comment that has an id of its source's."""
+    return _digest("id", source_id)
 
 
 def may_be_one_time(one: Span, other: Span) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime
@@ -44,6 +45,12 @@ class Contest:
         self._open = voters
         self._sure = sure.reached
         self._votes = sure.votes
+        #: The places of the open voters who named a page.
+        self._naming: dict[int, list[int]] = defaultdict(list)
+        for place, voter in enumerate(voters):
+            for page in voter.own:
+                self._naming[page].append(place)
+        self._unnamed: dict[int, tuple[int, list[int]]] = {}
 
     @classmethod
     def of(cls, round_input: RoundInput, result: Result) -> Contest:
@@ -67,14 +74,35 @@ class Contest:
 
     def best_lead(self, first: int, second: int) -> int:
         """The most votes by which `second` may end ahead of `first`; below 0: it stays behind."""
-        return (
-            self._votes[second]
-            - self._votes[first]
-            + sum(
-                voter.many * max(vote.lead for vote in voter.votes(first, second))
-                for voter in self._open
-            )
+        return self._votes[second] - self._votes[first] + self._open_lead(first, second)
+
+    def _open_lead(self, first: int, second: int) -> int:
+        """The most that the open voters can do for `second` against `first`.
+
+        Pages that a voter never named are alike to them, unless it matters which pages lie around:
+        of most voters this is so told once for all pages.
+        """
+        if "neighbours" in self.round_input.rules.tie_breaks:
+            return sum(voter.many * _lead(voter, first, second) for voter in self._open)
+        if first not in self._unnamed:
+            self._unnamed[first] = self._leads_of_unnamed(first)
+        whole, each = self._unnamed[first]
+        return whole + sum(
+            self._open[place].many * (_lead(self._open[place], first, second) - each[place])
+            for place in self._naming.get(second, ())
         )
+
+    def _leads_of_unnamed(self, first: int) -> tuple[int, list[int]]:
+        """The same for a page that the voter did not name: of all voters together, and of each.
+
+        It is 0 of whoever named every page.
+        """
+        others = sorted(self.round_input.rules.votable - {first})
+        each = [
+            next((_lead(voter, first, page) for page in others if page not in voter.own), 0)
+            for voter in self._open
+        ]
+        return sum(voter.many * one for voter, one in zip(self._open, each, strict=True)), each
 
     def may_fail(self, first: int, second: int) -> bool:
         """Whether `first` may end other than ahead of `second`, its tie-breaks included."""
@@ -172,6 +200,11 @@ class Contest:
             if any(compare(max(others, time), late_time) for time, late_time in times):
                 return True
         return False
+
+
+def _lead(voter: OpenVoter, first: int, second: int) -> int:
+    """The most that a voter can do for `second` against `first`."""
+    return max(vote.lead for vote in voter.votes(first, second))
 
 
 def _most_leading(votes: frozenset[Vote]) -> frozenset[Vote]:

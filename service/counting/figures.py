@@ -29,14 +29,22 @@ class Given:
         """Add a ballot's votes."""
         for page in ballot.pages:
             self.votes[page] += 1
-            at = ballot.given(page)
-            before = self.reached.get(page)
-            if before is None:
-                self.reached[page] = at
-            elif at.earliest > before.earliest or at.latest > before.latest:
-                self.reached[page] = Span(
-                    max(before.earliest, at.earliest), max(before.latest, at.latest)
-                )
+            self._reach(page, ballot.given(page))
+
+    def add_all(self, votes: Mapping[int, int], reached: Mapping[int, Span]) -> None:
+        """Add the votes of many ballots: how many to each page, and when the last of them."""
+        self.votes.update(votes)
+        for page, at in reached.items():
+            self._reach(page, at)
+
+    def _reach(self, page: int, at: Span) -> None:
+        before = self.reached.get(page)
+        if before is None:
+            self.reached[page] = at
+        elif at.earliest > before.earliest or at.latest > before.latest:
+            self.reached[page] = Span(
+                max(before.earliest, at.earliest), max(before.latest, at.latest)
+            )
 
 
 def figures_of(outcomes: Iterable[Ballot | SetAside]) -> Figures:

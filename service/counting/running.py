@@ -5,18 +5,20 @@ Whose comments do not come together is counted wrong; the order of the voters do
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable, Set
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Generic, TypeVar
+from typing import Any, Generic, TypeVar
 
+from service.comments.spans import Span
 from service.counting.changes import Change, change_of
 from service.counting.contest import Contest
 from service.counting.figures import Given, Running
 from service.counting.hearing import Heard
 from service.counting.outcome import why_so
+from service.counting.plain_voters import PlainVoters
 from service.counting.possible import OpenVoter, add_heard
-from service.counting.pseudonyms import Cast, cast_in, digest_of_cast
+from service.counting.pseudonyms import Cast, cast_in, digest_of_cast, pseudonym_of
 from service.counting.result import Ballot, Cause, Result, SetAside, TieStep
 from service.counting.round import ReadComment, RoundInput, RoundRules
 from service.counting.rules import check_rules
@@ -84,6 +86,7 @@ class RunningCount:
         self._draws = "draw" in round_input.rules.tie_breaks
         self._cast: list[Cast] = []
         self._open: dict[_Signature, OpenVoter] = {}
+        self._most = most
         self._ballots: _Oldest[Ballot] = _Oldest(most)
         self._looks: _Oldest[SetAside] = _Oldest(most)
         self._others: _Oldest[SetAside] = _Oldest(most)
@@ -103,29 +106,52 @@ class RunningCount:
         looks = False
         for heard, outcome in settled:
             self._running.add(outcome)
-            if isinstance(outcome, Ballot):
-                self._ballots.add(heard, outcome)
-                if self._draws:
-                    self._cast.append(cast_in(outcome, self._input.salt))
-            elif outcome.needs_look:
-                looks = True
-                self._looks.add(heard, outcome)
-            else:
-                self._others.add(heard, outcome)
+            self._list(heard, outcome)
+            if isinstance(outcome, SetAside):
+                looks = looks or outcome.needs_look
+            elif self._draws:
+                self._cast.append(cast_in(outcome, self._input.salt))
         if not looks or not self._leaves_open(settled):
             for _, outcome in settled:
                 if isinstance(outcome, Ballot):
                     self._sure.add(outcome)
 
-    def add_silent(self, cause: Cause) -> None:
-        """Count one comment that says nothing and that no ruling is on, by its cause."""
-        self._running.causes[cause] += 1
+    def plain_voters(self) -> PlainVoters:
+        """A count of plain voters, of none yet; `most` must be a number."""
+        rules = self.rules
+        return PlainVoters(rules.standing, self._most or 0, self._draws)
+
+    def add_plain(self, plain: PlainVoters, as_time: Callable[[Any], datetime]) -> None:
+        """Count what was counted of plain voters; `as_time` makes times of what they are told by."""
+        self._running.ballots += plain.ballots
+        if plain.replaced:
+            self._running.causes["another ballot stands"] += plain.replaced
+        reached = {page: Span.at(as_time(at)) for page, at in plain.reached.items()}
+        for given in (self._running.given, self._sure):
+            given.add_all(plain.votes, reached)
+        salt = self._input.salt
+        self._cast += [(pseudonym_of(who, salt), tuple(sorted(pages))) for who, pages in plain.cast]
+
+    def list_plain(self, of_one_voter: Iterable[ReadComment], keys: Set[str]) -> None:
+        """List those of these keys among a voter's comments, which `add_plain` counted."""
+        for heard, outcome in settle_voter(of_one_voter, self._input):
+            if outcome.key in keys:
+                self._list(heard, outcome)
+
+    def _list(self, heard: Heard, outcome: Ballot | SetAside) -> None:
+        if isinstance(outcome, Ballot):
+            self._ballots.add(heard, outcome)
+        else:
+            (self._looks if outcome.needs_look else self._others).add(heard, outcome)
+
+    def add_silent(self, cause: Cause, many: int = 1) -> None:
+        """Count comments that say nothing and that no ruling is on, by their cause."""
+        self._running.causes[cause] += many
 
     def list_silent(self, comment: ReadComment) -> None:
         """List such a comment, which is counted by `add_silent`, if it is among the oldest."""
         for heard, outcome in settle_voter((comment,), self._input):
-            if isinstance(outcome, SetAside):
-                (self._looks if outcome.needs_look else self._others).add(heard, outcome)
+            self._list(heard, outcome)
 
     def result(self) -> Result:
         """The result of all that was counted."""

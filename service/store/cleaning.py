@@ -7,12 +7,14 @@ from __future__ import annotations
 
 import re
 import time
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from psycopg.errors import Diagnostic
 from sqlalchemy import Engine
 
 from service.store.every_table import metadata
+
+if TYPE_CHECKING:
+    from psycopg.errors import Diagnostic
 
 #: How often PostgreSQL's tables are written anew, and the seconds between.
 _TRIES, _BETWEEN = 10, 0.5

@@ -19,12 +19,13 @@ from service.counting.result import CAUSES, LOOKS, Ballot, Cause
 from service.counting.settle import settle_voter
 from service.counting.timing import timing_between
 from service.store.columns import id_of
-from service.store.counting import asked_in, input_of, read_comments, voters_of
+from service.store.counting import asked_in, input_of, read_comments
 from service.store.desk_kept import KeptWhileStanding
 from service.store.many import as_kept, rows_of
 from service.store.readings import Asked
 from service.store.readings_kept import read_by
 from service.store.silent import WRITTEN
+from service.store.speaking import voters_of
 from service.store.tables import GameRow, RoundRow
 
 Shown = Literal["look", "set-aside", "counts", "all"]

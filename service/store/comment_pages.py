@@ -13,11 +13,12 @@ from service.counting.round import ReadComment, Ruling
 from service.store.columns import id_of
 from service.store.comment_index import CommentIndex, Shown, index_of
 from service.store.comments import comment_row, comments_by_id
-from service.store.counting import comments_as_kept, counting_rules
+from service.store.counting import counting_rules
 from service.store.games import chart_of
 from service.store.many import rows_of
 from service.store.readings import read_comment
 from service.store.readings_kept import VoteReader
+from service.store.speaking import comments_as_kept
 from service.store.tables import GameRow, RoundRow
 from service.store.tables_comments import RulingRow
 

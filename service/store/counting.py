@@ -2,48 +2,34 @@
 
 from __future__ import annotations
 
-from collections import defaultdict
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator
 from dataclasses import replace
-from itertools import groupby
-from typing import Any
 
 from sqlmodel import Session, col, select
 
 from service.ballots.reading import Question
-from service.comments.spans import Span
 from service.counting.receipt import is_meant
 from service.counting.result import Ballot, SetAside
-from service.counting.round import ReadComment, RoundInput, RoundRules, Ruling, Runoff
+from service.counting.round import ReadComment, RoundInput, RoundRules, Runoff
 from service.counting.running import Listed, RunningCount
 from service.counting.settle import settle_voter
 from service.errors import NotFound, WrongState
 from service.store.columns import id_of
-from service.store.comments import comment_row, comments_by_id, stored_comments
+from service.store.comments import comment_row, stored_comments
 from service.store.deleted import completes
 from service.store.draw_sources import draw_rules_of
 from service.store.draws import drawn_so_far
 from service.store.games import chart_of
-from service.store.many import as_time, in_parts, rows_of
-from service.store.readings import Asked, Counted, Hosts, Rulings, read_comment
-from service.store.readings_kept import VoteReader, read_by, reading_from
+from service.store.many import in_round, rows_of
+from service.store.plain_voters import count_speaking
+from service.store.readings import Asked, Counted, Hosts, read_comment
+from service.store.readings_kept import VoteReader, read_by
 from service.store.rounds import name_of, rules_of
-from service.store.silent import WRITTEN, count_silent, list_silent
+from service.store.silent import count_silent, list_silent
+from service.store.speaking import rulings_of, voters_of
 from service.store.tables import GameRow, RoundRow
-from service.store.tables_comments import CommentRow, PickRow, RulingRow
+from service.store.tables_comments import PickRow
 from service.store.tables_counting import RevisionRow
-
-#: The comments that decide something or may, each voter's together.
-_SPEAKING = """
-    AND (c.speaks OR c.id IN (SELECT comment_id FROM rulings)) ORDER BY c.voter, c.id
-"""
-_OF_ROUND = f"FROM comments c WHERE c.round_id = :round {_SPEAKING}"
-_COLUMNS = (
-    f"SELECT c.id, c.key, c.voter, c.author, c.author_id, {WRITTEN}, c.reading, c.text, c.older "
-)
-_SPEAKING_ONLY = f"{_COLUMNS} {_OF_ROUND}"
-# The plus keeps SQLite from going through the whole round for a few ids of it.
-_BY_ID = f"{_COLUMNS} FROM comments c WHERE +c.round_id = :round AND c.id IN"
 
 
 def count_stored(
@@ -60,12 +46,16 @@ def count_stored(
     running = RunningCount(round_input, most)
     asked = asked_in(session, game, row)
     is_kept = row.read_by == read_by(asked.question)
-    for of_one_voter in voters_of(session, row, asked, is_kept=is_kept):
-        running.add(of_one_voter)
+    within = in_round(session, id_of(row))
+    if is_kept and most is not None and not asked.complete:
+        count_speaking(session, row, asked, within, running)
+    else:
+        for of_one_voter in voters_of(session, row, asked, is_kept=is_kept):
+            running.add(of_one_voter)
     if is_kept:
-        count_silent(session, id_of(row), asked, round_input.rules, running)
+        count_silent(session, within, asked, running)
         if most != 0:
-            list_silent(session, id_of(row), asked, running, most)
+            list_silent(session, within, asked, running, most)
     result = running.result()
     return Counted(
         round_input,
@@ -130,7 +120,7 @@ def read_comments(
 
     `which` goes on with the query, such as "AND c.voter = :voter".
     """
-    asked, rulings = asked_in(session, game, row), _rulings(session, row)
+    asked, rulings = asked_in(session, game, row), rulings_of(session, row)
     reader = None if row.read_by == read_by(asked.question) else VoteReader(asked.question)
     for one in stored_comments(session, id_of(row), which, **given):
         yield read_comment(one, asked, reader, rulings.get(one.known.key, ()))
@@ -162,77 +152,6 @@ def question_of(game: GameRow, row: RoundRow) -> Question:
     return Question(chart_of(game), row.choices, tuple(row.languages or ()))
 
 
-def voters_of(
-    session: Session, row: RoundRow, asked: Asked, *, is_kept: bool
-) -> Iterator[list[ReadComment]]:
-    """The comments of one voter after the other.
-
-    Where the readings that are kept are good, those that decide nothing are left out; else all
-    are read anew.
-    """
-    rulings = _rulings(session, row)
-    if is_kept and not asked.complete:
-        comments = _as_kept(session, row, asked, rulings)
-    else:
-        reader = None if is_kept else VoteReader(asked.question)
-        which = _SPEAKING if is_kept else "ORDER BY c.voter, c.id"
-        comments = (
-            read_comment(one, asked, reader, rulings.get(one.known.key, ()))
-            for one in stored_comments(session, id_of(row), which)
-        )
-    for _, of_one_voter in groupby(comments, key=lambda one: one.voter):
-        yield list(of_one_voter)
-
-
-def _as_kept(
-    session: Session, row: RoundRow, asked: Asked, rulings: Rulings
-) -> Iterator[ReadComment]:
-    """The comments that may decide something, by what is kept of them alone.
-
-    Only of those that had other words before is all of it needed, to tell which stood.
-    """
-    for part in in_parts(rows_of(session, _SPEAKING_ONLY, _of(row))):
-        ids = [one[0] for one in part if one[-1]]
-        edited = {
-            one.known.key: read_comment(one, asked, None, rulings.get(one.known.key, ()))
-            for one in comments_by_id(session, id_of(row), ids)
-        }
-        for one in part:
-            yield edited[one[1]] if one[-1] else _as_it_is(one, asked, rulings.get(one[1], ()))
-
-
-def _as_it_is(one: Any, asked: Asked, ruled: tuple[Ruling, ...]) -> ReadComment:
-    """A comment by its row alone: it never had other words, and its reading is good."""
-    _, key, voter, author, author_id, earliest, latest, reading, words, _ = one
-    first = as_time(earliest)
-    written = Span(first, first if latest == earliest else as_time(latest))
-    is_host = asked.hosts.are(author_id, author)
-    return ReadComment(key, voter, author, written, reading_from(reading), is_host, ruled, words)
-
-
-def comments_as_kept(
-    session: Session,
-    row: RoundRow,
-    asked: Asked,
-    ids: Sequence[int],
-    rulings: Mapping[int, tuple[Ruling, ...]],
-) -> Iterator[tuple[int, ReadComment]]:
-    """The comments of these ids, where the readings that are kept are good; rulings are by id."""
-    listed = ", ".join(map(str, ids)) or "0"
-    others: list[int] = []
-    for one in rows_of(session, f"{_BY_ID} ({listed})", _of(row)):
-        if one[-1] or asked.complete or one[7] is None:
-            others.append(one[0])
-        else:
-            yield one[0], _as_it_is(one, asked, rulings.get(one[0], ()))
-    for stored in comments_by_id(session, id_of(row), others):
-        yield stored.id, read_comment(stored, asked, None, rulings.get(stored.id, ()))
-
-
-def _of(row: RoundRow) -> dict[str, object]:
-    return {"round": id_of(row)}
-
-
 def counting_rules(row: RoundRow) -> RoundRules:
     """The rules that were frozen when the round opened.
 
@@ -253,22 +172,6 @@ def counting_rules(row: RoundRow) -> RoundRules:
         tie_breaks=rules.tie_breaks,
         draw=draw_rules_of(row),
     )
-
-
-def _rulings(session: Session, row: RoundRow) -> Rulings:
-    """The host's rulings by the keys of their comments, oldest first."""
-    found: dict[str, list[Ruling]] = defaultdict(list)
-    joined = (
-        select(CommentRow.key, RulingRow)
-        .join(RulingRow, col(RulingRow.comment_id) == col(CommentRow.id))
-        .where(col(CommentRow.round_id) == id_of(row))
-        .order_by(col(RulingRow.id))
-    )
-    for key, ruled in session.exec(joined):
-        found[key].append(
-            Ruling(tuple(ruled.pages), ruled.reason, ruled.at, ruled.withdraws, ruled.in_time)
-        )
-    return {key: tuple(rulings) for key, rulings in found.items()}
 
 
 def _pick(session: Session, row: RoundRow) -> tuple[int, str] | None:

@@ -13,8 +13,8 @@ from service.errors import WrongState
 from service.mystery.guess import GUESS_OUTCOMES, GuessReading
 from service.store.columns import id_of
 from service.store.many import rows_of
+from service.store.preparing import Waiting
 from service.store.rounds import name_of as name_of_round
-from service.store.staging import Waiting
 from service.store.tables import GameRow, RoundRow
 from service.store.tables_forgotten import ForgottenGameRow, ForgottenVoterRow
 
@@ -31,13 +31,16 @@ class Forgotten:
     voters: Mapping[tuple[bool, str], ForgottenVoterRow]
     _known: dict[tuple[str, str | None], bool] = field(default_factory=dict)
 
+    def __bool__(self) -> bool:
+        """Whether it has forgotten anything."""
+        return bool(self.voters)
+
     def has(self, waiting: Waiting) -> bool:
         """Whether a comment of an export was forgotten or is a forgotten voter's."""
-        if waiting[1] in self.keys:
+        key, _, *who_wrote = waiting[1][:4]
+        if key in self.keys:
             return True
-        if not self.voters:
-            return False
-        who = (waiting[3], waiting[4])
+        who = (who_wrote[0], who_wrote[1])
         known = self._known.get(who)
         if known is None:
             known = self._known[who] = self._is_voters(*who)

@@ -13,29 +13,27 @@ from sqlmodel import Session
 
 from service.comments.comment import Comment
 from service.comments.identity import merge_batch
-from service.comments.links import links_of_known
 from service.comments.versions import name_of
 from service.store.columns import id_of
 from service.store.comments import (
-    NEW_COLUMNS,
     StoredComment,
     keep_changed_comments,
     keep_new_comments,
     stored_comments,
 )
-from service.store.forgotten import forgotten_in
+from service.store.forgotten import Forgotten, forgotten_in
 from service.store.leftovers import Leftovers, Part
-from service.store.many import add_many, in_parts, next_ids
+from service.store.many import add_many, in_parts
+from service.store.preparing import ROW, Links, Row, Waiting, comment_in
 from service.store.rereading import read_anew
-from service.store.staging import Staged, Tell, Waiting, comment_in
+from service.store.shared_links import Shared
+from service.store.staging import Staged, Tell
 from service.store.tables import RoundRow
 from service.store.tables_comments import BatchRow
 
 #: From so many comments on, SQLite is given more memory than it takes by itself.
 _LARGE = 50_000
-_CACHE = 16_000
-#: How many rows of a batch are written between two words of progress.
-_ROWS = 2_000
+_CACHE = 28_000
 
 
 @dataclass(slots=True)
@@ -57,35 +55,49 @@ def keep_comments(
     kept, forgotten = Kept(), forgotten_in(session, row)
     with closing(Leftovers()) as left, _room(session, staged.count):
         _find_known(session, row, staged, left)
-        fresh: list[Waiting] = []
-        for place, one in enumerate(staged.waiting(), 1):
-            if forgotten.has(one):
-                kept.forgotten += 1
-            elif staged.is_shared(one):
-                left.add(tuple(filter(staged.shared.is_shared, one[0])), one)
-            else:
-                fresh.append(one)
-            if len(fresh) == _ROWS:
-                _add_fresh(session, batch, fresh, kept)
-                fresh = []
-                tell("storing", place, staged.count)
-        _add_fresh(session, batch, fresh, kept)
-        done = staged.count
+        staged.shared.forget_once()
+        done = 0
+        for waiting in staged.parts():
+            done += len(waiting)
+            fresh = _without_forgotten(waiting, forgotten, kept) if forgotten else waiting
+            _add_fresh(session, batch, _without_shared(fresh, staged.shared, left), kept)
+            tell("storing", done, staged.count)
         for part in left.parts():
+            _add_fresh(session, batch, [one for _, one in part.alone], kept)
             _merge(session, batch, staged, part, kept)
             tell("merging", done, staged.count)
     return kept
 
 
-def _add_fresh(session: Session, batch: BatchRow, fresh: Sequence[Waiting], kept: Kept) -> None:
-    ids = next_ids(session, "comments", len(fresh))
-    made_by = (batch.round_id, id_of(batch))
-    rows = [(number, *made_by, *one[1:]) for number, one in zip(ids, fresh, strict=True)]
-    add_many(session, "comments", NEW_COLUMNS, rows)
+def _without_forgotten(
+    waiting: Sequence[Waiting], forgotten: Forgotten, kept: Kept
+) -> list[Waiting]:
+    left = [one for one in waiting if not forgotten.has(one)]
+    kept.forgotten += len(waiting) - len(left)
+    return left
+
+
+def _without_shared(waiting: Sequence[Waiting], shared: Shared, left: Leftovers) -> list[Row]:
+    """The rows of those that are new; what may have to do with another comment is left over."""
+    fresh, any_shared = [], shared.any_shared
+    for one in waiting:
+        if any_shared(one[0]):
+            left.add(tuple(link for link in one[0] if any_shared((link,))), one)
+        else:
+            fresh.append(one[1])
+    return fresh
+
+
+def _add_fresh(session: Session, batch: BatchRow, fresh: Sequence[Row], kept: Kept) -> None:
+    add_many(
+        session, "comments", ROW, fresh, {"round_id": batch.round_id, "batch_id": id_of(batch)}
+    )
     kept.new += len(fresh)
 
 
 def _merge(session: Session, batch: BatchRow, staged: Staged, part: Part, kept: Kept) -> None:
+    if not part.waiting:
+        return
     known = {one.known.key: one for one in _with_ids(session, batch, part.known)}
     comments = [comment_in(one) for one in part.waiting]
     before = (one.known for one in known.values())
@@ -101,22 +113,20 @@ def _merge(session: Session, batch: BatchRow, staged: Staged, part: Part, kept: 
 
 def _remembering(part: Part, staged: Staged) -> Callable[[str], tuple[str, bool]]:
     """Reads words as they are kept, those of the part without reading them once more."""
-    read = {one[-3]: (one[-2], one[-1]) for one in part.waiting}
+    read = {one[-3]: (one[-2], one[-1]) for _, one in part.waiting}
     return lambda words: read.get(words) or staged.reader.read(words)
 
 
 def _find_known(session: Session, row: RoundRow, staged: Staged, left: Leftovers) -> None:
     """Leave over all known comments that one of the batch may be."""
-    shared = staged.shared
+    shared, links = staged.shared, Links()
     may_be = _names_in(staged) if staged.count < _LARGE else None
     for one in stored_comments(session, id_of(row), "ORDER BY c.id"):
         if one.is_forgotten or (may_be is not None and not may_be(one.known.comment)):
             continue
-        links = {hash(link) & shared.mask for link in links_of_known(one.known)}
-        met = tuple(link for link in links if shared.has(link))
-        for link in met:
-            shared.add(link)
+        met = tuple(filter(shared.has, links.of_known(one.known)))
         if met:
+            shared.add(met)
             left.add(met, one.id)
 
 
@@ -125,10 +135,11 @@ def _names_in(staged: Staged) -> Callable[[Comment], bool]:
     ids: set[str | None] = set()
     authors: set[str | None] = set()
     names: set[str] = set()
-    for one in staged.waiting():
-        ids.add(one[5])
-        authors.add(one[4])
-        names.add(name_of(one[3]))
+    for part in staged.parts():
+        for _, (_, _, author, author_id, source_id, *_) in part:
+            ids.add(source_id)
+            authors.add(author_id)
+            names.add(name_of(author))
     for told in (ids, authors):
         told.discard(None)
 
@@ -157,3 +168,4 @@ def _room(session: Session, count: int) -> Iterator[None]:
         yield
     finally:
         connection.exec_driver_sql(f"PRAGMA cache_size = {before}")
+        connection.exec_driver_sql("PRAGMA shrink_memory")

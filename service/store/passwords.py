@@ -13,7 +13,6 @@ from argon2 import PasswordHasher
 from argon2.exceptions import InvalidHashError, VerificationError
 from sqlalchemy import case
 from sqlmodel import Session, col, update
-from zxcvbn import zxcvbn
 
 from service.errors import BadPassword, SignInRefused, TooManyTries
 from service.store.desk import begin_session, end_sessions
@@ -137,6 +136,9 @@ def _check(password: str) -> None:
             "the password is made of words that anybody would try here",
             "take three or four words that have nothing to do with the desk",
         )
+    # Loaded when it is needed: its lists of words take much memory, and passwords are seldom set.
+    from zxcvbn import zxcvbn  # noqa: PLC0415
+
     if zxcvbn(password[:_LOOKED_AT], list(CONTEXT_WORDS))["score"] < _STRONG_ENOUGH:
         raise BadPassword(
             "the password is one that is guessed early",

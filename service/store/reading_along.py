@@ -1,80 +1,93 @@
-"""Votes of a large export read on a second processor, by a process of this program's own.
+"""Comments of a large export prepared on a second processor, by a process of this program's own.
 
 It is started as a plain program with pipes to it, which is alike on every system and does not
-depend on what started this one. Where it cannot be had, or ends, everything is read here.
+depend on what started this one. Where it cannot be had, or ends, everything is done here.
 """
 
 from __future__ import annotations
 
+import gc
 import marshal
 import os
 import pickle
 import subprocess
 import sys
+from collections.abc import Sequence
 from concurrent.futures import CancelledError, Future, ThreadPoolExecutor
 from dataclasses import dataclass
 from pathlib import Path
 from typing import IO
 
 from service.ballots.reading import Question
+from service.comments.told import Told
+from service.store.preparing import Preparing
 from service.store.readings_kept import VoteReader
+from service.store.shared_links import Shared
 
-#: A reading as it is kept, and whether it may decide anything.
-Kept = tuple[str, bool]
 #: From so many bytes on a helper is worth its start.
 WORTH_IT = 5_000_000
-#: How many parts wait for the helper at most; what comes then is read here.
+#: How many parts wait for the helper at most; what comes then is done here.
 _QUEUE = 2
 _LENGTH = 8
 _ROOT = Path(__file__).parents[2]
+#: What goes wrong where a helper has ended.
+_ENDED = (OSError, EOFError, ValueError, CancelledError)
 
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """The words of some comments, with their readings, or who will have them."""
+    """Some comments, with what was made of them, packed, or who will have it."""
 
-    words: list[str]
-    known: dict[str, Kept]
-    asked: list[str]
-    answer: Future[list[Kept]] | None
+    comments: list[Told]
+    made: bytes
+    answer: Future[bytes] | None
 
 
 class ReadingAlong:
-    """Reads the words of one part of an export after the other; close it in the end."""
+    """Prepares one part of an export after the other; close it in the end.
 
-    def __init__(self, reader: VoteReader, size: int) -> None:
+    What the comments share is noted in `shared`, or by the helper, which tells it in the end.
+    """
+
+    def __init__(self, reader: VoteReader, size: int, shared: Shared) -> None:
         """For an export of `size` bytes."""
-        self._reader = reader
-        self._waiting: list[Future[list[Kept]]] = []
+        self._preparing = Preparing(reader)
+        self._shared = shared
+        self._waiting: list[Future[bytes]] = []
         self._helper: Helper | None = None
+        self._has_ended = False
         if size >= WORTH_IT and (os.cpu_count() or 1) > 1:
-            self._helper = Helper(reader.question)
+            self._helper = Helper(reader.question, shared.size)
 
-    def begin(self, words: list[str]) -> Part:
-        """Have some words read, here or beside."""
-        known: dict[str, Kept] = {}
-        asked = [one for one in dict.fromkeys(words) if not self._take_known(one, known)]
+    def begin(self, comments: list[Told]) -> Part:
+        """Have some comments prepared, here or beside."""
         self._waiting = [one for one in self._waiting if not one.done()]
-        if self._helper is not None and asked and len(self._waiting) < _QUEUE:
-            answer = self._helper.ask(asked)
+        if self._helper is not None and len(self._waiting) < _QUEUE:
+            answer = self._helper.ask(comments)
             self._waiting.append(answer)
-            return Part(words, known, asked, answer)
-        for one in asked:
-            known[one] = self._reader.read(one)
-        return Part(words, known, [], None)
+            return Part(comments, b"", answer)
+        return Part(comments, self._prepared(comments), None)
 
-    def end(self, part: Part) -> list[Kept]:
-        """The readings of a part's words, in their order."""
-        if part.answer is not None:
+    def end(self, part: Part) -> bytes:
+        """The comments of a part as they wait to be stored, in their order, packed."""
+        if part.answer is None:
+            return part.made
+        try:
+            return part.answer.result()
+        except _ENDED:
+            self._has_ended = True
+            self.close()
+            return self._prepared(part.comments)
+
+    def finish(self) -> bool:
+        """Note what the helper found shared; False where it cannot tell any more."""
+        if self._helper is not None:
             try:
-                answered = part.answer.result()
-            except (OSError, EOFError, ValueError, CancelledError):
-                self.close()
-                answered = [self._reader.read(one) for one in part.asked]
-            for one, kept in zip(part.asked, answered, strict=True):
-                part.known[one] = kept
-                self._reader.remember(one, kept)
-        return [part.known[one] for one in part.words]
+                self._shared.add_once(self._helper.ask([]).result())
+                self._shared.add_more(self._helper.ask([]).result())
+            except _ENDED:
+                self._has_ended = True
+        return not self._has_ended
 
     def close(self) -> None:
         """Let the helper go."""
@@ -82,17 +95,22 @@ class ReadingAlong:
             self._helper.close()
             self._helper = None
 
-    def _take_known(self, words: str, known: dict[str, Kept]) -> bool:
-        kept = self._reader.remembered(words)
-        if kept is not None:
-            known[words] = kept
-        return kept is not None
+    def _prepared(self, comments: Sequence[Told]) -> bytes:
+        return prepared(self._preparing, comments, self._shared)
+
+
+def prepared(preparing: Preparing, comments: Sequence[Told], shared: Shared) -> bytes:
+    """Comments as they wait to be stored, packed; what they share is noted."""
+    made = preparing.prepare(comments)
+    for links, _ in made:
+        shared.add(links)
+    return marshal.dumps(made)
 
 
 class Helper:
-    """A process that reads words as votes. What it is asked it answers in turn."""
+    """A process that prepares comments. What it is asked it answers in turn."""
 
-    def __init__(self, question: Question) -> None:
+    def __init__(self, question: Question, size: int) -> None:
         self._process = subprocess.Popen(  # noqa: S603 - this program itself
             [sys.executable, "-m", __name__],
             stdin=subprocess.PIPE,
@@ -101,11 +119,14 @@ class Helper:
             cwd=_ROOT,
         )
         self._asking = ThreadPoolExecutor(1)
-        self._first = pickle.dumps(question)
+        self._first = pickle.dumps((question, size))
 
-    def ask(self, words: list[str]) -> Future[list[Kept]]:
-        """The readings of some words, when they are there; OSError or EOFError if it has ended."""
-        return self._asking.submit(self._exchange, words)
+    def ask(self, comments: list[Told]) -> Future[bytes]:
+        """What is made of comments, packed; of none, the maps of what all before them share.
+
+        OSError or EOFError if the process has ended.
+        """
+        return self._asking.submit(self._exchange, comments)
 
     def close(self) -> None:
         """End the process: nothing is asked any more."""
@@ -113,16 +134,15 @@ class Helper:
         self._process.kill()
         self._process.communicate()
 
-    def _exchange(self, words: list[str]) -> list[Kept]:
+    def _exchange(self, comments: list[Told]) -> bytes:
         told, heard = self._process.stdin, self._process.stdout
         if told is None or heard is None:
             raise EOFError
         if self._first:
             _send(told, self._first)
             self._first = b""
-        _send(told, marshal.dumps(words))
-        answered: list[Kept] = marshal.loads(_received(heard))  # noqa: S302 - of our own process
-        return answered
+        _send(told, marshal.dumps(comments))
+        return _received(heard)
 
 
 def _send(to: IO[bytes], packed: bytes) -> None:
@@ -142,12 +162,19 @@ def _received(by: IO[bytes]) -> bytes:
 
 def answer(asked: IO[bytes], told: IO[bytes]) -> None:
     """Answer what is asked until the other side ends."""
+    question: Question
     try:
-        question: Question = pickle.loads(_received(asked))  # noqa: S301 - from our own process
-        reader = VoteReader(question)
-        while True:
-            words: list[str] = marshal.loads(_received(asked))  # noqa: S302 - the same
-            _send(told, marshal.dumps([reader.read(one) for one in words]))
+        question, size = pickle.loads(_received(asked))  # noqa: S301 - from our own process
+        preparing, shared = Preparing(VoteReader(question)), Shared(size)
+        is_first = True
+        while comments := marshal.loads(_received(asked)):  # noqa: S302 - the same
+            _send(told, prepared(preparing, comments, shared))
+            if is_first:
+                gc.freeze()  # the tables of languages need not be gone through again and again
+                is_first = False
+        _send(told, shared.once)
+        _received(asked)
+        _send(told, shared.more)
     except (EOFError, OSError):
         return
 

@@ -25,6 +25,12 @@ def write_corpus(folder: Path, *lines: object) -> Path:
     return path
 
 
+INTAKE = re.compile(
+    r"intake, 400 rows: \d+\.\d s \(\d+\.\d µs a row; reading and staging \d+\.\d s, storing \d+\.\d s, "
+    r"settling \d+\.\d s\), floor \d+\.\d s \(\d+\.\d\d µs\), ratio \d+\.\d; "
+    r"processors worked \d+\.\d s here and \d+\.\d s beside, where the floor took \d+\.\d s; "
+    r"memory at most \d+ MB here and \d+ MB beside"
+)
 PAGE = re.compile(
     r"[a-z' ]+, 300 comments stored, \d+ kB: \d+\.\d\d ms \(99 of 100 within \d+\.\d\d, "
     r"the first \d+\), bare route \d+\.\d\d ms, ratio \d+\.\d \(at most \d+\)"
@@ -139,3 +145,10 @@ def test_a_file_that_is_no_corpus_of_votes_is_one_sentence(
     assert (told.returncode, told.stdout) == (2, "")
     [sentence] = sentences(told.stderr)
     assert said in sentence
+
+
+def test_intake_tells_its_ratio_to_the_floor_and_what_it_took() -> None:
+    told = run_script("bench.py", "intake", "--rows", "400")
+    assert told.returncode == 0, told.stderr
+    assert INTAKE.fullmatch(told.stdout.strip())
+    assert "400 rows" in told.stderr

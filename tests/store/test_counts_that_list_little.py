@@ -27,6 +27,8 @@ def some() -> list[Comment]:
     """Votes, chat, the host's own, late and early ones, and times that cannot be told."""
     talk = ("13 please", "what a lovely thread", "12 or 40", "page 21", "hello all")
     plain = [comment(f"Viewer {n % 17}", f"{talk[n % 5]}", n - 3) for n in range(60)]
+    plain += [comment(f"Steady {n % 5}", f"page {n % 7 + 2} please", n * 1.5) for n in range(12)]
+    plain += [comment("At Once", f"page {page} please", 9) for page in (3, 4)]
     wide = Span(after(-1), after(1))
     vague = [replace(comment(f"Vague {n}", talk[n % 5]), posted=wide) for n in range(10)]
     return [*plain, *vague, comment("Island Guild", "Which page?", 0.5), comment("", "hello", 5)]

@@ -1,0 +1,120 @@
+"""Comments of an export made into rows, as far as that can be done before the database is asked.
+
+Whoever reads the export hands over tuples of text, a part of it at a time, so that another process
+can do this as well (reading_along.py).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from typing import Any, NamedTuple
+from zlib import crc32
+
+from service.comments.comment import Comment
+from service.comments.matching import NOBODY, Author, authors_called
+from service.comments.told import Told, as_text, comment_told
+from service.comments.versions import KnownComment, key_of, key_of_id, name_of, wording
+from service.store.readings_kept import VoteReader
+
+#: A comment that waits to be stored: its links as numbers, and its row from `key` on (`ROW`).
+Row = tuple[Any, ...]
+Waiting = tuple[tuple[int, ...], Row]
+ROW = (
+    *("key", "voter", "author", "author_id", "source_id", "reply_to", "place"),
+    *("posted_earliest", "posted_latest", "edited_earliest", "edited_latest"),
+    *("text", "reading", "speaks"),
+)
+#: How many authors are remembered: many more would take more memory than they save time.
+_MOST_AUTHORS = 5_000
+
+
+def comment_in(waiting: Waiting) -> Comment:
+    """The comment that waits."""
+    return comment_told(waiting[1][2:12])
+
+
+class Preparing:
+    """Makes rows of comments, and reads them as votes."""
+
+    def __init__(self, reader: VoteReader) -> None:
+        self._reader = reader
+        self._links = Links()
+
+    def prepare(self, part: Sequence[Told]) -> list[Waiting]:
+        """What is to be stored of these comments."""
+        read, links = self._reader.read, self._links
+        called, links_of = links.called, links.of
+        made = []
+        for told in part:
+            author, author_id, source_id, _, _, earliest, latest, _, _, text = told
+            key = key_of_id(source_id) if source_id else key_of(comment_told(told))
+            writer = called(author, author_id)
+            second = earliest if earliest == latest else None
+            shares = links_of(writer, source_id, second, (wording(text),))
+            voter = author_id or writer.name or f"unnamed {key}"
+            made.append((shares, (key, voter, *told, *read(text))))
+        return made
+
+
+class Writer(NamedTuple):
+    """An author: the name as names are compared, and a number for each way to know them."""
+
+    name: str
+    numbers: tuple[int, ...]
+
+
+class Links:
+    """What comments share (comments/links.py) as numbers, alike in every process.
+
+    Python's own hash of text differs from process to process, that of numbers does not. Two links
+    that are not the same may have one number, but seldom do.
+    """
+
+    def __init__(self) -> None:
+        self._writers: dict[tuple[str, str | None], Writer] = {}
+
+    def called(self, author: str, author_id: str | None) -> Writer:
+        """The author of this name and id."""
+        known = self._writers.get((author, author_id))
+        if known is None:
+            if len(self._writers) >= _MOST_AUTHORS:
+                self._writers.clear()
+            numbers = tuple(map(_number_of_author, authors_called(author, author_id)))
+            known = self._writers[author, author_id] = Writer(name_of(author), numbers)
+        return known
+
+    def of(
+        self, writer: Writer, source_id: str | None, second: str | None, said: Iterable[str]
+    ) -> tuple[int, ...]:
+        """Of a comment with this wording; `second` is its exact time as text, if it has one."""
+        # What is told apart by how many numbers are hashed together is never mixed up.
+        found = [hash((_number(source_id),))] if source_id else []
+        for each in said:
+            words = _number(each)
+            for whose in writer.numbers:
+                found.append(hash((whose, words)))  # noqa: PERF401 - faster for one or two
+        if second is not None:
+            at = crc32(second.encode("ascii"))
+            for whose in writer.numbers:
+                if whose != _NOBODYS:
+                    found.append(hash((whose, at, 0)))  # noqa: PERF401
+        return tuple(found)
+
+    def of_known(self, known: KnownComment) -> tuple[int, ...]:
+        """Of a known comment, by all words that it was seen with."""
+        one = known.comment
+        second = as_text(one.posted.earliest) if one.posted.is_exact else None
+        said = dict.fromkeys(wording(version.text) for version in known.versions)
+        return self.of(self.called(one.author, one.author_id), one.id, second, said)
+
+
+def _number(text: str) -> int:
+    packed = text.encode("utf-8", "surrogatepass")
+    return crc32(packed) | len(packed) << 32
+
+
+def _number_of_author(author: Author) -> int:
+    return _number("\0".join(author))
+
+
+_NOBODYS = _number_of_author(NOBODY)

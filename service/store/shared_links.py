@@ -1,0 +1,76 @@
+"""Which of very many links occur more than once, in two bit maps."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+#: Maps are put together a piece at a time, since whole numbers of that size take much memory.
+_PIECE = 1 << 16
+
+
+class Shared:
+    """Which links occur more than once. It may say so of a few that do not."""
+
+    def __init__(self, size: int) -> None:
+        """For about `size` comments."""
+        self.size = size
+        bits = min(max(64 * size, 1 << 16), 1 << 26)
+        self.mask = (1 << (bits - 1).bit_length()) - 1
+        self._once = bytearray((self.mask + 1) >> 3)
+        self._more = bytearray((self.mask + 1) >> 3)
+
+    def add(self, links: Iterable[int]) -> None:
+        """Count each of the links once more."""
+        once, mask = self._once, self.mask
+        for each in links:
+            link = each & mask
+            place, bit = link >> 3, 1 << (link & 7)
+            if once[place] & bit:
+                self._more[place] |= bit
+            else:
+                once[place] |= bit
+
+    @property
+    def once(self) -> bytes:
+        """The map of the links that occurred, to be put together with another's of the same size."""
+        return bytes(self._once)
+
+    @property
+    def more(self) -> bytes:
+        """The map of those that occurred more than once."""
+        return bytes(self._more)
+
+    def add_once(self, once: bytes) -> None:
+        """Count each link of such a map once more."""
+        for start in range(0, len(once), _PIECE):
+            piece = slice(start, start + _PIECE)
+            own, theirs = (int.from_bytes(one[piece], "little") for one in (self._once, once))
+            more = int.from_bytes(self._more[piece], "little") | own & theirs
+            size = len(once[piece])
+            self._more[piece] = more.to_bytes(size, "little")
+            self._once[piece] = (own | theirs).to_bytes(size, "little")
+
+    def add_more(self, more: bytes) -> None:
+        """Note that each link of such a map occurred more than once."""
+        for start in range(0, len(more), _PIECE):
+            piece = slice(start, start + _PIECE)
+            own, theirs = (int.from_bytes(one[piece], "little") for one in (self._more, more))
+            self._more[piece] = (own | theirs).to_bytes(len(more[piece]), "little")
+
+    def has(self, link: int) -> bool:
+        """Whether the link occurred."""
+        link &= self.mask
+        return bool(self._once[link >> 3] & 1 << (link & 7))
+
+    def forget_once(self) -> None:
+        """Keep only which links occurred more than once, which is half of the memory."""
+        self._once = bytearray()
+
+    def any_shared(self, links: Sequence[int]) -> bool:
+        """Whether one of the links occurred more than once."""
+        more, mask = self._more, self.mask
+        for each in links:
+            link = each & mask
+            if more[link >> 3] >> (link & 7) & 1:
+                return True
+        return False
