@@ -1,14 +1,14 @@
 """Batches that can be taken back
 
-Revision ID: 0090
-Revises: 0080
+Revision ID: 0100
+Revises: 0090
 """
 
 import sqlalchemy as sa
 from alembic import op
 
-revision = "0090"
-down_revision = "0080"
+revision = "0100"
+down_revision = "0090"
 branch_labels = None
 depends_on = None
 
