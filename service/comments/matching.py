@@ -30,7 +30,9 @@ def collapse(batch: Iterable[Comment]) -> list[Shown]:
         else:
             # Where nobody is named, the same words at one time may be two people's.
             whose = comment.place if authors_of(comment) == (NOBODY,) else ""
-            said = (voter_of(comment), wording(comment.text), comment.posted, whose)
+            # A name may be written as another writer's id is.
+            has_id = comment.author_id is not None
+            said = (voter_of(comment), has_id, wording(comment.text), comment.posted, whose)
             without.setdefault(said, comment)
     shown = [item for comments in with_id.values() for item in _of_one_id(comments)]
     shown += [(comment,) for comment in without.values()]

@@ -85,9 +85,9 @@ def key_of(comment: Comment) -> str:
     """
     if comment.id:
         return key_of_id(comment.id)
-    return _digest(
-        voter_of(comment), wording(comment.text), _said(comment.posted), _said(comment.written)
-    )
+    # A name may be written as another writer's id is: they are two, and their keys are.
+    whose = ("author id", comment.author_id) if comment.author_id else (voter_of(comment),)
+    return _digest(*whose, wording(comment.text), _said(comment.posted), _said(comment.written))
 
 
 def key_of_id(source_id: str) -> str:

@@ -213,3 +213,17 @@ def test_a_time_of_microseconds_and_a_span_come_back_exact(database: Database, g
     vague = replace(comment("Odd", "9", id="o1"), posted=wide)
     handed_in(database, game, delivery([vague]))
     assert kept(database, game)["o1"].comment.posted == wide
+
+
+@pytest.mark.parametrize("together", [True, False])
+def test_a_name_that_is_written_as_anothers_id_is_another_writers(
+    database: Database, game: str, *, together: bool
+) -> None:
+    open_first_round(database, game)
+    named = comment("maren", "13", 1)
+    known = replace(comment("Maren Odd", "13", 1), author_id="maren")
+    batches = [[named, known]] if together else [[named], [known]]
+    reports = [handed_in(database, game, delivery(batch)) for batch in batches]
+    assert sum(report.new for report in reports) == 2
+    again = handed_in(database, game, delivery([known, named], copied=30))
+    assert figures(again) == (0, 0, 2, False)
