@@ -16,6 +16,7 @@ from functools import cache
 
 from service.ballots.language import Language, Phrase
 from service.ballots.languages import LANGUAGES
+from service.ballots.lexicon import heads_of, parted_number
 from service.ballots.met import Met
 from service.ballots.numerals import ROMANS
 from service.ballots.scanning import STRETCHED
@@ -26,7 +27,17 @@ from service.ballots.tellings import ENGLISH, Telling, tellings
 _PIECES = re.compile(r"[a-z]+(?:'[a-z]+)*|[\d>~<]")
 _OTHER_LETTER = re.compile(r"[^\W\d_\x00-\x7f]")
 #: Every rule that reads a comment without a number or a whole place begins with one of these.
-_DECIDING = ("withdrawn", "abstaining", "pointing", "kinds", "row", "column", "told_from_last")
+_DECIDING = (
+    "withdrawn",
+    "abstaining",
+    "pointing",
+    "own_facts",
+    "described",
+    "kinds",
+    "row",
+    "column",
+    "told_from_last",
+)
 #: The same of places; left and right are no place without one of these.
 _PLACING = ("first", "last", "corner", "middle", "top", "bottom")
 #: Words of much chat: a phrase is watched for by another word of it where it has one.
@@ -45,10 +56,12 @@ class Watch:
     words: frozenset[str]
     #: Words that tell something only together, by the longest of them that is no everyday word.
     together: dict[str, list[frozenset[str]]]
-    #: Number words of any language, for short comments.
+    #: Number words of any language, and what names stand behind ("comme"), for short comments.
     numerals: frozenset[str]
     #: Beside these a roman numeral names a page.
     pages: frozenset[str]
+    #: Words that may be glued to a number word.
+    heads: frozenset[str]
     #: Words of much chat that are looked at more closely: the longest above, roman numerals.
     closely: frozenset[str]
     #: What each part of a comment tells.
@@ -76,6 +89,7 @@ def is_chat(text: str, plain: str, switched_on: tuple[str, ...]) -> bool:
 #: What a part of a comment tells, as counts that are added up: how many words it has, and how many
 #: of them are number words, are looked at more closely, are watched for; the last is for letters of
 #: other scripts and words with a letter said for longer ("seventeeen" is a number).
+_NO_NUMBER = ("", "")
 _NUMERAL, _CLOSELY, _WATCHED, _MAY_BE_ANYTHING = (1 << bits for bits in (20, 40, 60, 80))
 
 
@@ -87,7 +101,7 @@ def _told_by(part: str, watch: Watch) -> int:
     told = len(pieces)
     for piece in pieces:
         told += _NUMERAL * (piece in watch.numerals) + _CLOSELY * (piece in watch.closely)
-        told += _WATCHED * (piece in watch.words)
+        told += _WATCHED * (parted_number(piece, watch.words, watch.heads) != _NO_NUMBER)
     return told
 
 
@@ -134,8 +148,10 @@ def watch_of(switched_on: tuple[str, ...]) -> Watch:
     return Watch(
         frozenset(words),
         dict(together),
-        frozenset(word for word, told in tellings().items() if told.numeral_of),
+        frozenset(word for word, told in tellings().items() if told.numeral_of)
+        | {phrase[0] for phrase in _phrases(home, ("as_named",))},
         frozenset(word for phrase in _phrases(home, ("page",)) for word in phrase),
+        heads_of(home),
         ROMANS | together.keys(),
     )
 

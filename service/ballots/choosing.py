@@ -7,15 +7,17 @@ from dataclasses import dataclass
 from service.ballots import stands
 from service.ballots.case import SMALL_TALK, THE_WORD
 from service.ballots.corrections import correct
-from service.ballots.elsewhere import BELONGS, MEASURED, NAMES_ELSE, SOMEBODYS_AGE
+from service.ballots.counted import MEASURED
+from service.ballots.cues import NUMBER_OF_ELSE, NUMBER_SAID
+from service.ballots.elsewhere import BELONGS, NAMES_ELSE, SOMEBODYS_AGE
 from service.ballots.lexicon import bits_of
 from service.ballots.lists import back_to_the_question, join_ranges, link_lists
 from service.ballots.mentions import Mention
 from service.ballots.numbered import read_numbering
 from service.ballots.scanning import SOFT
 from service.ballots.scene import Scene
-from service.ballots.sums import join_sums
-from service.ballots.voices import VOICES, read_voices
+from service.ballots.sums import add_up, join_sums
+from service.ballots.voices import VOICES, doubt_the_told, read_voices
 
 #: Rules by which a number word is no number: they make no talk of numbers.
 _JUST_WORDS = frozenset({SMALL_TALK, THE_WORD, "an ordinal without a page word"})
@@ -48,9 +50,12 @@ def weigh(scene: Scene, mentions: list[Mention]) -> None:
     if present & VOICES or scene.quoted:
         read_voices(scene, mentions)
     if several:
+        doubt_the_told(scene, mentions)
         link_lists(scene, mentions)
     _raise_called(scene, mentions)
     if several:
+        add_up(mentions)
+        _doubt_numbers_of_else(mentions)
         rules = {one.rule for one in mentions if one.standing == stands.OTHER}
         if not rules.isdisjoint(_TOLD_BEFORE):
             _doubt_repeats(scene, mentions)
@@ -80,12 +85,29 @@ def _doubt_repeats(scene: Scene, mentions: list[Mention]) -> None:
     measured = set[int | None]()
     for one in mentions:
         again = one.value in told or (one.value in measured and _is_an_echo(scene, one))
-        if again and stands.BARE <= one.standing <= stands.ALONE:
-            own = one.first > 0 and scene.begins("own_voice", one.first - 1)
-            if not own:
-                one.standing, one.rule = stands.UNSURE, "told before as something else"
+        bare = stands.BARE <= one.standing <= stands.ALONE
+        if again and bare and not _is_concluded(scene, one):
+            one.standing, one.rule = stands.UNSURE, "told before as something else"
         if one.standing == stands.OTHER and one.rule == MEASURED:
             measured.add(one.value)
+
+
+def _is_concluded(scene: Scene, mention: Mention) -> bool:
+    """As in "I live at 28 so obviously 28", "43 because my sister is 43"."""
+    if mention.first == 0:
+        return scene.begins("because", mention.after) > 0
+    at = mention.first - 1
+    while at > 0 and scene.lexicon.before(scene.tokens, at)[0] == "fillers":
+        at -= 1
+    return scene.begins("own_voice", at) > 0
+
+
+def _doubt_numbers_of_else(mentions: list[Mention]) -> None:
+    """As in "Attempt number 4 at knots. Number 4!!": still the number of the same thing."""
+    named = {one.value for one in mentions if one.rule == NUMBER_OF_ELSE}
+    for one in mentions if named else ():
+        if one.value in named and one.rule == NUMBER_SAID:
+            one.standing, one.rule = stands.UNSURE, NUMBER_OF_ELSE
 
 
 def _is_somebodys(mention: Mention) -> bool:

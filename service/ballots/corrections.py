@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from service.ballots import stands
-from service.ballots.elsewhere import OF_OTHERS, RULED_OUT
+from service.ballots.elsewhere import NAMES_ELSE, OF_OTHERS, RULED_OUT
 from service.ballots.lexicon import bits_of
 from service.ballots.mentions import Mention
 from service.ballots.scanning import END, WORD
@@ -16,16 +16,21 @@ _REPLACES = "put in another page's stead"
 _REPLACING_REACH = 5
 _REPLACING = bits_of("replacing")
 _CORRECTING = bits_of("correction", "soft_correction")
+_CONDITIONS = bits_of("if_words")
 _CONCLUDING = bits_of("concluding")
+#: Rules by which a number beside a verb of changing may yet be a page: "12 in 14 ändern".
+_MAY_BE = OF_OTHERS | {NAMES_ELSE}
 _CORRECTED = frozenset({stands.UNSURE, stands.BARE, stands.ALONE})
 
 
 def correct(scene: Scene, mentions: list[Mention]) -> None:
     """Strike the mentions that the writer takes back, and raise what stands in their stead."""
     present = scene.present
+    if present & _CONDITIONS:
+        _stand_in(scene, mentions)
     if present & _REPLACING:
         _replace(scene, mentions)
-    if present & _CORRECTING:
+    if present & _CORRECTING or "*" in scene.own:
         _correct(scene, mentions)
     if present & _CONCLUDING:
         _conclude(scene, mentions)
@@ -37,7 +42,8 @@ def _replace(scene: Scene, mentions: list[Mention]) -> None:
     for left, right in pairwise(mentions):
         if left.value is None or right.value is None or not _may_be_replaced(scene, left, right):
             continue
-        if not scene.has("replacing", left.first - _REPLACING_REACH, left.first):
+        ahead = scene.has("replacing", left.first - _REPLACING_REACH, left.first)
+        if not ahead and not scene.begins("replacing", right.after):  # "12 in 14 ändern"
             continue
         at = left.after + scene.begins("replaced_by", left.after)
         at += scene.begins("page", at) if at > left.after else 0
@@ -48,11 +54,45 @@ def _replace(scene: Scene, mentions: list[Mention]) -> None:
             right.standing, right.rule = stands.CUED, _REPLACES
 
 
+def _stand_in(scene: Scene, mentions: list[Mention]) -> None:
+    """As in "6 please, or 15 if 6 has gone": a page chosen is named again in a condition."""
+    for at, again in enumerate(mentions):
+        if not _is_conditioned(scene, again):
+            continue
+        first = [one for one in mentions if one is not again and one.value == again.value]
+        first = [one for one in first if one.standing >= stands.BARE]
+        # "15 if 6 has gone", or "if 6 has gone then 15".
+        beside = [mentions[near] for near in (at - 1, at + 1) if 0 <= near < len(mentions)]
+        other = next((one for one in beside if _may_stand_in(scene, one, again)), None)
+        if not first or other is None:
+            continue
+        again.standing, again.rule = stands.STRUCK, "the condition of another page"
+        for rank, one in enumerate((first[0], other), start=1):
+            one.rank, one.conditional, one.depends = rank, False, False
+            one.standing = max(one.standing, stands.ALONE)
+
+
+def _may_stand_in(scene: Scene, mention: Mention, again: Mention) -> bool:
+    """Whether it is another page, told in the same sentence."""
+    start, end = scene.sentence(again.first)
+    other = mention.value is not None and mention.value != again.value
+    return other and start <= mention.first < end and mention.standing >= stands.ASKED
+
+
+def _is_conditioned(scene: Scene, mention: Mention) -> bool:
+    """Whether an "if" stands right before it, apart from its article and page word."""
+    plain = scene.lexicon.group("fillers").firsts | scene.lexicon.group("page").firsts
+    at = mention.first - 1
+    while at > 0 and not scene.begins("if_words", at) and scene.tokens[at].text in plain:
+        at -= 1
+    return mention.value is not None and at >= 0 and scene.begins("if_words", at) > 0
+
+
 def _may_be_replaced(scene: Scene, left: Mention, right: Mention) -> bool:
     """Two pages of the chart, neither of which counts or measures something."""
     both = (left, right)
     return scene.on_chart((left.value or 0,)) != () and all(
-        one.standing != stands.OTHER or one.rule in OF_OTHERS for one in both
+        one.standing != stands.OTHER or one.rule in _MAY_BE for one in both
     )
 
 
@@ -101,7 +141,7 @@ def _strike_again(mentions: list[Mention]) -> None:
 
 def _takes_back(scene: Scene, left: Mention, right: Mention) -> bool:
     tokens, start, end = scene.tokens, left.after, right.first
-    if scene.has("correction", start, end):
+    if scene.has("correction", start, end) or _is_starred(scene, right):
         return True
     at = scene.find("soft_correction", start, end)
     while at >= 0:
@@ -117,6 +157,14 @@ def _takes_back(scene: Scene, left: Mention, right: Mention) -> bool:
             return not _goes_on(scene, right)
         at = scene.find("soft_correction", at + 1, end)
     return False
+
+
+def _is_starred(scene: Scene, mention: Mention) -> bool:
+    """As in "27", then "*28" on a line of its own: how chat mends a slip."""
+    tokens, star = scene.tokens, mention.first - 1
+    if star < 1 or tokens[star].text != "*" or not tokens[mention.first].glued:
+        return False
+    return tokens[star - 1].kind == END and "\n" in tokens[star - 1].text
 
 
 def _goes_on(scene: Scene, mention: Mention) -> bool:

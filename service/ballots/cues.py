@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from service.ballots import stands
 from service.ballots.case import SMALL_TALK, THE_WORD, Case, Verdict
+from service.ballots.lexicon import bits_of
 from service.ballots.scanning import DIGITS, WORD
 from service.ballots.surroundings import (
     counts_what_follows,
@@ -12,6 +13,13 @@ from service.ballots.surroundings import (
     says_where_the_writer_is,
     word_at,
 )
+
+NUMBER_OF_ELSE, NUMBER_SAID = "may be the number of something else", "a number word before it"
+_WEATHER = bits_of("weather")
+#: In a comment of more words the weather is talked about.
+_FEW = 4
+#: Ordinals up to this tell ranks and turns: "my 2nd choice".
+_RANKS = 3
 
 
 def lucky(case: Case) -> Verdict:
@@ -31,6 +39,22 @@ def chosen(case: Case) -> Verdict:
         return stands.ASKED, "foretold or reported, perhaps not chosen"
     if case.value == 1 and case.mention.spelled and not case.cued and not _is_a_number(case):
         return stands.OTHER, THE_WORD
+    return _told_as_a_count(case) or _sure_of(case)
+
+
+def _told_as_a_count(case: Case) -> Verdict:
+    """As in "It's 30 here", "I need 6 more skeins": words of choice that are none."""
+    if case.scene.present & _WEATHER and _is_the_weather(case):
+        few = case.scene.word_count() <= _FEW
+        return stands.UNSURE if few else stands.OTHER, "perhaps how warm it is"
+    more = case.after.group == "weak_after" and not case.cued
+    if more and counts_what_follows(case.scene, case.after):
+        return stands.OTHER, "counts what follows"
+    return None
+
+
+def _sure_of(case: Case) -> Verdict:
+    """How sure a choice is by what follows it."""
     if case.before.page or case.after.clear:
         if _is_a_time(case):
             return stands.UNSURE, "may be a time of day"
@@ -44,10 +68,18 @@ def chosen(case: Case) -> Verdict:
     return stands.UNSURE, "may count what follows"
 
 
+def _is_the_weather(case: Case) -> bool:
+    """As in "It's 30 here and far too hot for wool"."""
+    scene, mention = case.scene, case.mention
+    told = scene.lexicon.group("it_is").before(scene.tokens, mention.first - 1)
+    return bool(told) and scene.begins("weather", mention.after) > 0
+
+
 def _is_a_time(case: Case) -> bool:
     """As in "Please start at 9, the children are asleep by then"."""
-    last = word_at(case.scene, case.mention.first - 1)
-    return last == "at" and case.value <= 12 and not case.cued and case.scene.word_count() > 6
+    scene, at = case.scene, case.mention.first - 1
+    clock = scene.lexicon.group("clock_before").before(scene.tokens, at) > 0
+    return clock and case.value <= 12 and not case.cued and case.scene.word_count() > 6
 
 
 def _is_a_number(case: Case) -> bool:
@@ -56,7 +88,7 @@ def _is_a_number(case: Case) -> bool:
     direct = case.before.at + 1 + (case.before.phrase >= 0) <= case.mention.first
     previous = word_at(scene, case.mention.first - 1)
     group = scene.lexicon.before(scene.tokens, case.mention.first - 1)[0] if previous else ""
-    follows = case.after.group == "choice_after" or case.after.phrase < 0
+    follows = not case.after.page and (case.after.group == "choice_after" or case.after.phrase < 0)
     return (
         direct and group in {"", "page", "number", "choice_before"} and follows and case.after.clear
     )
@@ -92,18 +124,18 @@ def number_said(case: Case) -> Verdict:
         return None
     if not case.after.clear:
         standing = stands.OTHER if case.value == 1 else stands.UNSURE
-        return standing, "may be the number of something else"
+        return standing, NUMBER_OF_ELSE
     if _names_something(case) or _is_a_rank(case):
-        return stands.UNSURE, "may be the number of something else"
+        return stands.UNSURE, NUMBER_OF_ELSE
     if case.before.group == "weak_before" and case.after.group != "choice_after":
         here = says_where_the_writer_is(case.scene, case.before)
-        return stands.OTHER if here else stands.UNSURE, "may be the number of something else"
+        return stands.OTHER if here else stands.UNSURE, NUMBER_OF_ELSE
     if case.after.group == "reported_after":
         case.mention.reported = True
         return stands.ASKED, "foretold or reported, perhaps not chosen"
     if case.after.group == "weak_after":
         return stands.OTHER, "the number of something else"
-    return stands.CUED, "a number word before it"
+    return stands.CUED, NUMBER_SAID
 
 
 def _is_a_rank(case: Case) -> bool:
@@ -145,13 +177,29 @@ def in_the_open(case: Case) -> Verdict:
         return None
     if case.mention.spelled and case.value == 1 and not _is_a_number(case):
         return stands.OTHER, THE_WORD
-    if is_alone(case.scene, case.mention):
+    if is_alone(case.scene, case.mention) or _gives_a_reason(case):
         return stands.ALONE, "stands by itself"
     if not case.is_small_word:
         return stands.BARE, "nothing says that it is something else"
     if case.before.at < 0 or case.scene.tokens[case.before.at].kind != WORD:
         return stands.BARE, "begins what is said"
     return stands.UNSURE, SMALL_TALK
+
+
+def _gives_a_reason(case: Case) -> bool:
+    """As in "8 because there's 8 of us": it begins the comment, and why follows."""
+    behind = case.scene.begins("because", case.mention.after) > 0
+    return behind and case.mention.first == 0 and not case.mention.spelled
+
+
+def ordinal_owned(case: Case) -> Verdict:
+    """As in "It's my 40th on Saturday": a birthday, unless a page word or a wish follows."""
+    scene, mention = case.scene, case.mention
+    owned = scene.lexicon.group("owning").before(scene.tokens, mention.first - 1)
+    page = case.cued or case.after.page or case.after.group == "choice_after"
+    if owned and not page and case.value > _RANKS and mention.shape == "ordinal":
+        return stands.OTHER, "a birthday or an anniversary"
+    return None
 
 
 def ordinal_page(case: Case) -> Verdict:
@@ -183,7 +231,11 @@ def ordinal_elsewhere(case: Case) -> Verdict:
     beside = case.before.group in {"weak_before", "other_before", "roughly_before"}
     if beside or not case.after.clear or not case.before.clear:
         return stands.OTHER, "a date, a rank or a turn"
+    if 1 < case.value <= _RANKS and case.mention.shape == "ordinal" and not case.scene.word_count():
+        return stands.ASKED, "a page, or a boast of being early"
     follows = word_at(case.scene, case.mention.after) and case.after.group != "choice_after"
-    if case.value <= 3 and (follows or not is_alone(case.scene, case.mention)):
+    if case.value <= _RANKS and (follows or not is_alone(case.scene, case.mention)):
         return stands.OTHER, "a rank or a turn"
+    if case.value <= _RANKS and not case.cued and not case.after.group:
+        return stands.ASKED, "may boast of being among the first to comment"
     return None

@@ -4,36 +4,27 @@ from __future__ import annotations
 
 from service.ballots import stands
 from service.ballots.beside import read_after
-from service.ballots.case import SMALL_TALK, Case, Verdict
+from service.ballots.case import SMALL_TALK, THE_WORD, Case, Verdict
+from service.ballots.counted import COUNTS_ELSE, COUNTS_FOLLOWING
 from service.ballots.relations import told_from
-from service.ballots.scanning import DIGITS
 from service.ballots.surroundings import (
     counts_what_follows,
     in_a_saying,
-    is_a_date,
     is_a_makers_code,
-    is_a_smaller_unit,
-    is_fabric,
     is_in_brackets,
+    is_of_own_piece,
     word_at,
 )
 
 RULED_OUT = "ruled out"
 BELONGS = "belongs to the words before it"
-COUNTS_FOLLOWING = "counts what follows"
 NAMES_ELSE = "counts or names something else"
-COUNTS_ELSE = "counts something else"
-MEASURED = "counts or measures something else"
 OF_OTHERS = frozenset(
     {"how many others voted", "how others voted", "the end of a range", "part of a sum"}
 )
 SOMEBODYS_AGE = "somebody's age, or how many they are"
-#: No chart has more pages; a number above is a year or a count.
-LARGEST = 999
 #: In a comment of more words "more than 40" talks of something.
 _FEW = 8
-#: End like the things that are counted, and are none.
-_NO_THINGS = frozenset("always thanks cheers perhaps sometimes besides unless maybes".split())
 _TOLD_FROM = frozenset({"above", "below", "later", "earlier", "relative_before"})
 
 
@@ -52,6 +43,9 @@ def part_of_a_saying(case: Case) -> Verdict:
 def written_with_o(case: Case) -> Verdict:
     """As in "2O": a capital O for a nought, not the end of an ordinal."""
     scene, token = case.scene, case.scene.tokens[case.mention.first]
+    if token.kind == "ordinal" and token.text.endswith("o") and len(scene.kinds) == 1:
+        case.mention.maybe = (case.value, case.value * 10)  # "3o" is an ordinal, or a slip
+        return stands.ASKED, "letters that look like digits"
     start, end = scene.span(case.mention.first, case.mention.first + 1)
     if token.kind != "ordinal" or not scene.text[start:end].endswith("O"):
         return None
@@ -85,59 +79,6 @@ def stands_for_a_word(case: Case) -> Verdict:
     return None
 
 
-def tallied(case: Case) -> Verdict:
-    """As in "6 votes for 12": how many voted for it, not a vote for it."""
-    scene = case.scene
-    if case.after.group == "other_after":
-        return None
-    first = case.before.phrase
-    beyond = case.mention.after + 1
-    counted_for = word_at(scene, beyond - 1) == "for" and beyond < len(scene.tokens)
-    if counted_for and scene.tokens[beyond].kind == DIGITS and not case.cued:
-        return stands.OTHER, "how many others voted"
-    if case.before.group != "tally_before":
-        if word_at(scene, case.mention.first - 1) != "for":
-            return None
-        first = case.mention.first - 1
-    counted = scene.tokens[first - 1].text if first > 0 else ""
-    if first > 1 and scene.lexicon.before(scene.tokens, first - 2)[0] == "not_before":
-        return None  # "instead of 12 I take 14"
-    several = counted.isdigit() and counted != "1"
-    if several or (counted in scene.lexicon.numbers and scene.lexicon.numbers[counted] > 1):
-        case.mention.reported = True
-        return stands.ASKED, "how others voted"
-    return None
-
-
-def measured(case: Case) -> Verdict:
-    """As in "3 cats", "14 count", "2 over 1"."""
-    if case.before.page:
-        return None
-    if case.after.group == "other_after":
-        return stands.OTHER, MEASURED
-    if is_a_date(case.scene, case.mention):
-        return stands.OTHER, "a date"
-    if is_fabric(case.scene, case.mention):
-        return stands.OTHER, "fabric and thread"
-    if is_a_smaller_unit(case.scene, case.mention) and case.after.group != "choice_after":
-        return stands.OTHER, MEASURED
-    if case.scene.lexicon.group("minus").before(case.scene.tokens, case.mention.first - 1):
-        return (
-            (stands.OTHER, "below nought")
-            if case.mention.first == 1 or case.before.phrase < 0
-            else None
-        )
-    return None
-
-
-def too_large(case: Case) -> Verdict:
-    """Years, likes and stitches run beyond any chart's pages."""
-    bare = not case.before.page and case.before.group != "choice_before"
-    if bare and case.value > LARGEST:
-        return stands.OTHER, "too large for a page: a year or a count"
-    return None
-
-
 def told_from_another(case: Case) -> Verdict:
     """As in "the one under 12": a page told from another."""
     group = case.before.group if case.before.group in _TOLD_FROM else ""
@@ -164,10 +105,13 @@ def reckoned(case: Case) -> Verdict:
 def rough(case: Case) -> Verdict:
     """As in "around 40"."""
     if case.before.group == "roughly_before" or case.after.group == "roughly_after":
-        if word_at(case.scene, case.mention.first - 1) == "than" and case.scene.word_count() > _FEW:
+        compared = case.scene.lexicon.group("comparing")
+        than = compared.before(case.scene.tokens, case.mention.first - 1) > 0
+        if than and case.scene.word_count() > _FEW:
             return stands.OTHER, "compared with something"
         # "about the 28th" tells of something, "about 28" tells a page.
-        apart = case.before.group and case.before.at + 2 < case.mention.first and not case.cued
+        chosen = case.cued or case.after.group in {"choice_after", "roughly_after"}
+        apart = case.before.group and case.before.at + 2 < case.mention.first and not chosen
         if apart and word_at(case.scene, case.mention.first - 1) in {"the", "my", "your"}:
             return stands.OTHER, "what something is about"
         case.mention.maybe = (case.value,)
@@ -180,6 +124,8 @@ def belongs(case: Case) -> Verdict:
     if case.before.group == "labels" and case.scene.begins("age_labels", case.before.phrase):
         case.mention.maybe = (case.value,)
         return stands.ASKED, "an age or a birthday, perhaps not a page"
+    if case.before.group == "other_before" and is_of_own_piece(case.scene, case.mention):
+        return stands.OTHER, BELONGS
     if case.before.group in {"other_before", "labels"}:
         start, _ = case.scene.sentence(case.mention.first)
         if start == case.before.phrase and case.scene.begins("asking", start) and case.value > 3:
@@ -230,6 +176,8 @@ def weak_before(case: Case) -> Verdict:
     """After a bare preposition or "have": mostly something else, a choice if said so."""
     if case.before.group != "weak_before":
         return None
+    if case.mention.spelled and case.value == 1 and not case.cued:
+        return stands.OTHER, THE_WORD
     if case.after.group == "choice_after":
         return stands.UNSURE, "may be a choice"
     start, _ = case.scene.sentence(case.mention.first)
@@ -250,20 +198,6 @@ def weak_after(case: Case) -> Verdict:
     if case.before.clear and may_be and not case.is_small_word:
         return stands.UNSURE, "may be a choice"
     return stands.OTHER, COUNTS_ELSE
-
-
-def counts_a_thing(case: Case) -> Verdict:
-    """As in "three kisses": a small number in words before things, whatever else they may be."""
-    word = word_at(case.scene, case.mention.after)
-    thing = (
-        case.scene.lexicon.plural_s
-        and len(word) > 4
-        and word.endswith("s")
-        and not word.endswith("ss")
-    )
-    if case.is_small_word and not case.cued and thing and not case.after.group:
-        return None if word in _NO_THINGS else (stands.OTHER, COUNTS_FOLLOWING)
-    return None
 
 
 def unknown_beside(case: Case) -> Verdict:

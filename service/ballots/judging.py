@@ -8,10 +8,10 @@ from __future__ import annotations
 from functools import lru_cache, reduce
 from operator import or_
 
-from service.ballots import cues, elsewhere, stands
+from service.ballots import counted, cues, elsewhere, stands
 from service.ballots.beside import read_after, read_before
 from service.ballots.case import Case, Rule
-from service.ballots.elsewhere import LARGEST
+from service.ballots.counted import LARGEST
 from service.ballots.lexicon import bits_of
 from service.ballots.mentions import Mention
 from service.ballots.scene import Scene
@@ -25,10 +25,11 @@ _RULES: tuple[tuple[Rule, str], ...] = (
     (elsewhere.ruled_out, "not_before not_after"),
     (elsewhere.stands_for_a_word, "before_a_sounded"),
     (elsewhere.misheard, "spelled"),
-    (elsewhere.tallied, "tally_before | =for"),
-    (elsewhere.measured, "other_after behind_a_unit | months minus =over"),
-    (elsewhere.counts_a_thing, "spelled"),
-    (elsewhere.too_large, "large"),
+    (counted.tallied, "tally_before | =for"),
+    (counted.measured, "other_after behind_a_unit | months minus sized_by =over"),
+    (counted.part_of_so_many, "| part_of"),
+    (counted.counts_a_thing, "spelled"),
+    (counted.too_large, "large"),
     (elsewhere.told_from_another, "above below later earlier relative_before relative_after"),
     (elsewhere.reckoned, "sum_before sum_after"),
     (elsewhere.rough, "roughly_before roughly_after"),
@@ -51,7 +52,8 @@ _ORDINAL_RULES: tuple[Rule, ...] = (
     elsewhere.part_of_a_saying,
     elsewhere.written_with_o,
     elsewhere.ruled_out,
-    elsewhere.measured,
+    counted.measured,
+    cues.ordinal_owned,
     cues.ordinal_page,
     cues.ordinal_word,
     cues.ordinal_elsewhere,

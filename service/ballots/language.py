@@ -113,6 +113,12 @@ class Language:
     topics: tuple[Phrase, ...] = ()
     #: n is an age or a birthday, told instead of a page.
     ages: tuple[Phrase, ...] = ()
+    #: n is wished for and not chosen: "if i had a vote", "i wish i could"; what ends such talk: "but".
+    wishing: tuple[Phrase, ...] = ()
+    turning: tuple[Phrase, ...] = ()
+    #: "it's": before n a choice, or the weather; words that tell the weather: "outside", "degrees".
+    it_is: tuple[Phrase, ...] = ()
+    weather: tuple[Phrase, ...] = ()
     #: n is somebody else's: the crowd's, an earlier round's; of a family member it may be meant.
     reported_before: tuple[Phrase, ...] = ()
     family_before: tuple[Phrase, ...] = ()
@@ -169,6 +175,14 @@ class Language:
     abstaining: tuple[Phrase, ...] = ()
     pointing: tuple[Phrase, ...] = ()
     agreeing: tuple[Phrase, ...] = ()
+    #: a number told before as something else is meant after all: "i'm 47, so that's my vote".
+    pointing_back: tuple[Phrase, ...] = ()
+    #: a number that is not told, where nothing else is said: "my mum's birthday".
+    own_facts: tuple[Phrase, ...] = ()
+    #: the same as somebody, where only a name follows: "comme", "wie".
+    as_named: tuple[Phrase, ...] = ()
+    #: a page told by what is on it: "the one with the owl".
+    described: tuple[Phrase, ...] = ()
     kinds: tuple[Phrase, ...] = ()
     #: places
     first: tuple[Phrase, ...] = ()
@@ -182,6 +196,19 @@ class Language:
     row: tuple[Phrase, ...] = ()
     column: tuple[Phrase, ...] = ()
     told_from_last: tuple[Phrase, ...] = ()
+    #: whose: "my", "our", "her"; a page so told behind it is of the writer's own piece: "of mine".
+    owning: tuple[Phrase, ...] = ()
+    own_piece: tuple[Phrase, ...] = ()
+    #: single words by which the writer says how far she is: "still", "stuck", "i'm".
+    whereabouts: tuple[Phrase, ...] = ()
+    #: what may stand between a number and the things it counts: "12 lovely skeins".
+    describing: tuple[Phrase, ...] = ()
+    #: between two lengths: "24 by 18"; before the reason for a choice: "8 because there are 8 of us".
+    sized_by: tuple[Phrase, ...] = ()
+    because: tuple[Phrase, ...] = ()
+    #: right before n they tell the time, or compare: "at", "than".
+    clock_before: tuple[Phrase, ...] = ()
+    comparing: tuple[Phrase, ...] = ()
     #: "of": behind a place it tells of what; the second if that is the chart.
     part_of: tuple[Phrase, ...] = ()
     whole_chart: tuple[Phrase, ...] = ()

@@ -37,6 +37,10 @@ def bits_of(*groups: str) -> int:
 #: The groups, as bits of GROUP_BITS, in which this word is a phrase, begins a longer one, and is
 #: the second word of one.
 Sign = tuple[int, int, int]
+#: A number word with 's is at least so long ("seven's my pick"); "one's" and "two's" are words.
+_LONG_ENOUGH = 5
+#: Shorter words for a page are the beginnings of too many others.
+_SHORTEST_HEAD = 4
 #: What `before` and `after` tell where no phrase stands.
 _NOTHING: Found = ("", 0)
 
@@ -55,6 +59,8 @@ class Lexicon:
     #: Words that people glue to a number: "pg42", "42please".
     glue_before: frozenset[str]
     glue_after: frozenset[str]
+    #: Words that people glue to a number word: "pagetwentytwo".
+    heads: tuple[str, ...]
     #: Single words that say nothing of a number in their clause.
     plain_words: frozenset[str]
     #: Whether some tokens are read as others: "12. Seite", "linksboven".
@@ -121,6 +127,12 @@ def _singles(languages: Sequence[Language], *groups: str) -> frozenset[str]:
     )
 
 
+def heads_of(languages: Sequence[Language]) -> frozenset[str]:
+    """Words for a page that people glue to a number word."""
+    found = _singles(languages, "page", "number")
+    return frozenset(head for head in found if len(head) >= _SHORTEST_HEAD)
+
+
 def _phrases_of(languages: Sequence[Language], group: str) -> Iterator[Phrase]:
     for language, silent in _said_in(languages):
         yield from (phrase for phrase in getattr(language, group) if phrase not in silent)
@@ -152,13 +164,33 @@ def _signs(languages: Sequence[Language], plain_words: Collection[str]) -> dict[
     return {word: (alone.get(word, 0), first.get(word, 0), second.get(word, 0)) for word in words}
 
 
+def parted_number(word: str, numbers: Collection[str], heads: Collection[str]) -> tuple[str, str]:
+    """What is glued before a number word, and the number word, "" for none.
+
+    As in "pagetwentytwo" and "thirteen's".
+    """
+    if word in numbers:
+        return "", word
+    bare = word.removesuffix("'s")
+    if len(bare) >= _LONG_ENOUGH and bare in numbers:
+        return "", bare
+    for head in heads:
+        if word.startswith(head) and word[len(head) :] in numbers:
+            return head, word[len(head) :]
+    return "", ""
+
+
 def _signs_of(
-    signs: dict[str, Sign], numbers: Collection[str], ordinals: Collection[str]
+    signs: dict[str, Sign],
+    numbers: Collection[str],
+    ordinals: Collection[str],
+    heads: Collection[str],
 ) -> Met[Sign | None]:
     """The same for any word, with what it is as a number."""
 
     def find(word: str) -> Sign | None:
-        counts = NUMBER | COUNTING if word in numbers else COUNTING if word in ordinals else 0
+        bare = parted_number(word, numbers, heads)[1]
+        counts = NUMBER | COUNTING if bare else COUNTING if word in ordinals else 0
         if not counts:
             return signs.get(word)
         alone, first, second = signs.get(word, (0, 0, 0))
@@ -198,8 +230,10 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
         "page",
         "number",
     )
+    heads = heads_of(languages[:1])
     return Lexicon(
         codes=codes,
+        heads=tuple(sorted(heads)),
         numbers=numbers,
         ordinals=ordinals,
         plural_s=bool(languages) and languages[0].plural_s,
@@ -210,11 +244,11 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
             for word, n in one.homophones.items()
             if (word,) not in silent
         },
-        glue_before=_singles(languages, "page", "number"),
+        glue_before=_singles(languages, "page", "number", "voting"),
         glue_after=_singles(languages, "choice_after"),
         plain_words=plain_words,
         rewords=any(one.dotted or one.parted for one in languages),
-        signs=_signs_of(_signs(languages, plain_words), numbers, ordinals),
+        signs=_signs_of(_signs(languages, plain_words), numbers, ordinals, heads),
         _before=_beside(languages, BEFORE, -1),
         _after=_beside(languages, AFTER, 1),
         _groups={name: Phrases(_phrases_of(languages, name)) for name in _WORD_GROUPS},

@@ -6,12 +6,14 @@ from itertools import pairwise
 
 from service.ballots import stands
 from service.ballots.case import SMALL_TALK, THE_WORD
-from service.ballots.elsewhere import COUNTS_ELSE
+from service.ballots.counted import COUNTS_ELSE
+from service.ballots.elsewhere import BELONGS, SOMEBODYS_AGE
 from service.ballots.lexicon import bits_of
 from service.ballots.mentions import Mention
 from service.ballots.numbered import PLACE
 from service.ballots.scanning import END
 from service.ballots.scene import Scene
+from service.ballots.surroundings import is_of_own_piece
 
 _LIST_MARKS = frozenset({",", "/", "&", "-", "\n", "|", "+", "•", "(", ".", ". ", "=", "*"})
 #: Rules by which a number word is no number at all: they say nothing of its neighbour.
@@ -21,6 +23,8 @@ _THEN = frozenset({",", "then", "and", "plus"})
 #: Between two numbers of a list, marks that say nothing, and groups of words that do not part it.
 _QUIET = frozenset({"quote", "other"})
 _CUES = frozenset({"page", "number", "fillers"})
+#: Whose ages they are is told so few words before them.
+_AGES_REACH = 4
 _MINUTES = bits_of("minutes_to")
 _JOINING = bits_of("either", "also")
 _OPEN_ENDED = frozenset({"digits", "word", "ordinal"})
@@ -39,6 +43,9 @@ def join_ranges(scene: Scene, mentions: list[Mention]) -> None:
         left.standing = right.standing = stands.OTHER
         left.rule = right.rule = "the question's own numbers said back"
         if right.value >= scene.last_page and left.value <= 1:
+            continue
+        if is_of_own_piece(scene, right):
+            left.rule = right.rule = "pages of the writer's own piece"
             continue
         left.standing = stands.PLACED
         left.rule, right.rule = "a range, not one page", "the end of a range"
@@ -112,9 +119,10 @@ def is_link(scene: Scene, left: Mention, right: Mention) -> str:
             at += either or also
             continue
         line = token.kind == END and token.text[0] == "\n"
-        if line or token.text in _LIST_MARKS:
-            if token.kind == END and not line and not scene.begins("either", at + 1):
-                return ""
+        ends = token.kind == END and not line
+        if ends and not scene.begins("either", at + 1):
+            return ""
+        if ends or line or token.text in _LIST_MARKS:
             how = how or ","
         elif token.kind not in _QUIET and scene.lexicon.before(tokens, at)[0] not in _CUES:
             return ""
@@ -129,10 +137,15 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
         for left, right in pairwise(mentions)
         if (how := is_link(scene, left, right))
     ]
+    _share_ages(scene, pairs)
+    counted: Mention | None = None
     for left, right, how in reversed(pairs):
         plain = right.value is not None and right.rule not in _JUST_WORDS
-        if right.standing == stands.OTHER and plain and how != ",":
+        # "25, 30 or 45 dollars": the list has an end, so its commas join as well.
+        joined = how != "," or (right is counted and left.standing <= stands.BARE)
+        if right.standing == stands.OTHER and plain and joined:
             _share_other(left, right)
+            counted = left
     for left, right, how in pairs:
         if left.standing == stands.OTHER and left.rule in _JUST_WORDS:
             continue
@@ -148,6 +161,16 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
             if right.rule == COUNTS_ELSE and how == "," and left.standing >= stands.ALONE:
                 right.standing, right.rule = left.standing, left.rule  # "25, 26, 27 all in a line"
             _share_choice(left, right)
+
+
+def _share_ages(scene: Scene, pairs: list[tuple[Mention, Mention, str]]) -> None:
+    """As in "The kids are 4, 7 and 11": one list of ages."""
+    for (left, right, how), (_, last, then) in pairwise(pairs):
+        near = scene.has("family_before", left.first - _AGES_REACH, left.first)
+        ages = left.rule == SOMEBODYS_AGE or (left.rule == BELONGS and near)
+        if ages and how in {",", "and"} and then == "and":
+            _share_other(right, left)
+            _share_other(last, left)
 
 
 def _share_other(one: Mention, other: Mention) -> None:

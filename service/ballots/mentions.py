@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from service.ballots import stands
-from service.ballots.lexicon import COUNTING, Lexicon
+from service.ballots.lexicon import COUNTING, Lexicon, parted_number
 from service.ballots.scanning import DIGITS, WORD, Token
 from service.ballots.stands import Standing
 
@@ -99,11 +99,13 @@ def _mention_at(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention |
     """The number that begins at this token, if one does."""
     token = tokens[at]
     if token.kind == WORD:
-        return _spelled(tokens, at, lexicon)
+        return _spelled(tokens, at, lexicon) or _parted(token, at, lexicon)
     if token.kind == DIGITS:
         return _digits(tokens, at)
     if token.kind == "date" and _SINGLE_DIGITS.fullmatch(token.text):
         return _shaped(replace(token, kind="broken"), at, lexicon)
+    if token.kind == "mixed" and lexicon.group("page").before(tokens, at - 1):
+        return _lookalike(token, at) or _mixed(token, at, lexicon)
     if token.kind in _SHAPES_OF_OTHER:
         numeric = any(character.isdigit() for character in token.text)
         if not numeric:
@@ -115,15 +117,23 @@ def _mention_at(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention |
 def _join_spoken_digits(mentions: list[Mention]) -> list[Mention]:
     """As in "Four two" may be 4 and 2 or 42, as "4 2" may."""
     joined: list[Mention] = []
+    told: list[int] = []
     for one in mentions:
         last = joined[-1] if joined else None
-        both = last is not None and last.shape == one.shape == "word" and last.after == one.first
-        if both and last is not None and 0 < (last.value or 0) < 10 and (one.value or 10) < 10:
-            digits = ((last.value or 0), (one.value or 0))
+        digit = one.value if one.shape == "word" and 0 <= (one.value or 0) < 10 else None
+        if last is not None and told and digit is not None and last.after == one.first:
+            told.append(digit)
+            whole = _whole("".join(map(str, told)))
+            if len(told) > 2 and len(set(told)) == 1:
+                # "nine nine nine" is 9, said with joy
+                joined[-1] = Mention(last.first, one.after, told[0], "word", spelled=True)
+                continue
+            maybe = (*told, whole) if len(told) == 2 else (whole, *told)
             joined[-1] = Mention(last.first, one.after, None, "broken", stands.PLACED,
-                                 "digits told one by one", (*digits, digits[0] * 10 + digits[1]))  # fmt: skip
+                                 "digits told one by one", maybe)  # fmt: skip
         else:
             joined.append(one)
+            told = [digit] if digit else []
     return joined
 
 
@@ -191,6 +201,18 @@ def _spelled(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention | No
     return Mention(at, after, value, "ordinal word" if ordinal else "word", spelled=True)
 
 
+def _parted(token: Token, at: int, lexicon: Lexicon) -> Mention | None:
+    """As in "thirteen's", which is "thirteen is", and "pagetwentytwo"."""
+    head, bare = parted_number(token.text, lexicon.numbers, lexicon.heads)
+    if not bare:
+        return None
+    value = lexicon.numbers[bare]
+    if not head:
+        return Mention(at, at + 1, value, "word", spelled=True)
+    return Mention(at, at + 1, value, "glued", stands.CUED, "a page word glued to the number",
+                   cued_by_page=True)  # fmt: skip
+
+
 def _mixed(token: Token, at: int, lexicon: Lexicon) -> Mention | None:
     """Letters and digits in one: a cue glued on, a unit, or letters that look like digits."""
     text = token.text
@@ -202,7 +224,7 @@ def _mixed(token: Token, at: int, lexicon: Lexicon) -> Mention | None:
             or tail in lexicon.glue_after
             or any(tail.startswith(word) for word in lexicon.glue_after if len(word) > 2)
         )
-        if head not in _DOUBTFUL_CUES and (head in _SHORT_CUES or head in lexicon.glue_before):
+        if head not in _DOUBTFUL_CUES and _cues(head, lexicon):
             if ends:
                 return Mention(at, at + 1, _whole(digits), "glued", stands.CUED,
                                "a page word glued to the number", cued_by_page=True)  # fmt: skip
@@ -217,17 +239,36 @@ def _mixed(token: Token, at: int, lexicon: Lexicon) -> Mention | None:
             return Mention(at, at + 1, _whole(digits), "rough", stands.PLACED, "not an exact page")
         elif not head and ends and tail:
             return Mention(at, at + 1, _whole(digits), "digits")
-    if _LOOKS_LIKE_DIGITS.fullmatch(text) and (not glued or glued[3] not in _GLUED_COUNTS):
-        value = _whole(text.translate(_LOOKALIKE))
-        return Mention(
-            at, at + 1, value, "lookalike", stands.ASKED, "letters that look like digits"
-        )
-    return Mention(at, at + 1, None, "mixed", stands.OTHER, "digits inside a word")
+        elif not tail and len(digits) == 1 and lexicon.numbers.get(head, 1) % 10 == 0:
+            whole = lexicon.numbers[head] + int(digits)  # "forty2"
+            return Mention(at, at + 1, whole, "glued", stands.ASKED, "half in words")
+    lookalike = None if glued and glued[3] in _GLUED_COUNTS else _lookalike(token, at)
+    return lookalike or Mention(at, at + 1, None, "mixed", stands.OTHER, "digits inside a word")
+
+
+def _lookalike(token: Token, at: int) -> Mention | None:
+    """As in "l2", "O7", and behind a page word "2l": letters that look like digits."""
+    if not _LOOKS_LIKE_DIGITS.fullmatch(token.text):
+        return None
+    value = _whole(token.text.translate(_LOOKALIKE))
+    return Mention(at, at + 1, value, "lookalike", stands.ASKED, "letters that look like digits")
+
+
+def _cues(head: str, lexicon: Lexicon) -> bool:
+    """Whether letters before a number cue it: "pg42", "votepage42"."""
+    if head in _SHORT_CUES or head in lexicon.glue_before:
+        return True
+    return any(
+        head.startswith(word) and head[len(word) :] in lexicon.glue_before
+        for word in lexicon.glue_before
+    )
 
 
 def _tag(token: Token, at: int, _lexicon: Lexicon) -> Mention | None:
     """A tag with digits in it: `#team58` may be meant, `#wip2026` is not."""
-    found = re.fullmatch(r"#(?:team|page|pg|p|vote|number|no|nr)_?(\d{1,4})", token.text)
+    found = re.fullmatch(
+        r"#(?:team|crew|gang|squad|club|page|pg|p|vote|number|no|nr)_?(\d{1,4})", token.text
+    )
     if found:
         return Mention(at, at + 1, int(found[1]), "glued", stands.ASKED, "a number inside a tag")
     if re.search(r"\d", token.text):

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from service.ballots import stands
 from service.ballots.beside import read_after, read_before
+from service.ballots.coordinates import numbered_row_or_column, page_in_line, row_or_column
 from service.ballots.lexicon import ORDINAL, ROMAN, bits_of
 from service.ballots.mentions import Mention
-from service.ballots.relations import page_at
+from service.ballots.placing import judge_place
 from service.ballots.roman import roman_at
-from service.ballots.scanning import WORD
 from service.ballots.scene import Scene
-from service.ballots.surroundings import in_a_saying, is_alone
 from service.chart.grid import CORNERS, Corner, centre_pages, corner_page
 
 _SIDES = ("top", "bottom", "left", "right")
@@ -22,11 +21,7 @@ _MIDDLE = bits_of("middle")
 _FROM_LAST = bits_of("told_from_last")
 _COUNTED = bits_of("first", "last", *_SIDES) | ORDINAL
 _LINES = bits_of("row", "column")
-_PLACE_BITS = _CORNERS | _ENDS | _MIDDLE | _FROM_LAST | ORDINAL | ROMAN
-#: In a comment of more words than this a place in passing is no choice.
-_TALK = 12
-#: In one of so few words a place is hardly in passing.
-_BRIEF = 5
+_PLACE_BITS = _CORNERS | _ENDS | _MIDDLE | _FROM_LAST | _LINES | ORDINAL | ROMAN
 
 
 def find_places(scene: Scene) -> list[Mention]:
@@ -39,6 +34,8 @@ def find_places(scene: Scene) -> list[Mention]:
     for at, sign in enumerate(scene.signs):
         begun = sign & _PLACE_BITS or (numbered and scene.kinds[at] == "ordinal")
         mention = _place_at(scene, at) if begun and at >= reached else None
+        if mention is not None and found and at == reached == mention.after - 1:
+            mention = None  # "the last page first"
         if mention is not None:
             found.append(mention)
             reached = mention.after
@@ -55,7 +52,10 @@ def _place_at(scene: Scene, at: int) -> Mention | None:
     mention = _told_from_last(scene, at) if sign & _FROM_LAST else None
     if mention is None and scene.present & _LINES:
         counted = sign & _COUNTED or scene.kinds[at] == "ordinal"
-        mention = _row_or_column(scene, at) if counted else None
+        if counted:
+            mention = page_in_line(scene, at) or row_or_column(scene, at)
+        if mention is None and sign & _LINES:
+            mention = numbered_row_or_column(scene, at)
     if mention is None and sign & _CORNERS:
         mention = _corner(scene, at)
     if mention is None and sign & _ENDS:
@@ -65,48 +65,6 @@ def _place_at(scene: Scene, at: int) -> Mention | None:
     if mention is None and sign & ROMAN:
         mention = roman_at(scene, at)
     return mention
-
-
-def _place(scene: Scene, mention: Mention, *, named: bool) -> Mention:
-    """Judge a place by the words around it; `named`: a page word is part of it."""
-    mention.after += scene.begins("whole_chart", mention.after)
-    before = read_before(scene, mention.first)
-    after = read_after(scene, mention.after)
-    mention.cued_by_page = named
-    if before.group == "not_before" or after.group == "not_after":
-        mention.standing, mention.rule = stands.STRUCK, "ruled out"
-    elif in_a_saying(scene, mention):
-        mention.standing, mention.rule = stands.OTHER, "part of a saying"
-    elif _of_something_else(scene, mention):
-        corner = mention.value is not None and scene.word_count() <= _TALK and not named
-        mention.standing = stands.UNSURE if corner else stands.OTHER
-        mention.rule = "a place of something else"
-    elif before.group == "roughly_before":
-        mention.maybe = mention.maybe or ((mention.value,) if mention.value else ())
-        mention.standing, mention.rule = stands.PLACED, "about there, not an exact page"
-    elif before.group == "choice_before" or before.page or after.group == "choice_after":
-        mention.standing, mention.rule = stands.CUED, "a place on the chart, chosen"
-    elif before.group in {"other_before", "weak_before"} and not is_alone(scene, mention):
-        talk = scene.word_count() > _TALK
-        mention.standing = stands.OTHER if talk else stands.UNSURE
-        mention.rule = "a place, perhaps only talked about"
-    elif is_alone(scene, mention) or (named and (before.clear or before.group == "")):
-        standing = stands.CUED if named else stands.ALONE
-        mention.standing, mention.rule = standing, "a place on the chart"
-    else:
-        mention.standing, mention.rule = stands.UNSURE, "a place, perhaps only talked about"
-    if mention.value is None and mention.standing > stands.PLACED:
-        meant = mention.standing > stands.UNSURE or scene.word_count() <= _BRIEF
-        mention.standing = stands.PLACED if meant else stands.OTHER
-    return mention
-
-
-def _of_something_else(scene: Scene, mention: Mention) -> bool:
-    """As in "The corner of my chart", "the last page of the book" are of something else."""
-    step = scene.begins("part_of", mention.after)
-    behind = scene.tokens[mention.after + step : mention.after + step + 1]
-    # "The last page of 63" is the chart's.
-    return bool(step and behind) and behind[0].text != str(scene.last_page)
 
 
 def _with_corner_words(scene: Scene, at: int) -> tuple[int, bool]:
@@ -181,7 +139,7 @@ def _corner(scene: Scene, at: int) -> Mention | None:
         if set(names) <= set(corner.split()) and (page := corner_page(chart, corner))
     )
     mention = Mention(start, end, None, "place", maybe=tuple(sorted(pages)))
-    return _place(scene, mention, named=False)
+    return judge_place(scene, mention, named=False)
 
 
 _AFTER_CORNER = frozenset("at in on the of to de da do en a la ist di del della dans".split())
@@ -191,7 +149,7 @@ def _one_corner(scene: Scene, start: int, end: int, name: str, *, named: bool) -
     corner: Corner = next(corner for corner in CORNERS if corner == name)
     page = corner_page(scene.question.chart, corner)
     mention = Mention(start, end, page, "place")
-    return _place(scene, mention, named=named)
+    return judge_place(scene, mention, named=named)
 
 
 def _end(scene: Scene, at: int) -> Mention | None:
@@ -206,10 +164,20 @@ def _end(scene: Scene, at: int) -> Mention | None:
         if not page and before.group == "not_before" and scene.tokens[at + step : at + step + 1]:
             page = int(scene.tokens[at + step].text in {"one", "1"})
         if page:
-            return _place(scene, Mention(at, at + step + page, value, "place"), named=True)
+            return judge_place(scene, Mention(at, at + step + page, value, "place"), named=True)
+        if group == "last" and _is_all_there_is(scene, at, step):
+            rule = "the last one, perhaps the last page"
+            return Mention(at, at + step, None, "place", stands.PLACED, rule, (value,))
         if before.page or _is_chosen_end(scene, at, step, group):
-            return _place(scene, Mention(at, at + step, value, "place"), named=True)
+            return judge_place(scene, Mention(at, at + step, value, "place"), named=True)
     return None
+
+
+def _is_all_there_is(scene: Scene, at: int, step: int) -> bool:
+    """As in "Die letzte": nothing but an article stands beside it."""
+    words = scene.word_count() - step
+    article = at == 1 and scene.lexicon.before(scene.tokens, 0)[0] == "fillers"
+    return words == at and article
 
 
 def _is_chosen_end(scene: Scene, at: int, step: int, group: str) -> bool:
@@ -231,7 +199,7 @@ def _middle(scene: Scene, at: int) -> Mention | None:
     pages = () if row else centre_pages(scene.question.chart)
     value = pages[0] if len(pages) == 1 and not row else None
     mention = Mention(at, end, value, "place", maybe=pages)
-    return _place(scene, mention, named=named)
+    return judge_place(scene, mention, named=named)
 
 
 def _told_from_last(scene: Scene, at: int) -> Mention | None:
@@ -243,53 +211,3 @@ def _told_from_last(scene: Scene, at: int) -> Mention | None:
     mention.standing = stands.PLACED
     mention.rule = "a page told from the last one"
     return mention
-
-
-def _counted(scene: Scene, at: int) -> tuple[int, int]:
-    """An ordinal or an end ("second", "2nd", "bottom") at `at`: its value, -1 the last; length."""
-    token = scene.tokens[at]
-    if token.kind == "ordinal":
-        return int("".join(c for c in token.text if c.isdigit())[:4]), 1
-    if token.text in scene.lexicon.ordinals:
-        return scene.lexicon.ordinals[token.text], 1
-    for group, value in (
-        ("first", 1),
-        ("top", 1),
-        ("left", 1),
-        ("last", -1),
-        ("bottom", -1),
-        ("right", -1),
-    ):
-        step = scene.begins(group, at)
-        if step:
-            return value, step
-    return 0, 0
-
-
-def _row_or_column(scene: Scene, at: int) -> Mention | None:
-    """As in "third row, fourth column", "bottom row, second along", or a row alone."""
-    first, step = _counted(scene, at)
-    if not step:
-        return None
-    line = at + step
-    is_row = bool(scene.begins("row", line))
-    if not is_row and not scene.begins("column", line):
-        return None
-    end = line + 1
-    second, after = _second_coordinate(scene, end)
-    chart = scene.question.chart
-    row, column = (first, second) if is_row else (second, first)
-    pages = page_at(chart, row, column) if second else ()
-    mention = Mention(at, after or end, None, "place", maybe=pages)
-    return _place(scene, mention, named=bool(second))
-
-
-def _second_coordinate(scene: Scene, at: int) -> tuple[int, int]:
-    for place in range(at, min(at + 4, len(scene.tokens))):
-        value, step = _counted(scene, place)
-        if step:
-            end = place + step
-            if end < len(scene.tokens) and scene.tokens[end].kind == WORD:
-                end += 1
-            return value, end
-    return 0, 0

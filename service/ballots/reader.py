@@ -32,7 +32,8 @@ from service.ballots.wording import worded
 NO_PAGE = Reading("none", (), "no-page", "no page of the chart is named")
 
 _DIGIT = re.compile("[0-9]")
-_QUOTED_LINE = re.compile(r"^[ \t]*>.*$", re.MULTILINE)
+#: Lines of others; ">>> 12 <<<" is the writer's own.
+_QUOTED_LINE = re.compile(r"^[ \t]*>(?!.*<[ \t]*$).*$", re.MULTILINE)
 _STRUCK = re.compile(r"~~.+?~~|<(?:del|s|strike)>.*?</(?:del|s|strike)>", re.DOTALL)
 
 

@@ -6,7 +6,7 @@ from service.ballots import stands
 from service.ballots.beside import read_before
 from service.ballots.mentions import Mention
 from service.ballots.numerals import ROMANS, roman_value
-from service.ballots.scanning import WORD
+from service.ballots.scanning import DIGITS, WORD
 from service.ballots.scene import Scene
 
 
@@ -17,7 +17,8 @@ def roman_at(scene: Scene, at: int) -> Mention | None:
         return None
     value = roman_value(token.text)
     before = read_before(scene, at)
-    if before.page:
+    counted = at + 1 < len(scene.tokens) and scene.kinds[at + 1] == DIGITS
+    if before.page and not counted:  # "63 pages x 5000 stitches"
         mention = Mention(
             at, at + 1, value, "roman", stands.CUED, "a roman numeral after a page word"
         )
@@ -29,7 +30,7 @@ def roman_at(scene: Scene, at: int) -> Mention | None:
     if (
         len(token.text) > 1
         and written.isupper()
-        and (words == 1 or before.group == "choice_before")
+        and (words == 1 or before.group == "choice_before" or scene.begins("choice_after", at + 1))
     ):
         return Mention(at, at + 1, None, "roman", stands.PLACED, "a bare roman numeral",
                        scene.on_chart((value,)))  # fmt: skip

@@ -65,6 +65,9 @@ def _fraction(scene: Scene, mention: Mention, *, cued: bool) -> None:
         _other(mention, "a score or a date")
     elif len(values) == 2 and not cued and bottom in {2, 3, 4, 5, 8, 10, 100} and top < bottom:
         _other(mention, "a fraction or a score")
+    elif len(values) == 2 and bottom == scene.last_page and cued:
+        mention.value, mention.standing, mention.maybe = top, stands.CUED, ()
+        mention.rule = "out of all pages, chosen"
     elif len(values) == 2 and bottom == scene.last_page:
         _placed(mention, "out of all pages", top)
     else:
@@ -73,7 +76,9 @@ def _fraction(scene: Scene, mention: Mention, *, cued: bool) -> None:
 
 def _sum(scene: Scene, mention: Mention, *, cued: bool) -> None:
     if mention.maybe[:1] and (cued or scene.word_count() <= 4 or is_alone(scene, mention)):
-        _placed(mention, "a sum, not a page", sum(mention.maybe[:2]))
+        less = "-" in scene.tokens[mention.first].text
+        first, *others = mention.maybe
+        _placed(mention, "a sum, not a page", first + (-1 if less else 1) * sum(others))
     else:
         _other(mention, "a sum of something else")
 

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from itertools import pairwise
 
 from service.ballots import stands
-from service.ballots.elsewhere import MEASURED
+from service.ballots.counted import MEASURED
 from service.ballots.mentions import Mention
 from service.ballots.scene import Scene
 
@@ -41,3 +41,14 @@ def _is_said_as_a_sum(scene: Scene, left: Mention, right: Mention) -> bool:
     words = scene.word_count() - (right.after - left.first)
     own_clause = scene.clause(left.first, right.after) == (left.first, right.after)
     return words <= _FEW or own_clause or left.standing == stands.CUED
+
+
+def add_up(mentions: list[Mention]) -> None:
+    """As in "5 kids, 9 grandkids, so 14": a number that others before it come to."""
+    counted: list[int] = []
+    for one in mentions:
+        bare = stands.BARE <= one.standing <= stands.ALONE
+        if bare and len(counted) > 1 and one.value == sum(counted) and not one.cued_by_page:
+            one.standing, one.rule, one.maybe = stands.PLACED, SUM, (one.value,)
+        elif one.standing == stands.OTHER and one.rule == MEASURED and one.value:
+            counted.append(one.value)

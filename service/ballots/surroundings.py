@@ -10,14 +10,8 @@ from service.ballots.mentions import Mention
 from service.ballots.scanning import DIGITS, WORD
 from service.ballots.scene import Scene
 
-#: Words that may stand between a number and the things it counts ("12 lovely skeins").
-_DESCRIBING = frozenset(
-    "lovely good great little long whole happy beautiful old new different other more full big "
-    "small solid straight extra gorgeous tiny huge wonderful red blue green white black".split()
-)
 #: No saying begins so many words before its number.
 _SAYING_REACH = 4
-_OWNERS = frozenset({"my", "mine", "the", "our", "a"})
 _MEASURE = re.compile(r"\d+(?:ft|h|hr|hrs|lb|lbs|st|m|in|min|mins)")
 _SAYINGS = bits_of("sayings")
 _PLACING = ("second", "corner", "top", "bottom", "left", "right", "first", "last")
@@ -25,10 +19,6 @@ _PLACES = bits_of(*_PLACING)
 _KNOWN = NUMBER | PLAIN
 #: Kinds of tokens that say nothing of a number in their clause.
 _SILENT = frozenset({"soft", "quote", "other", "emoticon", DIGITS})
-_HERE = frozenset(
-    "i'm im am still stuck currently halfway up got we're finally was only already he's she's is "
-    "live lives living".split()
-)
 
 
 def word_at(scene: Scene, at: int) -> str:
@@ -70,36 +60,50 @@ def in_a_saying(scene: Scene, mention: Mention) -> bool:
 
 
 def is_in_brackets(scene: Scene, mention: Mention) -> bool:
-    """As in "My mum (86)": a number alone in brackets behind a word."""
+    """As in "My mum (86)", "the kids (5 and 8)": nothing but numbers in brackets behind a word."""
     tokens = scene.tokens
-    first, after = mention.first, mention.after
+    first, after = mention.first - 1, mention.after
+    while first > 0 and _lists(scene, first):
+        first -= 1
+    while after < len(tokens) and _lists(scene, after):
+        after += 1
     return (
-        first >= 2
+        first >= 1
         and after < len(tokens)
-        and tokens[first - 1].text == "("
+        and tokens[first].text == "("
         and tokens[after].text == ")"
-        and tokens[first - 2].kind == WORD
-        and scene.lexicon.before(tokens, first - 2)[0]
+        and tokens[first - 1].kind == WORD
+        and scene.lexicon.before(tokens, first - 1)[0]
         not in {"page", "number", "choice_before", "lucky_before"}
+    )
+
+
+def _lists(scene: Scene, at: int) -> bool:
+    """Whether this token is a number, or parts two in a list."""
+    return (
+        scene.kinds[at] == DIGITS
+        or scene.tokens[at].text in {",", "&", "/"}
+        or (scene.begins("also", at) > 0)
     )
 
 
 def is_of_own_piece(scene: Scene, mention: Mention) -> bool:
     """Whether "of my", "of mine", "of the chart I am doing" follows."""
-    words = [token.text for token in scene.tokens[mention.after : mention.after + 3]]
-    if words[:1] != ["of"] or not words[1:]:
-        return False
+    at = mention.after
+    if scene.begins("own_piece", at):
+        return True
+    step = scene.begins("part_of", at)
+    behind = scene.tokens[at + step : at + step + 1]
     # "Page 4 of 20" is of another chart.
-    pages = str(scene.last_page)
-    return words[1] in _OWNERS or (words[1].isdigit() and words[1] != pages)
+    other = step and behind and behind[0].kind == DIGITS
+    return bool(other) and behind[0].text != str(scene.last_page)
 
 
 def says_where_the_writer_is(scene: Scene, before: Beside) -> bool:
     """As in "I'm on page 11", "still at number 9"."""
-    words = {token.text for token in scene.tokens[max(before.at - 3, 0) : before.at + 1]}
     start, _ = scene.sentence(max(before.at, 0))
     asks = scene.begins("asking", start) > 0  # "who knows what is on page 21"
-    return not asks and bool(words & _HERE)
+    return not asks and scene.has("whereabouts", before.at - 3, before.at + 1)
 
 
 def counts_what_follows(scene: Scene, after: Beside) -> bool:
@@ -112,7 +116,7 @@ def counts_what_follows(scene: Scene, after: Beside) -> bool:
         group, _ = scene.lexicon.after(scene.tokens, at + step)
         if group == "other_after":
             return True
-        known = group not in {"", "weak_after"} and word not in _DESCRIBING
+        known = group not in {"", "weak_after"} and not scene.begins("describing", at + step)
         if known:
             return False
         many = scene.lexicon.plural_s and word.endswith("s")

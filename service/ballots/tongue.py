@@ -25,6 +25,8 @@ from service.ballots.tellings import (
 PLAINLY = SHARED + COMMON
 #: Among so few words a number word is one, even if it is an ordinary word elsewhere.
 _FEW = 2
+#: A number word of more languages that are not switched on is left alone.
+_SURELY = 2
 #: In so short a comment a number word and the words beside it are looked at together.
 _SHORT = 4
 #: Kinds of tokens that tell a language.
@@ -106,6 +108,8 @@ def _weighed(tokens: Sequence[Token], words: int, switched_on: tuple[str, ...]) 
         if telling.numeral_of and (words <= _FEW or not telling.doubtful):
             numerals += telling.numeral_of
     own = _covering(tokens, switched_on) if numerals and 1 < words <= _SHORT else ()
+    if words == 1 and not own and not (english or abroad):
+        own = _alone(heard, switched_on)
     if not own:
         # Whatever is told of any one other language is no more than what is told of all together.
         own = (ENGLISH,) if english > abroad else _own_languages(heard, switched_on)
@@ -135,6 +139,18 @@ def _covering(tokens: Sequence[Token], switched_on: tuple[str, ...]) -> tuple[st
         return ()
     home = tuple(code for code in switched_on if code in left)
     return (home or tuple(code for code in LANGUAGES if code in left))[:TIED]
+
+
+def _alone(heard: list[Telling], switched_on: tuple[str, ...]) -> tuple[str, ...]:
+    """The languages in which a word that stands alone is one and the same number, as "sju" is."""
+    codes = heard[0].numeral_of if heard and not heard[0].doubtful else ()
+    if (
+        not 0 < len(codes) <= _SURELY
+        or any(code in switched_on for code in codes)
+        or heard[0].points
+    ):
+        return ()
+    return codes[:TIED]
 
 
 def _with_english(codes: tuple[str, ...]) -> tuple[str, ...]:

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from service.ballots import stands
-from service.ballots.lexicon import bits_of
+from service.ballots.conditions import CONDITIONS, is_numbered, read_condition
+from service.ballots.elsewhere import SOMEBODYS_AGE
+from service.ballots.lexicon import NUMBER, bits_of
 from service.ballots.mentions import Mention
 from service.ballots.scanning import DIGITS, END, SOFT, WORD
 from service.ballots.scene import Scene
@@ -14,9 +16,11 @@ _AGE_REACH = 8
 _ASKING = bits_of("asking")
 _REPORTING = bits_of("reported_before", "family_before")
 _AGES = bits_of("ages")
-_CONDITIONS = bits_of("depends", "condition", "if_words")
 _LATER = bits_of("asked_later", "asked_plainly")
-VOICES = _LATER | _ASKING | _REPORTING | _AGES | _CONDITIONS
+_WISHES = bits_of("wishing")
+VOICES = _LATER | _ASKING | _REPORTING | _AGES | CONDITIONS | _WISHES
+#: So many words may stand between a wish and the page that is wished for.
+_WISH_REACH = 10
 
 
 def read_voices(scene: Scene, mentions: list[Mention]) -> None:
@@ -25,14 +29,23 @@ def read_voices(scene: Scene, mentions: list[Mention]) -> None:
         if mention.standing < stands.ASKED:
             continue
         start, end = scene.sentence(mention.first)
-        if mention.standing == stands.ASKED:
-            _read_condition(scene, mention, end)
-        elif scene.quoted and _is_quoted_for_another(scene, mention):
+        if scene.quoted and _is_quoted_for_another(scene, mention):
             _lower(mention, stands.STRUCK, "words given to somebody else")
+        elif mention.standing == stands.ASKED:
+            read_condition(scene, mention, end)
         elif scene.present & _LATER and _is_asked_later(scene, mentions, at):
             _lower(mention, stands.ASKED, "asked about, not chosen")
         elif not (scene.present & _ASKING and _read_question(scene, mention, start, end)):
             _read_told(scene, mentions, at, start, end)
+
+
+def doubt_the_told(scene: Scene, mentions: list[Mention]) -> None:
+    """As in "42?? Everybody says 42": asked about a page that others are said to choose."""
+    told = {one.value for one in mentions if one.reported}
+    for one in mentions if told else ():
+        bare = stands.BARE <= one.standing <= stands.ALONE
+        if bare and one.value in told and scene.is_question(one.first):
+            _lower(one, stands.ASKED, "asked about, not chosen")
 
 
 def _read_question(scene: Scene, mention: Mention, start: int, end: int) -> bool:
@@ -40,7 +53,8 @@ def _read_question(scene: Scene, mention: Mention, start: int, end: int) -> bool
     if _asks_on(scene, mention, start):
         _lower(mention, stands.OTHER, "asked about something else")
     elif _is_asked(scene, mention, start):
-        other = scene.has("topics", start, end) and not mention.cued_by_page
+        plainly = scene.has("asked_plainly", start, mention.first)
+        other = scene.has("topics", start, end) and not (plainly or mention.cued_by_page)
         _lower(mention, stands.OTHER if other else stands.ASKED, "asked about, not chosen")
     else:
         return False
@@ -55,11 +69,30 @@ def _read_told(scene: Scene, mentions: list[Mention], at: int, start: int, end: 
     ):
         mention.reported = True
         _lower(mention, stands.ASKED, "somebody else's, or an earlier vote")
+        if mention.family and _tells_an_age(scene, mention):
+            _lower(mention, stands.OTHER, SOMEBODYS_AGE)
     elif present & _AGES and _is_an_age(scene, mention):
         _lower(mention, stands.ASKED, "an age or a birthday, perhaps not a page")
-    elif present & _CONDITIONS:
+    elif present & _WISHES and _is_wished_for(scene, mention, start, end):
+        _lower(mention, stands.ASKED, "wished for, perhaps not chosen")
+    elif present & CONDITIONS:
         following = mentions[at + 1].first if at + 1 < len(mentions) else end
-        _read_condition(scene, mention, min(end, max(following, mention.after)))
+        read_condition(scene, mention, min(end, max(following, mention.after)))
+
+
+def _is_wished_for(scene: Scene, mention: Mention, start: int, end: int) -> bool:
+    """As in "If I had a vote I'd say 30", "I'd vote 8 if I were brave"."""
+    if scene.is_question(mention.first):
+        return False  # "and if it were 18?" suggests it
+    first = max(start, mention.first - _WISH_REACH)
+    for at in range(first, min(end, mention.after + _WISH_REACH)):
+        step = scene.begins("wishing", at)
+        if not step or scene.begins("suggesting", at) > step:
+            continue
+        between = (at + step, mention.first) if at < mention.first else (mention.after, at)
+        if not scene.has("turning", *between):
+            return True
+    return False
 
 
 def _is_asked_later(scene: Scene, mentions: list[Mention], at: int) -> bool:
@@ -76,36 +109,6 @@ def _is_asked_later(scene: Scene, mentions: list[Mention], at: int) -> bool:
 
 def _lower(mention: Mention, standing: Standing, rule: str) -> None:
     mention.standing, mention.rule = standing, rule
-
-
-def _read_condition(scene: Scene, mention: Mention, end: int) -> None:
-    """As in "If nobody has it", "unless": what follows a page makes it hang on something else."""
-    if not scene.present & _CONDITIONS:
-        return
-    if scene.has("depends", mention.after, end):
-        mention.conditional = mention.depends = True
-    elif (at := scene.find("condition", mention.after, end)) >= 0:
-        # "21, and if somebody's had it then 22": what follows the "and" is said of the other.
-        mention.conditional = not (scene.begins("also", at - 1) and at - 1 > mention.after)
-    elif end > mention.after and (
-        scene.begins("if_words", mention.first - 1) or scene.begins("if_words", mention.after)
-    ):
-        mention.conditional = scene.has("condition", mention.after, end) or (
-            _hangs_on_another(scene, mention)
-        )
-    if mention.conditional:
-        mention.rule = "only if something else holds"
-        if mention.standing > stands.ASKED:
-            mention.standing = max(mention.standing, stands.BARE)
-
-
-def _hangs_on_another(scene: Scene, mention: Mention) -> bool:
-    """As in "64 if 80 is gone", "if 42 is winning": a number stands right at the "if"."""
-    tokens = scene.tokens
-    if mention.first and scene.begins("if_words", mention.first - 1):
-        return True
-    beyond = mention.after + 1
-    return beyond < len(tokens) and tokens[beyond].kind == DIGITS
 
 
 def _is_quoted_for_another(scene: Scene, mention: Mention) -> bool:
@@ -150,6 +153,8 @@ def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
         head += 1
     if tokens[head].kind == DIGITS and head < mention.first:
         return False  # "5 is my third, 15 my second" asks nothing
+    if scene.begins("asked_plainly", head):  # "is it page 3 that's got the castle on it"
+        return not scene.has("suggesting", start, mention.first)
     asking = scene.lexicon.group("asking")
     clause_start, _ = scene.clause(mention.first, mention.after)
     openings = {head, head + 1, clause_start}
@@ -187,19 +192,45 @@ def _is_reported(scene: Scene, mention: Mention, start: int) -> bool:
             near = at + 1
             break
     for group in ("reported_before", "family_before"):
-        at = scene.find(group, near, mention.first)
-        if at > 0 and scene.begins("if_words", at - 1) and _is_numbered(scene, at):
+        at = _find_whole(scene, group, near, mention.first)
+        if at > 0 and scene.begins("if_words", at - 1) and is_numbered(scene, at):
             continue  # "21, if somebody's had it then 22" is a condition
+        if at >= 0 and _points_and_ends(scene, at, mention.first):
+            continue  # "same as last time, 5 please"
         if at >= 0 and not _is_spoken_to(scene, group, at, mention.first):
             mention.family = group == "family_before"
             return True
     return False
 
 
-def _is_numbered(scene: Scene, end: int) -> bool:
-    """Whether a number stands before token `end`."""
-    numbers = scene.lexicon.numbers
-    return any(token.kind == DIGITS or token.text in numbers for token in scene.tokens[:end])
+def _points_and_ends(scene: Scene, at: int, end: int) -> bool:
+    """Whether words that point at an earlier vote cover token `at`, and a mark ends them."""
+    for start in range(max(at - 3, 0), at):
+        beyond = start + scene.begins("pointing", start)
+        if at < beyond < end and scene.kinds[beyond] != WORD:
+            return True
+    return False
+
+
+def _tells_an_age(scene: Scene, mention: Mention) -> bool:
+    """As in "The kids are 4, 7 and 11": no more than "are" and numbers stand between."""
+    if mention.cued_by_page:
+        return False
+    at = mention.first - 1
+    while at >= 0 and (
+        scene.kinds[at] in {SOFT, DIGITS} or scene.signs[at] & NUMBER or scene.begins("also", at)
+    ):
+        at -= 1
+    told = at > 0 and scene.begins("being", at) == 1
+    return told and scene.lexicon.group("family_before").before(scene.tokens, at - 1) > 0
+
+
+def _find_whole(scene: Scene, group: str, start: int, end: int) -> int:
+    """The first token at which a phrase of the group begins that ends before `end`; -1 for none."""
+    at = scene.find(group, start, end)
+    while at >= 0 and at + scene.begins(group, at) > end:
+        at = scene.find(group, at + 1, end)
+    return at
 
 
 def _begins_report(scene: Scene, at: int) -> bool:

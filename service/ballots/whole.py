@@ -6,27 +6,24 @@ import re
 
 from service.ballots import stands
 from service.ballots.deciding import none_of
+from service.ballots.languages import LANGUAGES
 from service.ballots.lexicon import bits_of
 from service.ballots.mentions import Mention, find_mentions
-from service.ballots.reading import Evidence, Reading
-from service.ballots.scanning import WORD, scan
+from service.ballots.pointing import POINTING, look_at, read_pointing
+from service.ballots.reading import Reading
+from service.ballots.scanning import DIGITS, WORD, scan
 from service.ballots.scene import Scene, signs_of
 from service.ballots.segmenting import segment
+from service.ballots.tellings import ENGLISH
 
 #: A kind of page named in a longer sentence is talked about, not chosen.
 _KIND_REACH = 10
-#: So many other words may stand beside words that point at a page; a longer phrase always does.
-_SPARE, _SPARE_AT_START, _LONG = 3, 5, 4
-#: A phrase of so few words may go on otherwise ("the same recipe").
-_BARE = 2
-#: The last words of "same as": what follows tells the same as what.
-_LIKE = frozenset("as que wie als come como som jako jak kuin than".split())
 _FIRST = bits_of("first")
 _KINDS = bits_of("kinds")
 #: Without a word of any of these, mentions that may be meant decide; without mentions, nothing
 #: does without one of those, but agreeing with a quoted vote.
 _DECLINING = _KINDS | bits_of("abstaining")
-_WHOLE = _DECLINING | _FIRST | bits_of("pointing", "row", "column")
+_WHOLE = _DECLINING | _FIRST | POINTING | bits_of("row", "column")
 _WITHDRAWN = bits_of("withdrawn")
 _DOUBTFUL = bits_of("doubtful")
 _QUOTED_LINE = re.compile(r"^[ \t]*>(.*)$", re.MULTILINE)
@@ -51,14 +48,16 @@ def _read_telling(scene: Scene, mentions: list[Mention], live: list[Mention]) ->
         kind = None if any(_may_be_named(scene, one) for one in live) else _kind(scene)
         if kind is not None:  # "any page ending in 0"
             return kind
-    if abstains >= 0 and not any(one.standing >= stands.CUED for one in live):
+    cued = [one for one in live if one.standing >= stands.CUED]
+    if abstains >= 0 and (not cued or _is_doubted(scene, cued[-1])):
         alone = [one for one in live if one.standing == stands.ALONE]
         placed = any(one.standing == stands.PLACED for one in live)
         if placed and scene.word_count() <= _KIND_REACH:
             return None
-        if not alone:
+        named = [one for one in live if _is_named(scene, one)]
+        if not alone and not named:
             return none_of(scene, live, "no-page", "says that it chooses none")
-        for one in alone:
+        for one in alone + named:
             one.standing, one.rule = stands.ASKED, "beside words that choose none"
     if live:
         _make_doubtful(scene, live)
@@ -66,15 +65,30 @@ def _read_telling(scene: Scene, mentions: list[Mention], live: list[Mention]) ->
     return (
         _agreeing(scene)
         or _boasting(scene)
-        or _pointing(scene, mentions)
+        or read_pointing(scene, mentions)
         or _kind(scene)
         or _row(scene)
     )
 
 
+def _is_doubted(scene: Scene, last: Mention) -> bool:
+    """As in "30 perhaps, but I can't decide": said of the page in the same sentence."""
+    _, end = scene.sentence(last.first)
+    return scene.has("abstaining", last.after, end)
+
+
 def _may_be_named(scene: Scene, mention: Mention) -> bool:
     on = scene.on_chart((mention.value or 0, *mention.maybe))
     return bool(on) or mention.standing > stands.UNSURE or mention.standing == stands.PLACED
+
+
+def _is_named(scene: Scene, mention: Mention) -> bool:
+    """A page of the chart that was named, though it may not be chosen."""
+    return (
+        mention.standing >= stands.ASKED
+        and mention.value is not None
+        and bool(scene.on_chart((mention.value,)))
+    )
 
 
 def _withdrawn(scene: Scene, mentions: list[Mention], at: int) -> Reading | None:
@@ -87,7 +101,7 @@ def _withdrawn(scene: Scene, mentions: list[Mention], at: int) -> Reading | None
         )  # "scrap my vote for 12"
         if one.first < at or (near and one.first < own):
             one.standing, one.rule = stands.STRUCK, "taken back"
-    if any(one.standing >= stands.BARE for one in mentions):
+    if any(one.standing >= stands.UNSURE for one in mentions):
         return None
     return none_of(scene, mentions, "withdrawn", "the writer takes the vote back")
 
@@ -100,15 +114,19 @@ def _make_doubtful(scene: Scene, live: list[Mention]) -> None:
         if not one.spelled or one.after - one.first != 1 or one.value is None:
             continue
         unsure = stands.ASKED < one.standing < stands.CUED
-        if unsure and scene.begins("doubtful", one.first):
+        if unsure and scene.begins("doubtful", one.first) and not _has_its_article(scene, one):
             one.standing, one.maybe = stands.PLACED, (one.value,)
             one.rule = "a word that is a number in one language only"
 
 
-def _look(scene: Scene, first: int, after: int, pages: tuple[int, ...], why: str) -> Reading:
-    start, end = scene.span(first, after)
-    evidence = (Evidence(start, end, scene.text[start:end], None, why),)
-    return Reading("look", pages, None, why, evidence)
+def _has_its_article(scene: Scene, mention: Mention) -> bool:
+    """As in "la six", "die elf": an article of the comment's own language tells which is meant."""
+    own = LANGUAGES.get(scene.lexicon.codes[0])
+    if own is None or own.code == ENGLISH or not mention.first:
+        return False
+    article = (scene.tokens[mention.first - 1].text,)
+    counts = scene.tokens[mention.first].text in own.numbers
+    return counts and article in own.fillers and article not in LANGUAGES[ENGLISH].everyday
 
 
 def _agreeing(scene: Scene) -> Reading | None:
@@ -125,7 +143,7 @@ def _agreeing(scene: Scene) -> Reading | None:
     numbers = find_mentions(tokens, signs_of(tokens, scene.lexicon)[0], scene.lexicon)
     pages = scene.on_chart(tuple(one.value for one in numbers if one.value is not None))
     step = scene.begins("agreeing", at)
-    return _look(scene, at, at + step, pages, "agrees with a vote it quotes")
+    return look_at(scene, at, at + step, pages, "agrees with a vote it quotes")
 
 
 def _boasting(scene: Scene) -> Reading | None:
@@ -149,49 +167,8 @@ def _boasting(scene: Scene) -> Reading | None:
     step = scene.begins("first", at)
     end = at + step
     if step and (end == len(scene.tokens) or scene.tokens[end].kind != WORD):
-        return _look(scene, at, end, (1,), "may boast of being the first to comment")
+        return look_at(scene, at, end, (1,), "may boast of being the first to comment")
     return None
-
-
-def _pointing(scene: Scene, mentions: list[Mention]) -> Reading | None:
-    """As in "Same as above", "my age", "I turned 70, use that": said by pointing at something."""
-    at = scene.find("pointing")
-    while at >= 0:
-        step = scene.begins("pointing", at)
-        if _points(scene, at, step, mentions):
-            pointed_at = tuple(one.value for one in mentions if one.value is not None)
-            pages = scene.on_chart(pointed_at) if len(pointed_at) == 1 else ()
-            return _look(scene, at, at + step, pages, "points at something instead of a page")
-        at = scene.find("pointing", at + 1)
-    return None
-
-
-def _points(scene: Scene, at: int, step: int, mentions: list[Mention]) -> bool:
-    """Whether these words are what the clause says, not a part of other talk ("same recipe")."""
-    tokens, end = scene.tokens, at + step
-    known = scene.lexicon.plain_words
-    if (
-        step <= _BARE
-        and tokens[end - 1].text not in _LIKE
-        and end < len(tokens)
-        and tokens[end].kind == WORD
-        and not (tokens[end].text in known or scene.lexicon.after(tokens, end)[0])
-    ):
-        return False
-    start, stop = scene.clause(at, end)
-    is_told = any(scene.begins("being", place) for place in range(max(at - 2, start), at))
-    if is_told and any(start <= one.first < at for one in mentions):
-        return False  # "the 5th of May is my birthday"
-    begins = scene.sentence(at)[0] == at and step > 1 and tokens[end - 1].text in _LIKE
-    others = (*tokens[start:at], *tokens[end:stop])
-    spare = sum(token.kind == WORD and not (begins and token.text in known) for token in others)
-    if step > _LONG or spare <= (_SPARE_AT_START if begins else _SPARE) or scene.word_count() <= 5:
-        return True
-    numbered = len(mentions) == 1 and mentions[0].first < at
-    apart = numbered and mentions[0].after <= start
-    chosen = at > 0 and scene.lexicon.before(tokens, at - 1)[0] in {"choice_before", "fillers"}
-    own = at > 0 and scene.begins("own_voice", at - 1)
-    return (apart and spare <= 4) or (numbered and (chosen or bool(own)) and end == stop)
 
 
 def _kind(scene: Scene) -> Reading | None:
@@ -203,9 +180,16 @@ def _kind(scene: Scene) -> Reading | None:
     start, end = min(
         scene.sentence(at), scene.clause(at, at + step), key=lambda one: one[1] - one[0]
     )
-    if sum(token.kind == WORD for token in scene.tokens[start:end]) > _KIND_REACH:
+    words = sum(token.kind == WORD for token in scene.tokens[start:end])
+    if words > _KIND_REACH and not _is_wished(scene, start, at, end):
         return None
-    return _look(scene, at, at + scene.begins("kinds", at), (), "a kind of page, not one page")
+    return look_at(scene, at, at + scene.begins("kinds", at), (), "a kind of page, not one page")
+
+
+def _is_wished(scene: Scene, start: int, at: int, end: int) -> bool:
+    """As in "Somewhere along the left edge would be nice to tidy it up"."""
+    behind = at + scene.begins("kinds", at)
+    return behind < end and scene.begins("choice_after", behind) > 0 and at - start <= _KIND_REACH
 
 
 def _row(scene: Scene) -> Reading | None:
@@ -216,6 +200,9 @@ def _row(scene: Scene) -> Reading | None:
             continue
         start, end = scene.sentence(at)
         chosen = scene.has("choice_before", start, at) or scene.has("choice_after", at, end)
+        numbered = scene.kinds[at + 1 : at + 2] == [DIGITS]
+        if numbered and not chosen and scene.word_count() > 1:
+            continue  # "Row 12 nearly broke me"
         if (chosen and end - start <= _KIND_REACH) or scene.word_count() <= 4:
-            return _look(scene, at, at + 1, (), "a row or a column, not one page")
+            return look_at(scene, at, at + 1, (), "a row or a column, not one page")
     return None

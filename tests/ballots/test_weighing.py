@@ -51,6 +51,23 @@ ASKED = {
     'The man next door wrote "21 please" on a card': "none no-page",
     "What count is that? 16 or 18?": "none no-page",
 }
+TOLD_BEFORE = {
+    "I am 47, so that is my vote": "look 47",
+    "We keep 5 hens and 9 ducks, so 14": "look 14",
+    "If I had a vote I would say 30": "look 30",
+    "The one with the owl please": "look",
+    "My uncle's shoe size": "look",
+    "row 3 column 6": "look 24",
+    "one one three": "look 1 3",
+    "20+20+1": "look 41",
+    "It's 30 here and far too hot for wool": "none no-page",
+    "The kids are 4, 7 and 11 now": "none no-page",
+    "It was 2 for 1 at the market on Friday": "none no-page",
+    "My frame is 24 by 18 inches": "none no-page",
+    "6 please, or 15 if 6 has gone": "counts 6",
+    "27\n*28": "counts 28",
+    "8 because there are 8 of us": "counts 8",
+}
 OTHER = {
     "I am 5 foot 2 and cannot reach the top of the frame": "none no-page",
     "thx 4 the video": "none no-page",
@@ -70,7 +87,14 @@ TWO = {
 
 
 @pytest.mark.parametrize(
-    ("text", "expected"), [*SUMS.items(), *TAKEN_BACK.items(), *ASKED.items(), *OTHER.items()]
+    ("text", "expected"),
+    [
+        *SUMS.items(),
+        *TAKEN_BACK.items(),
+        *ASKED.items(),
+        *OTHER.items(),
+        *TOLD_BEFORE.items(),
+    ],
 )
 def test_one_choice_is_found_among_several_numbers(text: str, expected: str) -> None:
     assert heard(text) == expected

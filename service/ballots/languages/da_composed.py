@@ -17,7 +17,7 @@ _ABOVE = "ovenfor | over mig | ovenover | herover | lige ovenfor | før mig | ov
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "everyday": phrases(
-        "alder | halvdelen | optaget | taget | ledig | kroner | samme | som | sæt | skriv | byt | ændrer | hellere | undskyld | fortrød | gik | vandt | broderer | alt"
+        "mor | skrev | sad | oppe | kl | færdig | færdigt | dejlig | flot | hvor | jeg | har | mens | også | bare | mig | dig | ufærdige | liggende | alder | halvdelen | optaget | taget | ledig | kroner | samme | som | sæt | skriv | byt | ændrer | hellere | undskyld | fortrød | gik | vandt | broderer | alt"
     ),
     "neutral_before": phrases("# mod | # til | # med"),
     "choice_before": phrases("det må blive | må blive | men jeg | men jeg vil | selv")
@@ -98,7 +98,9 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "sådan cirka | sådan ca | et sted omkring | omkring side | i nærheten af | deromkring"
     ),
-    "other_before": phrases("vi ses den | ses den | mødes den | rejser den")
+    "other_before": phrases(
+        "til kl | kl | klokken | har selv | jeg har selv | har jo | har kun | vi ses den | ses den | mødes den | rejser den"
+    )
     + each_of("vandt | tabte | spillede", "med |")
     + each_of("på", "aida | hør | stof | lærred")
     + phrases("gik | løb | cyklede | værelse | stue | bus | linje | født den | afsnit"),

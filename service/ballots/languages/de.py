@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, Phrase, phrases
-from service.ballots.languages import de_choices, de_composed, de_counts, de_numbers
+from service.ballots.languages import de_choices, de_composed, de_counts, de_numbers, de_told
 from service.ballots.languages.spelling import extended
 
 _WRITTEN_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
@@ -275,4 +275,4 @@ _PLAIN = Language(
     ),
 )
 
-LANGUAGE = extended(_PLAIN, de_composed.GROUPS)
+LANGUAGE = extended(extended(_PLAIN, de_composed.GROUPS), de_told.GROUPS)

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import en_choices, en_composed, en_counts, en_numbers
+from service.ballots.languages import en_choices, en_composed, en_counts, en_numbers, en_told
+from service.ballots.languages.spelling import extended
 
-LANGUAGE = Language(
+_PLAIN = Language(
     code="en",
     plural_s=True,
     everyday=phrases(
@@ -28,9 +29,12 @@ LANGUAGE = Language(
     page=phrases(
         "page | p | pp | pages | pg | pge | pag | pgs | page number | page no | page num | page nr"
     ),
-    number=phrases("number | num | nr | no. | numero | nbr | numbr | nummer"),
+    number=phrases("numbered | number | num | nr | no. | numero | nbr | numbr | nummer"),
     fillers=phrases(
         """
+        if it's not too much trouble | if it's no trouble | if that's ok | if that's okay | if possible |
+        if you can | if you could | if you like | if you don't mind | if you wouldn't mind | if i may |
+        if it's all the same to you | if it isn't too much trouble | if it's ok | if it's ok with you |
         the | a | an | good old | good ol | old | ol | definitely | defo | def | just | simply |
         obviously | probably | maybe | perhaps | surely | certainly | totally | only | big |
         lovely | lucky | little | my | that | this | be | then | oh | um | er | hmm | please | pls |
@@ -42,6 +46,7 @@ LANGUAGE = Language(
         phrases(en_choices.CHOICE_BEFORE)
         + en_composed.PUT_DOWN
         + en_composed.CHOICE_IS
+        + en_composed.LIKED_IS
         + en_composed.LIKE_TO_SEE
         + en_composed.HIDDEN_ON
         + en_composed.ASKED_FOR
@@ -50,6 +55,9 @@ LANGUAGE = Language(
         + en_composed.NOTHING_BUT
         + en_composed.GLAD_OF
         + en_composed.SEE_YOU_DO
+        + en_composed.TICK_BY
+        + en_composed.GO_TO
+        + en_composed.LOVE_IT_IF
     ),
     choice_after=phrases(en_choices.CHOICE_AFTER) + en_composed.GETS_IT,
     voting=phrases(
@@ -90,15 +98,6 @@ LANGUAGE = Language(
         "from the start | along | rows down | rows up | from last | from the last"
     ),
     tally_before=phrases("votes for | votes on | people for | said | votes to"),
-    topics=phrases(
-        """
-        size | needle | needles | count | thread | threads | floss | colour | colours | color |
-        colors | strand | strands | fabric | aida | linen | evenweave | hoop | lamp | oven | bus |
-        train | ferry | boat | minutes | hours | price | cost | degrees | gauge | stitches | skeins |
-        bobbin | magnifier | glasses | battery | volts | watts | lumen | mm | cm | inch | inches |
-        episode | season | chapter | song | film | movie | album | recipe | tv | score | kg | litres
-        """
-    ),
     labels=phrases(
         "age | size | count | score | thread | floss | colour | color | temp | temperature | "
         "oven | episode | chapter | weight | height | width | length | price | cost | total | time | "
@@ -119,7 +118,7 @@ LANGUAGE = Language(
     ),
     depends=phrases(
         "whichever's | whichever has | whichever is | whichever one | depending on | depends | "
-        "unless | provided | providing | whichever"
+        "unless | provided | providing | whichever | whatever number of | however many"
     ),
     ranked=phrases(
         "in that order | in this order | in order | order of preference | in order of preference"
@@ -141,7 +140,7 @@ LANGUAGE = Language(
         "my pick | my choice | my guess | my number | my page"
     ),
     if_words=phrases("if | unless"),
-    being=phrases("is | was | falls"),
+    being=phrases("is | was | falls | are | were | turned | turn"),
     stopgap=phrases("otherwise | or else | failing that | if not | alternatively | else"),
     either=phrases("or | or maybe | or perhaps | or else | either | and or"),
     also=phrases("and | n | & | plus | and also | and maybe | and then | as well as | also"),
@@ -155,15 +154,24 @@ LANGUAGE = Language(
         """
     ),
     condition=phrases(en_choices.CONDITION),
-    reported_before=phrases(en_choices.REPORTED_BEFORE) + en_composed.WHO_SAID,
+    reported_before=phrases(en_choices.REPORTED_BEFORE)
+    + en_composed.WHO_SAID
+    + en_composed.WOULD_HAVE
+    + en_composed.VOTED_BEFORE
+    + en_composed.HOPED
+    + en_composed.GOING_TO
+    + en_composed.OTHERS_CHOSE,
     family_before=phrases(en_choices.FAMILY_BEFORE),
-    reported_after=phrases(
+    reported_after=en_composed.TAKEN
+    + en_composed.HAD_MY_VOTE
+    + en_composed.NICE_TOO
+    + phrases(
         """
         wins | will win | is winning | is going to win | gonna win | to win | is leading | leads |
         will be popular | is popular | is ahead | has won | won | is in the lead | says my | said my |
         says the | said the | says he | says she | he says | she says | was winning | might win |
         seems popular | seems to be winning | is going to be popular | club | gang | crew | squad |
-        is taken | has been taken | was taken | is gone | but everyone | but everybody | but i think | but that | but if | everyone | is everyone's
+        is taken | has been taken | was taken | is gone | has gone | last time | last week | last round | last month | earlier | previously | one day | some day | someday | eventually | at some point | but everyone | but everybody | but i think | but that | but if | everyone | is everyone's
         """
     ),
     asking=phrases(
@@ -175,7 +183,8 @@ LANGUAGE = Language(
     ),
     suggesting=phrases(
         """
-        how about | what about | how bout | can i | can we | could i | could we | could you | can you |
+        if there's room | if there's time | if there's still time | if there's space | if there is room | if there is time |
+        if i'm not too late for | if there's any | if there's a chance | how about | what about | how bout | can i | can we | could i | could we | could you | can you |
         may i | may we | would you | will you | is it ok | shall we | should we | why not | why don't |
         please | maybe | perhaps | is it too late | am i too late | do i | did i | too late |
         would it be | is it too cheeky | too cheeky | dare i | how do you feel about | could you be talked into | can you be persuaded | would | could it be | hows about | what if we | can it be | can you start |
@@ -191,7 +200,7 @@ LANGUAGE = Language(
         """
     ),
     roughly_after=phrases(
-        "ish | or so | or thereabouts | or around there | give or take | or nearby"
+        "mark | ish | or so | or thereabouts | or around there | give or take | or nearby"
     ),
     between=phrases(
         "between | in between | from | anything from | anywhere from | somewhere between"
@@ -208,7 +217,7 @@ LANGUAGE = Language(
     ),
     goes_on=phrases("is | looks | seems | would | was | too | also | could"),
     saying=phrases(
-        "says | said | say | saying | told | tells | goes | went | yelled | shouted | shouts | asked | "
+        "mentioned | was mentioned | says | said | say | saying | told | tells | goes | went | yelled | shouted | shouts | asked | "
         "asks | writes | wrote | reckons | announced | insists | demands | replied | answered | yells"
     ),
     relative_before=phrases(
@@ -231,15 +240,7 @@ LANGUAGE = Language(
     withdrawn=phrases(en_choices.WITHDRAWN),
     abstaining=phrases(en_choices.ABSTAINING),
     pointing=phrases(en_choices.POINTING) + en_composed.WHAT_OTHERS_SAID + en_composed.AGREED,
-    agreeing=phrases(
-        """
-        you and me both | me and you both | agree | agree with | agreed | i agree | same as | ditto | me too | same | exactly | so this | this one | all of this |
-        omg yes | yes | yep | yes this | second this | seconded | i second | was about to say |
-        about to say | just what i | my thought | great minds | with you | also me | +1 | here too |
-        what i was | came here to | same here | i'd go along with | go along with | snap
-        """
-    ),
-    kinds=phrases(en_choices.KINDS) + en_composed.DECADES,
+    kinds=phrases(en_choices.KINDS) + en_composed.DECADES + en_composed.DECADES,
     first=phrases("first | 1st | very first"),
     last=phrases("last | final | very last"),
     corner=phrases("corner | corners | edge corner"),
@@ -257,43 +258,18 @@ LANGUAGE = Language(
     minus=phrases("minus | take away"),
     less_than=phrases("less than | fewer than"),
     divided_by=phrases("divided by"),
-    part_of=phrases("of"),
+    part_of=phrases(
+        "of | i ever | i've ever | we ever | i did | i stitched | i finished | i made | i have ever"
+    ),
     whole_chart=phrases(
         """
         of the chart | of the whole chart | of the grid | of the map | of the pattern |
         of the design | of the piece | of the whole thing | of it | of it all |
         on the chart | on the grid | on the map | of all | of the page map |
-        of this chart | of your chart
-        """
-    ),
-    replacing=phrases(
-        """
-        change | changed | changing | swap | swapped | swapping | switch | switched |
-        switching | trade | make | move | moved | moving | replace | alter
-        """
-    ),
-    replaced_by=phrases("to | for | into | with | a | by"),
-    concluding=phrases(
-        """
-        so | so it's | so that's | so i'm going | therefore | final answer | so yes |
-        so yeah
-        """
-    ),
-    asked_plainly=phrases("anyone know | anybody know | does anyone know | any idea"),
-    asked_later=phrases(
-        """
-        is that gone | is that taken | is it gone | is it taken | is that still free |
-        is it still free | has that gone | has it gone | has that been taken |
-        has anyone said it | has anyone said that | has anyone had it |
-        has anyone had that | is that one gone | is that one taken | been taken yet |
-        or is that taken | or is it taken
+        of this chart | of your chart | somewhere
         """
     ),
     minutes_to=phrases("to | past | till"),
-    sayings=en_composed.SAYINGS,
-    told_from_last=phrases(
-        "last page but | last but | second to last | next to last | second last | penultimate | "
-        "last but one | third to last | from the end | before the last | one before last | "
-        "second from last | 2nd to last | third last"
-    ),
 )
+
+LANGUAGE = extended(_PLAIN, en_told.GROUPS)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 CHOICE_BEFORE = """
-preferably | ideally | won't say no to | wouldn't say no to | wouldn't mind | would not mind | beg for |
+this week | this round | this month | this time | preferably | ideally | won't say no to | wouldn't say no to | wouldn't mind | would not mind | beg for |
 begging for | dream of | dreaming of | bagsy | bags | dibs on | shotgun | chuck us on | stick us on | big yes to |
 yes to | thumbs up for | making it | money's going on | money is on | money goes on | please have | meself | stitch | please stitch | sew | made up with | happy with | delighted with |
 chuffed with | pleased with | let us be having | let us have | let us do | a bit of | sneak in with |
@@ -36,7 +36,7 @@ could we have | may i have | may we have | can we do | could we do | can you do 
 could you do | could you start | can i get | could i get | may i | may i suggest | suggest |
 stick with | sticking with | sticking to | stick to | i stick with | staying with | stay with |
 settle on | settled on | settling on | opt for | opting for | favour | prefer | i prefer |
-i'd prefer | rooting for | my heart says | heart says | gut says | gut feeling |
+i'd prefer | rooting for | my heart says | heart says | gut says | head says | tummy says | add | gut feeling |
 gut feeling is | brain says | agree on | agreed on | decided on | decide on | landed on |
 plump for | plumping for | stick a pin in | pin in | name next to | name on | name down for |
 name against | hoping for | cheer me up with | cheer us up with | treat us to | surprise us with | all on | all three on | both on | everything on | hope for | hope it's | fingers crossed for | crossed for |
@@ -75,7 +75,7 @@ meself | myself | will ya | would ya
 """
 
 NOT_BEFORE = """
-not | never | neither | nor | anything but | any but | hard pass on | pass on | no thanks to | nope to | away from | keep away from | keep well away from | scratch | drop | than | never | no to the | any page but | any number but |
+not falling for | no votes for | no vote for | no votes to | not | never | neither | nor | anything but | any but | hard pass on | pass on | no thanks to | nope to | away from | keep away from | keep well away from | scratch | drop | than | never | no to the | any page but | any number but |
 anything except | any except | any page except | anywhere but | everything but | all but |
 except | except for | apart from | instead of | rather than | other than | but not | and not |
 don't do | dont do | do not do | don't pick | dont pick | do not pick | don't choose |
@@ -86,7 +86,8 @@ no more | over | not on | don't you dare start on | don't you dare do | i didn't
 didn't mean | not the | wouldn't pick | wouldn't choose | wouldn't start on | wouldn't do |
 wouldn't go for | wouldn't go with | no not | not going with | not going for | not voting for |
 not voting | not picking | not choosing | anyone but | don't go with | don't go for |
-steer clear of
+steer clear of | don't make it | dont make it | do not make it | don't let it be | don't say |
+please don't do | please don't pick
 """
 
 CORRECTION = """
@@ -98,17 +99,18 @@ corrected | changed my mind | change my mind | changing my mind | change that to
 change it to | on second thought | on second thoughts | second thoughts | sorry meant |
 sorry i meant | oops | whoops | typo | ignore that | forget that | no actually | or rather |
 changed it to | switch to | switching to | swap to | and wanted | but wanted | and meant | but meant | my bad | correct to | should read |
-should say | meant to be | meant to say | meant to type | can i change | i've changed |
+should say | should have been | should've been | shouldve been | was meant to be | supposed to be | supposed to say | but today | but this time | but tonight | but now | meant to be | meant to say | meant to type | can i change | i've changed |
 ive changed | changed to | amended | wait actually | actually wait | actually no | no sorry |
 sorry no | make that | autocorrect | fat fingers | fat thumbs | fat finger | fat thumb |
-wrong number | thumb slipped | finger slipped
+wrong number | thumb slipped | finger slipped | doesn't exist | does not exist | doesnt exist |
+isn't on the chart | not on the chart | it stops at | stops at | isn't one of them
 """
 
 CONDITION = """
 if it's free | if its free | if it is free | if it's still free | if free | if still free |
 if it's available | if available | if still available | if it's still available |
 if it's not taken | if its not taken | if not taken | if it isn't taken | if it's not gone |
-if nobody | if no one | if noone | if nobody's | if no one's | if someone | if somebody |
+if you haven't | if it hasn't | if you've not | if it's not done | if it isn't done | if nobody | if no one | if noone | if nobody's | if no one's | if someone | if somebody |
 if somebody's | if someone's | if somebody's beaten | if anyone's | if i'm not too late for |
 if anyone | if everyone | if everybody | if others | if enough | if it's not been |
 if it hasn't been | if it hasnt been | if that's free | if that's still free |
@@ -116,7 +118,7 @@ if that's not taken | if it's taken | if it's gone | if that's taken | if it's w
 if someone has | if somebody has | if it's already | as long as nobody | as long as no one |
 provided nobody | only if | if my sister | if my husband | if my friend | if you think |
 if there's | if there is | if it has | if it's got | if that's the | if that one |
-if it's the | as long as
+if it's the | as long as | if that's been | if it's been | if that has been | if it has been
 """
 
 REPORTED_BEFORE = """
@@ -139,7 +141,7 @@ husband | hubby | wife | partner | boyfriend | girlfriend | son | daughter | kid
 child | mum | mom | mother | dad | father | sister | brother | friend | neighbour | neighbor |
 nan | nana | gran | granny | grandma | grandad | colleague | boss | cat | dog | aunt | auntie |
 cousin | niece | nephew | grandson | granddaughter | grandkids | other half | missus | he |
-she | they | big one | middle one | small one | little one | eldest | youngest | mate |
+she | they | big one | middle one | small one | little one | eldest | oldest | twins | triplets | younger one | older one | youngest | mate |
 bestie | mil | dh | flatmate | roommate | toddler | teenager | baby | other one | parrot |
 budgie
 """
@@ -155,21 +157,21 @@ dont count me | discount my | please don't count | please dont count | please ig
 no vote from me after all | scrap that no vote | strike my | i take back my | i take it back |
 i take that back | my vote doesn't count | i change my vote to none | unvote | void my |
 i'd like to withdraw | withdraw it | withdraw that | please withdraw | withdraw mine |
-forget i voted | forget i said anything | forget what i said | forget my vote | forget me |
+forget i voted | forget i said | forget i said anything | forget what i said | forget my vote | forget me |
 cancel it | cancel mine | scrap mine | take it off | take mine off | ignore mine | remove it |
-want to withdraw | pull my vote
+want to withdraw | pull my vote | cancel that | cancel that please | scrap that please
 """
 
 ABSTAINING = """
-no vote from me | no vote | not voting | no number from me | not going to vote |
+you pick one | you choose one | pick one for me | pick one for us | choose one for me | choose one for us | no vote from me | no vote | not voting | no number from me | not going to vote |
 won't be voting | won't vote | i'm not voting | i abstain | abstaining | no vote yet |
-undecided | can't decide | cant decide | haven't decided | no preference | don't mind which |
+let me think | not sure yet | still thinking | ? not sure | ?? not sure | hmm not sure | but i don't know | but i dunno | but not sure | but i'm not sure | ? idk | ?? idk | idk though | can't agree | cannot agree | couldn't agree | undecided | can't decide | cant decide | haven't decided | no preference | don't mind which |
 no number | i'm no help | not choosing | i'll sit this one out | sitting this one out |
 don't have a vote | still deciding | will decide | need to think | no pick from me
 """
 
 POINTING = """
-do with that | that's a sign | is that a sign | that a sign | must be a sign | see where i'm going |
+second this | as per my | as per | copy the | i'll copy | whatever the lady before me | whatever the lady above | copying the | follow the | following the | i'll follow | going with the crowd | do with that | that's a sign | is that a sign | that a sign | must be a sign | see where i'm going |
 see where this is going | know where i'm going | who am i to argue | still stands |
 whatever i said | what i said last | maybe that as | the one to the left of |
 the one to the right of | where you are now | wherever you are now |
@@ -183,7 +185,11 @@ i second that | second that | same page | same number | same one | same vote | m
 my birthday | my house number | my birth month | my lucky number | +1 | the above | see above |
 likewise | my shoe size | my wedding date | my birth date | my date of birth | copying |
 my birth year | same for me | same as last time | same vote as | same as before |
-the one above
+the one above | copying the | copying her | copying him | copying my | copying them | copying you |
+whichever that is |
+whichever it is | further up in the comments |
+same one i * for | same page i * for | same number i * for | same one i wanted | same one i had |
+got to be a sign | has to be a sign | it's a sign | a sign from above
 """
 
 KINDS = """
@@ -198,7 +204,7 @@ one of the corners | anywhere in the * | somewhere in the * | anything in the * 
 something in the * | row along | along the top | along the bottom | row at the |
 somewhere over | somewhere above | anything over | anything above | anything under |
 the higher the | odd page | odd number | prime number | any even | any odd | an even | an odd |
-a prime | double digits | single digit | double digit | even one | odd one | multiple of |
+a prime | double digits | single digit | single digits | double digits | double digit | even one | odd one | multiple of |
 divisible by | high number | low number | lower half | upper half | top half | bottom half |
 left half | right half | a border | edge page | an edge | teens | top row | bottom row |
 middle row | first row | last row | left side | right side | left column | right column |

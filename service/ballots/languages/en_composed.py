@@ -18,6 +18,17 @@ CHOICE_IS = each_of(
     "is | are | would be | would have to be | will be | has to be | have to be | must be | stays | "
     "remains",
 )
+DECADES = each_of(
+    "early | mid | late | low | high | upper | lower",
+    "teens | twenties | thirties | forties | fifties | sixties | seventies | eighties | nineties",
+)
+LIKED_IS = each_of(
+    "page | one | number",
+    "i | we",
+    "like | love | want | prefer | fancy | choose | chose | pick | picked | am after | would like",
+    "best | most | the most | the best |",
+    "is | would be | has to be | was",
+)
 LIKE_TO_SEE = each_of(
     "i'd | id | i would | we'd | we would | would | i'd really | i would really | would really | "
     "i'd rather | i would rather | would rather | rather",
@@ -33,8 +44,8 @@ HIDDEN_ON = each_of(
 NEVER_CHOOSE = each_of(
     "not | don't | dont | do not | never | wouldn't | won't | can't | please don't | pls don't | "
     "don't you dare | dont you dare | do not you dare | never ever | don't ever | i'd never | "
-    "i would never | try not to | rather not | please do not | you shouldn't | nobody should",
-    "pick | choose | vote | vote for | start on | start with | start at | go with | go for | do | "
+    "i would never | refuse to | i refuse to | i will not | i'd hate to | not going to | never going to | no way i'd | no way am i | try not to | rather not | please do not | you shouldn't | nobody should",
+    "pick | choose | vote | vote for | voting for | pick | start on | start with | start at | go with | go for | do | "
     "want | take | say | like | use",
 )
 ASKED_FOR = each_of(
@@ -63,7 +74,7 @@ WHAT_OTHERS_SAID = each_of(
     "what | whatever | whichever | whichever one | whichever page | the one", "* | * *", _SAID
 ) + each_of("whatever | whichever", "* * * | * * * * | * * * * *", _SAID)
 I_WANT = each_of(
-    "i | we",
+    "i | we | we both | we all",
     "only | just | really | do | always | simply | definitely |",
     "want | need | choose | pick | say | vote | vote for | go for | go with | wanna see | want to see",
 )
@@ -95,8 +106,76 @@ THAN_DO = each_of(
     "do | see | watch | have | stitch | pick | go with | choose | start on | vote for",
 )  # fmt: skip
 DECADES = each_of(
-    "from the | in the | of the",
+    "from the | in the | of the | low | mid | high | early | late | upper | lower",
     "teens | twenties | thirties | forties | fifties | sixties | seventies | eighties | nineties",
+)
+TICK_BY = each_of(
+    "put | stick | pop | place | draw | place me | i'd put | i'll put |",
+    "a | my | the | one",
+    "tick | cross | mark | pin | x | star | dot | finger | sticker | flag | name | vote",
+    "by | next to | beside | against | on | in | near | at | over",
+)
+GO_TO = each_of(
+    "go | move on | move | jump | head | skip | turn | hop | onto | on | off | come",
+    "to | onto | over to | on to | straight to",
+) + phrases(
+    "turn over | tackle | have a look at | take a look at | look at | have a peek at | peek at | "
+    "come on | c'mon | cmon | we all say | we all vote | we all want | let it be | hand me"
+)
+WOULD_HAVE = each_of(
+    "i'd have | i would have | i'd've | i would've | we'd have | we would have | would have | "
+    "would've | might have | might've | could have | could've | nearly | almost",
+    "said | picked | voted | voted for | gone for | gone with | chosen | put | liked | loved | "
+    "taken | asked for | guessed | opted for | suggested",
+) + each_of(
+    "i think | i believe | pretty sure |",
+    "it was | that was | hers was | his was | theirs was | yours was",
+)
+OTHERS_CHOSE = each_of(
+    "you | they | he | she | friends | sisters | kids | girls | boys | people | folk | folks",
+    "all | both |",
+    "said | picked | chose | voted | voted for | went for | went with | wanted | promised | "
+    "mentioned | wrote | put",
+) + phrases("i second | i'd second | seconding | agree with the | agreeing with the")
+VOTED_BEFORE = each_of(
+    "last week | last time | last round | last month | yesterday | the other day | previously | earlier | "
+    "once | in round one | first time round",
+    "i | we",
+    "voted | picked | chose | said | went | put | wanted",
+    "for | with |",
+)
+LOVE_IT_IF = each_of(
+    "love it if | thrilled if | happy if | chuffed if | nice if | great if | lovely if | cool if | glad if | "
+    "delighted if | my day if | made up if | ace if | brilliant if",
+    "you did | we did | you stitched | you picked | you chose | it was | it were | we saw | you'd do | it's |",
+)
+HAD_MY_VOTE = each_of(
+    "had | won | got",
+    "my vote | my choice | my pick |",
+    "last time | last week | last round | before",
+)
+GOING_TO = each_of(
+    "was | were",
+    "going to | gonna | about to",
+    "go | go for | go with | say | pick | vote | vote for | choose | put | do | ask for",
+) + each_of("haven't | have not | hasn't | not | never", "done | stitched | had | seen")
+NICE_TOO = (
+    each_of(
+        "is | looks | sounds | seems",
+        "nice | lovely | pretty | tempting | gorgeous",
+        "too | as well",
+    )
+    + each_of("wouldn't | would not | isn't", "be bad | be too bad | hurt | bad")
+    + each_of("took | turned out | came out | is coming | has come", "you | so | * | along |")
+)
+HOPED = each_of("was | were | been", "hoping | rooting | voting | going", "for") + phrases(
+    "tempting to say | tempted to say | tempting to pick | tempted to pick | had hoped for | was hoping it'd be | thought it'd be | thought it would be | thought it was | "
+    "was sure it'd be | any chance it's | any chance its | any chance it is | expected | was expecting"
+)
+TAKEN = each_of(
+    "of course | obviously | sadly | i think | i see | already",
+    "was | is | has | got | has been",
+    "taken | gone | done | been | chosen | picked",
 )
 SAYINGS = (
     each_of("3 | three", "cheers for | cheers to | cheers and | cheers , | cheers !")
@@ -114,6 +193,9 @@ SAYINGS = (
         one another | one time | one thing | one way or another | third time lucky | ten out of ten |
         10 out of 10 | on all fours | at sixes and sevens | last but not least | first of all | at first |
         at last | first thing | last thing | first time | last time | last night | last week | last year |
+        more than one | more than just one | less than one | you pick one | you choose one | just pick one | pick any one |
+        pick one for | choose one for | pick one at random | to pick one | to choose one | can't pick one |
+        cannot pick one | decide on one | pick just one | choose just one | pick only one | choose only one |
         last month | first night | last minute | last straw | at long last | first place | last place |
         first name | last name | round the corner | around the corner | just around the corner |
         in the middle of | in the corner of my eye | corner shop | right now | right away | top notch |

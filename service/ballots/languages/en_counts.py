@@ -50,7 +50,7 @@ heat no | hole | set | inning | quarter | jersey | shirt | squad | player
 """
 
 OTHER_AFTER = """
-sts | st | dc | tr | each | a pop | a head | page a | page per | page each | page every | page at a | pages a |
+in the morning | in the afternoon | in the evening | at night | next birthday | this birthday | on my next birthday | on my birthday | sts | st | dc | tr | each | a pop | a head | page a | page per | page each | page every | page at a | pages a |
 bus | tram | train | car | lumen | lumens | watts | volts | frame | bobbin | lamp | colour chart | kph | knots | club sandwich | a day |
 in all | all told | a week | a month | a year | a night | an hour | a page | a go | a piece | apiece | each way | o'clock ferry | pages long |
 year | years | yr | yrs | yo | y/o | yo's | year old | years old | yearold | day | days |
@@ -93,7 +93,7 @@ wives | exes | gb | mb | hz | fps | hd | bpm | hp | cc | hundredths | tenths
 """
 
 NEUTRAL_BEFORE = """
-so | oh | ok | okay | hmm | hm | well | right | then | and | but | because | here | hello | hi | hey |
+nah | nope | so | oh | ok | okay | hmm | hm | well | right | then | and | but | because | here | hello | hi | hey |
 yes | yep | yeah | yay | um | er | erm | ah | aha | ooh | wow | lol | haha | omg | anyway | anyhow |
 now | today | this time | also | plus | obviously | definitely | maybe | perhaps | probably | possibly |
 certainly | surely | sure | always | still | finally | exciting | how exciting | love it | please |
@@ -115,7 +115,7 @@ its | please | x | xx | xxx | xxxx | lol | haha | hehe | ha | omg | yay | woo | 
 hooray | obviously | definitely | always | is | was | looks | feels | seems | sounds | just | i | i'm |
 i'd | i've | i'll | my | me | from | the | in honour | in memory | in honor | thanks | thank | ty | cheers |
 love | lovely | good | great | best | hope | hoping | can't | cant | too | then | now | this | that |
-that's | thats | when | where | why | not | no | yes | yep | yeah | ok | okay | right | maybe | perhaps |
+that's | thats | when | where | why | not | yes | yep | yeah | ok | okay | right | maybe | perhaps |
 probably | with | without | on | at | by | which | who | what | how | all | also | again | anyway | hi |
 hello | hey | we | we're | you | your | they | he | she | there | here | today | tonight | tomorrow |
 tho | though | although | while | before | after | go | going | let's | lets | would | could | should |
@@ -123,12 +123,12 @@ will | might | may | can | do | does | has | have | had | are | am | were | be |
 everyone | fingers | crossed | good luck | fyi | imo | imho | tbh | btw | only | still | first | next |
 instead | hun | dear | y'all | yall | darling | lovey | petal | pet | duck | luv | hon | honey | sweetie | chuck | babe | mate | ladies | girls | folks | guys | friends | sorry | excited |
 exciting | obvs | innit | eh | huh | right' | etc | to see | been | such | one | wins | ftw | thx | pls |
-happy | greetings | regards | hugs | kisses | said | says | number | page | in | of | than | never | ever | already | till | until | come | comes | coming | appear | emerge | grow | take | rather | instead of | rather than | in place of |
+u wont | u won't | u will | u know | happy | greetings | regards | hugs | kisses | said | says | number | page | in | of | than | never | ever | already | till | until | come | comes | coming | appear | emerge | grow | take | rather | instead of | rather than | in place of |
 """
 
 #: These say something else only where nothing says that n is chosen.
 WEAK_BEFORE = """
-his | her | their | our |
+his | her | their | our | no |
 on | in | with | of | have | got | had | by | my | own | having | been | some | plus |
 every | half | is now | am | only | near | like | has | had
 """

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import es_choices, es_composed, es_counts, es_numbers
+from service.ballots.languages import es_choices, es_composed, es_counts, es_numbers, es_told
 from service.ballots.languages.spelling import extended, one_after_another
 
 _PLAIN = Language(
@@ -262,4 +262,4 @@ _PLAIN = Language(
     ),
 )
 
-LANGUAGE = extended(_PLAIN, es_composed.GROUPS)
+LANGUAGE = extended(extended(_PLAIN, es_composed.GROUPS), es_told.GROUPS)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import fr_choices, fr_composed, fr_counts, fr_numbers
+from service.ballots.languages import fr_choices, fr_composed, fr_counts, fr_numbers, fr_told
 from service.ballots.languages.spelling import extended, one_after_another
 
 _PLAIN = Language(
@@ -263,4 +263,4 @@ _PLAIN = Language(
     ),
 )
 
-LANGUAGE = extended(_PLAIN, fr_composed.GROUPS)
+LANGUAGE = extended(extended(_PLAIN, fr_composed.GROUPS), fr_told.GROUPS)

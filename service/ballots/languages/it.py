@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import it_choices, it_composed, it_counts, it_numbers
+from service.ballots.languages import it_choices, it_composed, it_counts, it_numbers, it_told
 from service.ballots.languages.spelling import extended, one_after_another
 
 _PLAIN = Language(
@@ -262,4 +262,4 @@ _PLAIN = Language(
     ),
 )
 
-LANGUAGE = extended(_PLAIN, it_composed.GROUPS)
+LANGUAGE = extended(extended(_PLAIN, it_composed.GROUPS), it_told.GROUPS)

@@ -13,12 +13,12 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "위와 | 동일 | 나이 | 생일 | 벌써 | 아직 | 안되면 | 곱하기 | 순위 | 누가 | 어제 | 이겼어요"
     ),
     "choice_before": each_of("# 순위", "는 | 은 | : |")
-    + phrases("안되면 | 안 되면 | 아니면 | 근데 저는 | 하지만 저는 | 차선 은 | 예비 는"),
+    + phrases("안되면 | 안 되면 | 근데 저는 | 하지만 저는 | 차선 은 | 예비 는"),
     "choice_after": each_of(_COUNTED, "이면 | 면", "좋겠어요 | 좋겠네요 | 좋을 것 같아요"),
     "first_choice": phrases("1순위 | 일순위 | 첫번째 선택"),
     "second_choice": phrases("2순위 | 이순위 | 차선 | 예비"),
     "second": each_of("이미 | 벌써 |", "나갔으면 | 됐으면 | 선택됐으면 | 찼으면")
-    + phrases("안되면 | 안 되면 | 안된다면 | 아니면 | 없으면 | 불가능하면"),
+    + phrases("안되면 | 안 되면 | 안된다면 | 없으면 | 불가능하면"),
     "neutral_after": each_of(
         _COUNTED, "안되면 | 안 되면 | 말고 # | 말고 | 를 # | 을 # | 에서 # | 아니고 #"
     ),

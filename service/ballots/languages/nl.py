@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import nl_choices, nl_composed, nl_counts, nl_numbers
+from service.ballots.languages import nl_choices, nl_composed, nl_counts, nl_numbers, nl_told
 from service.ballots.languages.spelling import extended
 
 #: "6 keer 7" is a sum on both sides of the word.
@@ -221,4 +221,4 @@ _PLAIN = Language(
     ),
 )
 
-LANGUAGE = extended(_PLAIN, nl_composed.GROUPS)
+LANGUAGE = extended(extended(_PLAIN, nl_composed.GROUPS), nl_told.GROUPS)

@@ -17,7 +17,7 @@ _ABOVE = "over | over meg | ovenfor | rett over | før meg | her oppe | ovenfor 
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "everyday": phrases(
-        "alderen | halvparten | opptatt | tatt | ledig | ganger | dama | kroner | samme | som | min | sett | skriv | bytt | endrer | heller | enn | beklager | ombestemte | gikk | vant | broderer | alt | mitt"
+        "mamma | pappa | skrev | satt | oppe | kl | ferdig | herlig | jeg | har | mens | også | bare | dere | deg | meg | ganske | kjempefin | nydelig | alderen | halvparten | opptatt | tatt | ledig | ganger | dama | kroner | samme | som | min | sett | skriv | bytt | endrer | heller | enn | beklager | ombestemte | gikk | vant | broderer | alt | mitt"
     ),
     "neutral_before": phrases("# mot | # til | # med"),
     "choice_before": phrases("det får bli | får bli | men jeg | men jeg vil | selv")
@@ -93,7 +93,9 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "sånn cirka | sånn ca | rundt omkring | et sted rundt | i nærheten av | rundt side"
     ),
-    "other_before": phrases("vi ses den | ses den | treffes den | reiser den")
+    "other_before": phrases(
+        "til kl | kl | klokka | har selv | jeg har selv | har jo | har bare | vi ses den | ses den | treffes den | reiser den"
+    )
     + each_of("vant | tapte | spilte", "med |")
     + each_of("på", "aida | lin | stoff | lerret")
     + phrases("gikk | løp | syklet | rom | buss | trikk | linje | født den | episode"),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import pt_choices, pt_composed, pt_counts, pt_numbers
+from service.ballots.languages import pt_choices, pt_composed, pt_counts, pt_numbers, pt_told
 from service.ballots.languages.spelling import extended, one_after_another
 
 _PLAIN = Language(
@@ -273,4 +273,4 @@ _PLAIN = Language(
     ),
 )
 
-LANGUAGE = extended(_PLAIN, pt_composed.GROUPS)
+LANGUAGE = extended(extended(_PLAIN, pt_composed.GROUPS), pt_told.GROUPS)

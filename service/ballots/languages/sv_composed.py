@@ -18,7 +18,7 @@ _ABOVE = "ovan | ovanför | ovanför mig | här ovanför | över mig | innan | f
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "everyday": phrases(
-        "ålder | hälften | upptagen | tagen | ledig | tio | två | gånger | samma | kronor | sätt | skriv | byt | ändrar | hellre | än | förlåt | ångrade | gick | vann | broderar"
+        "mamma | pappa | skrev | satt | uppe | kl | färdig | härlig | jag | har | också | bara | mig | dig | jättefin | vilken | ålder | hälften | upptagen | tagen | ledig | tio | två | gånger | samma | kronor | sätt | skriv | byt | ändrar | hellre | än | förlåt | ångrade | gick | vann | broderar"
     ),
     "neutral_before": phrases("# mot | # till | # med"),
     "choice_before": phrases(
@@ -106,7 +106,9 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "kring | någonstans kring | någonstans runt | i närheten | sådär | omkring sida | runt sida"
     ),
-    "other_before": phrases("vi ses den | ses den | träffas den | åker den")
+    "other_before": phrases(
+        "till kl | kl | klockan | har själv | jag har själv | har ju | har bara | vi ses den | ses den | träffas den | åker den"
+    )
     + each_of("vann | förlorade | spelade | ledde", "med |")
     + each_of("på", "aida | linne | väv | tyg")
     + phrases("gick | sprang | cyklade | rum | buss | sal | född den | avsnitt"),

@@ -1,0 +1,68 @@
+"""Pages that hang on something else: "21 if nobody has it", "unless", "if you haven't done it"."""
+
+from __future__ import annotations
+
+from service.ballots import stands
+from service.ballots.lexicon import bits_of
+from service.ballots.mentions import Mention
+from service.ballots.scanning import DIGITS
+from service.ballots.scene import Scene
+
+#: Words without one of which nothing hangs on anything.
+CONDITIONS = bits_of("depends", "condition", "if_words")
+
+
+def read_condition(scene: Scene, mention: Mention, end: int) -> None:
+    """As in "If nobody has it", "unless": what follows a page makes it hang on something else."""
+    if not scene.present & CONDITIONS:
+        return
+    if scene.has("depends", mention.after, end):
+        mention.conditional = mention.depends = True
+    elif (at := scene.find("condition", mention.after, end)) >= 0 and not _is_polite(scene, at):
+        # "21, and if somebody's had it then 22": what follows the "and" is said of the other.
+        mention.conditional = not (scene.begins("also", at - 1) and at - 1 > mention.after)
+    elif end > mention.after and (
+        _is_behind_an_if(scene, mention) or scene.begins("if_words", mention.after)
+    ):
+        mention.conditional = scene.has("condition", mention.after, end) or (
+            _hangs_on_another(scene, mention)
+        )
+    elif _is_led_by_a_condition(scene, mention):
+        mention.conditional = True
+    if mention.conditional:
+        mention.rule = "only if something else holds"
+        if mention.standing > stands.ASKED:
+            mention.standing = max(mention.standing, stands.BARE)
+
+
+def _is_polite(scene: Scene, at: int) -> bool:
+    """As in "11 please if there's room": a longer phrase asks, and sets no condition."""
+    return scene.begins("suggesting", at) > scene.begins("condition", at)
+
+
+def _is_behind_an_if(scene: Scene, mention: Mention) -> bool:
+    """Whether "if" stands right before it, and no wish: "I'd love it if 45 came up"."""
+    if not mention.first or not scene.begins("if_words", mention.first - 1):
+        return False
+    return scene.lexicon.before(scene.tokens, mention.first - 1)[0] != "choice_before"
+
+
+def _is_led_by_a_condition(scene: Scene, mention: Mention) -> bool:
+    """As in "If you haven't done it yet, 47": nothing but the condition stands before it."""
+    start, _ = scene.sentence(mention.first)
+    return start == 0 and scene.begins("condition", 0) > 0 and not is_numbered(scene, mention.first)
+
+
+def _hangs_on_another(scene: Scene, mention: Mention) -> bool:
+    """As in "64 if 80 is gone", "if 42 is winning": a number stands right at the "if"."""
+    tokens = scene.tokens
+    if _is_behind_an_if(scene, mention):
+        return True
+    beyond = mention.after + 1
+    return beyond < len(tokens) and tokens[beyond].kind == DIGITS
+
+
+def is_numbered(scene: Scene, end: int) -> bool:
+    """Whether a number stands before token `end`."""
+    numbers = scene.lexicon.numbers
+    return any(token.kind == DIGITS or token.text in numbers for token in scene.tokens[:end])

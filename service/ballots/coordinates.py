@@ -1,0 +1,115 @@
+"""Pages told by their row and their column: "third row, fourth column", "row 3 column 6"."""
+
+from __future__ import annotations
+
+from service.ballots.mentions import Mention
+from service.ballots.placing import judge_place
+from service.ballots.relations import page_at
+from service.ballots.scanning import DIGITS, SOFT, WORD
+from service.ballots.scene import Scene
+
+
+def row_or_column(scene: Scene, at: int) -> Mention | None:
+    """As in "third row, fourth column", "bottom row, second along", or a row alone."""
+    first, step = _counted(scene, at)
+    if not step:
+        return None
+    line = at + step
+    is_row = bool(scene.begins("row", line))
+    if not is_row and not scene.begins("column", line):
+        return None
+    end = line + 1
+    second, after = _second_coordinate(scene, end)
+    chart = scene.question.chart
+    row, column = (first, second) if is_row else (second, first)
+    pages = page_at(chart, row, column) if second else ()
+    mention = Mention(at, after or end, None, "place", maybe=pages)
+    return judge_place(scene, mention, named=bool(second))
+
+
+def page_in_line(scene: Scene, at: int) -> Mention | None:
+    """As in "last page in the second row", "third page of the bottom row"."""
+    second, step = _counted(scene, at)
+    page = scene.begins("page", at + step) if step and at + step < len(scene.tokens) else 0
+    if not page:
+        return None
+    behind = at + step + page
+    for place in range(behind, min(behind + 3, len(scene.tokens))):
+        first, length = _counted(scene, place)
+        line = place + length
+        if not length or line >= len(scene.tokens):
+            continue
+        is_row = bool(scene.begins("row", line))
+        if not is_row and not scene.begins("column", line):
+            return None
+        row, column = (first, second) if is_row else (second, first)
+        pages = page_at(scene.question.chart, row, column)
+        end = line + 1 + scene.begins("below", line + 1)
+        return judge_place(scene, Mention(at, end, None, "place", maybe=pages), named=True)
+    return None
+
+
+def numbered_row_or_column(scene: Scene, at: int) -> Mention | None:
+    """As in "row 3 column 6": both are told by numbers."""
+    is_row = bool(scene.begins("row", at))
+    first, line = _numbered(scene, at, "row" if is_row else "column")
+    while line < len(scene.tokens) and (
+        scene.kinds[line] == SOFT or scene.begins("also", line) or _is_spare(scene, line)
+    ):
+        line += 1
+    second, end = _numbered(scene, line, "column" if is_row else "row")
+    if not second:
+        second, end = _numbered(scene, line, "number")  # "row 6, number 2"
+    if not first or not second:
+        return None
+    row, column = (first, second) if is_row else (second, first)
+    pages = page_at(scene.question.chart, row, column)
+    return judge_place(scene, Mention(at, end, None, "place", maybe=pages), named=True)
+
+
+def _is_spare(scene: Scene, at: int) -> bool:
+    return scene.begins("fillers", at) > 0 and not scene.begins("number", at)
+
+
+def _numbered(scene: Scene, at: int, group: str) -> tuple[int, int]:
+    """The number of a row or a column told from `at` on, and the token after it; 0 for none."""
+    step = scene.begins(group, at) if at < len(scene.tokens) else 0
+    at += step
+    if not step or at >= len(scene.tokens):
+        return 0, at
+    token = scene.tokens[at]
+    if token.kind == DIGITS:
+        return int(token.text[:4]), at + 1
+    return scene.lexicon.numbers.get(token.text, 0), at + 1
+
+
+def _second_coordinate(scene: Scene, at: int) -> tuple[int, int]:
+    for place in range(at, min(at + 4, len(scene.tokens))):
+        value, step = _counted(scene, place)
+        if step:
+            end = place + step
+            if end < len(scene.tokens) and scene.tokens[end].kind == WORD:
+                end += 1
+            return value, end
+    return 0, 0
+
+
+def _counted(scene: Scene, at: int) -> tuple[int, int]:
+    """An ordinal or an end ("second", "2nd", "bottom") at `at`: its value, -1 the last; length."""
+    token = scene.tokens[at]
+    if token.kind == "ordinal":
+        return int("".join(c for c in token.text if c.isdigit())[:4]), 1
+    if token.text in scene.lexicon.ordinals:
+        return scene.lexicon.ordinals[token.text], 1
+    for group, value in (
+        ("first", 1),
+        ("top", 1),
+        ("left", 1),
+        ("last", -1),
+        ("bottom", -1),
+        ("right", -1),
+    ):
+        step = scene.begins(group, at)
+        if step:
+            return value, step
+    return 0, 0
