@@ -20,7 +20,7 @@ from service.pages.game_contexts import round_title
 from service.pages.game_frame import GameBar, TimeShown, game_bar, round_address, time_or_none
 from service.pages.marked_text import short_span
 from service.pages.rendering import Context
-from service.store.batches import first_report, reach_of
+from service.store.batches import BatchReport, first_report, reach_of
 from service.store.tables import GameRow, RoundRow
 from service.store.tables_comments import BatchRow
 
@@ -207,6 +207,15 @@ def _typed_columns(typed: Typed) -> Mapping[str, str]:
     return {one: typed.values.get(f"column_{one}", "") for one in MEANINGS}
 
 
+def _figures(report: BatchReport) -> list[tuple[str, int]]:
+    return [
+        ("New comments", report.new),
+        ("Edited since an earlier batch", report.edited),
+        ("Known already", report.unchanged),
+        ("Deleted by their writers", report.gone),
+    ]
+
+
 def batch_page(
     session: Session,
     desk: SignedIn,
@@ -219,13 +228,7 @@ def batch_page(
     (game, row), (now, batch) = place, told
     of_round = round_address(game.slug, row.number)
     at, zone = f"{of_round}/batches/{batch.number}", zone_of(game.zone)
-    report = first_report(batch)
-    figures = [
-        ("New comments", report.new),
-        ("Edited since an earlier batch", report.edited),
-        ("Known already", report.unchanged),
-        ("Deleted by their writers", report.gone),
-    ]
+    figures = _figures(first_report(batch))
     ends = [time_or_none(batch.first, zone), time_or_none(batch.last, zone)]
     return BatchPage(
         frame=desk.frame(f"Batch {batch.number}", at),
