@@ -4,6 +4,8 @@ r"""Measures how fast Loopstart is, against something plain that is measured in 
     python3 scripts/bench.py intake [--rows N]
     python3 scripts/bench.py pace [--logs N] [--start N]
     python3 scripts/bench.py pages [--rows N] [--asked N]
+    python3 scripts/bench.py load [--rows N] [--minutes N] [--database KIND]
+    python3 scripts/bench.py closing [--rows N ...] [--database KIND]
 
 `reading` reads a mix of the corpora (JSON Lines as for score.py; all of tests/corpus if none is
 named) as a round's thread holds it, votes and guesses alike, each comment once. A comment of a
@@ -26,6 +28,10 @@ page is truly finished (`bench_pace.py`).
 many times as long each takes as a bare FastAPI route that answers with a small JSON, asked in turns
 in the same run. What is measured, and the most that it may take: bench_pages.py.
 
+`load` has 50 clients hand in single comments and 500 look at the board, during an import of 100,000,
+beside a bare FastAPI app with one insert (bench_load.py). `closing` closes and announces rounds of up
+to a million comments (bench_closing.py). Both take SQLite and PostgreSQL in turns.
+
 A new measure is a function and a line in MEASURES. It measures the inside, so it calls it directly.
 """
 
@@ -43,7 +49,9 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
+from bench_closing import add_closing, closing
 from bench_intake import add_intake, intake
+from bench_load import add_load, load
 from bench_pace import add_pace, pace
 from bench_pages import add_pages, pages
 from score import lines_of, question_of
@@ -224,6 +232,8 @@ MEASURES = {
     "intake": Measure("an export read, stored and settled", add_intake, intake),
     "pace": Measure("how often the forecast's range holds", add_pace, pace),
     "pages": Measure("pages while very many comments are stored", add_pages, pages),
+    "load": Measure("comments, views and an import at the same time", add_load, load),
+    "closing": Measure("closing and announcing very many comments", add_closing, closing),
 }
 
 

@@ -7,7 +7,8 @@ it. DEVELOPERS.md tells the format field by field; `scripts/verify.py` recounts 
 from __future__ import annotations
 
 import hashlib
-from collections import Counter
+import json
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from typing import Any
@@ -17,12 +18,19 @@ import rfc8785
 from service.chart.grid import Chart
 from service.comments.spans import Span
 from service.counting.acts import drawn_pages
-from service.counting.count import count_round
 from service.counting.draw import key_string
-from service.counting.marks import marks_of
-from service.counting.pseudonyms import digest_of_ballots, name_pseudonym, pseudonym_of
-from service.counting.result import Result, TieStep
+from service.counting.marks import Marks, plain_json
+from service.counting.pseudonyms import (
+    Cast,
+    cast_in,
+    digest_of_cast,
+    name_pseudonym,
+    pseudonym_of,
+)
+from service.counting.result import Ballot, Result, SetAside, TieStep
 from service.counting.round import ReadComment, RoundInput, RoundRules, Ruling
+from service.counting.running import RunningCount
+from service.counting.settle import by_voter, order_of
 from service.counting.sources import DrawSource, Told, lots_of
 from service.errors import BadRules
 
@@ -66,60 +74,112 @@ def make_record(about: RecordAbout, round_input: RoundInput) -> SealedRecord:
     Raises:
         BadRules, BadTime, BadRuling: the round cannot be counted; words with a broken character.
     """
-    given, names = _under_pseudonyms(round_input, about.salt)
-    result = count_round(given)
-    record: dict[str, Json] = {
-        "format": FORMAT,
-        "game": {"slug": about.game, "name": about.name, "seal": about.seal},
-        "round": about.round,
-        "runoff_of": about.runoff_of,
-        "revision": {
-            "number": about.revision,
-            "announced": utc(about.announced),
-            "reason": about.reason,
-            "before": about.before,
-        },
-        "rules": _rules(given.rules),
-        "chart": _chart(given.chart),
-        "salt": about.salt.hex(),
-        "comments": _comments(given, names, result),
-        "pick": _pick(given),
-        "runoff": _runoff(given),
-        "draw": _draw(given, result),
-        "result": _result(given, result),
-    }
-    try:
-        record["marks"] = marks_of(record)
-        record["digest"] = hashlib.sha256(rfc8785.dumps(record)).hexdigest()
-        return SealedRecord(rfc8785.dumps(record).decode(), record["digest"])
-    except (rfc8785.CanonicalizationError, UnicodeError) as broken:
-        raise BadRules(
-            "a name or a reason of this round holds a broken character", "type it again"
-        ) from broken
+    count = RecordedCount(about, round_input)
+    entries = [one for voter in by_voter(round_input.comments) for one in count.add(voter)]
+    return count.sealed(entry for _, entry in sorted(entries, key=lambda one: one[0]))
+
+
+#: Where a comment stands in the record: oldest first.
+Order = tuple[datetime, datetime, str]
+
+
+class RecordedCount:
+    """A round counted voter by voter for its record, so that its comments need never all be in memory.
+
+    The comments' part of the record, which is nearly all of it, is made as text of each comment by
+    itself; whoever counts brings these texts into their order.
+    """
+
+    def __init__(self, about: RecordAbout, round_input: RoundInput) -> None:
+        """A count by all that `round_input` holds but its comments.
+
+        Raises:
+            BadRules, BadTime, ClosesBeforeOpening: rules that no round can be counted by.
+        """
+        self._about = about
+        self._input = replace(round_input, comments=(), salt=about.salt)
+        self._running = RunningCount(self._input, most=0)
+        self._cast: list[Cast] = []
+
+    def add(self, of_one_voter: Iterable[ReadComment]) -> list[tuple[Order, str]]:
+        """Count all comments of one voter; each one's place in the record and its text there.
+
+        Raises:
+            BadRuling: a ruling that holds cannot be.
+        """
+        salt, found = self._about.salt, []
+        for heard, outcome in self._running.add(of_one_voter):
+            if isinstance(outcome, Ballot):
+                self._cast.append(cast_in(outcome, salt))
+            one = heard.comment
+            found.append((order_of(heard), plain_json(_entry(one, outcome, salt))))
+        return found
+
+    def sealed(self, entries: Iterable[str]) -> SealedRecord:
+        """The record, by the texts of all comments in their order.
+
+        Raises:
+            BadRules: words with a broken character.
+        """
+        try:
+            return self._sealed(entries)
+        except (rfc8785.CanonicalizationError, UnicodeError) as broken:
+            raise BadRules(
+                "a name or a reason of this round holds a broken character", "type it again"
+            ) from broken
+
+    def _sealed(self, entries: Iterable[str]) -> SealedRecord:
+        chart, marks = {"chart": _chart(self._input.chart)}, Marks()
+        # The names of a record in their order are chart, comments, digest, and then the rest.
+        text = bytearray(rfc8785.dumps(chart)[:-1] + b',"comments":[')
+        before = b""
+        for entry in entries:
+            text += before + entry.encode()
+            before = b","
+            marks.add(json.loads(entry))
+        text += b"]"
+        rest = self._rest()
+        rest["marks"] = marks.told({**chart, **rest})
+        parts = (f'"{name}":{_canonical(name, rest[name])}' for name in sorted(rest))
+        ending = f",{','.join(parts)}}}".encode()
+        running = hashlib.sha256(text)
+        running.update(ending)
+        digest = running.hexdigest()
+        text += f',"digest":"{digest}"'.encode() + ending
+        return SealedRecord(text.decode(), digest)
+
+    def _rest(self) -> dict[str, Json]:
+        """What a record tells beside its chart and its comments."""
+        about, given, result = self._about, self._input, self._running.result()
+        ballots = digest_of_cast(self._cast)
+        return {
+            "format": FORMAT,
+            "game": {"slug": about.game, "name": about.name, "seal": about.seal},
+            "round": about.round,
+            "runoff_of": about.runoff_of,
+            "revision": {
+                "number": about.revision,
+                "announced": utc(about.announced),
+                "reason": about.reason,
+                "before": about.before,
+            },
+            "rules": _rules(given.rules),
+            "salt": about.salt.hex(),
+            "pick": _pick(given),
+            "runoff": _runoff(given),
+            "draw": _draw(given, result, ballots),
+            "result": _result(result, ballots),
+        }
+
+
+def _canonical(name: str, value: Json) -> str:
+    # Marks are as many as comments, and of plain texts alone.
+    return plain_json(value) if name == "marks" else rfc8785.dumps(value).decode()
 
 
 def utc(at: datetime) -> str:
     """An instant as a record has it: RFC 3339 in UTC, with `Z`."""
     return at.astimezone(UTC).isoformat().replace("+00:00", "Z")
-
-
-def _under_pseudonyms(
-    round_input: RoundInput, salt: bytes
-) -> tuple[RoundInput, dict[str, str | None]]:
-    """The round with pseudonyms for voters and places for keys; the authors' names by place.
-
-    The comments are in the order in which settling takes them, so that it goes the same way.
-    """
-    ordered = sorted(
-        round_input.comments, key=lambda one: (one.written.earliest, one.written.latest, one.key)
-    )
-    names: dict[str, str | None] = {}
-    hidden: list[ReadComment] = []
-    for place, one in enumerate(ordered):
-        key = f"{place:09d}"
-        names[key] = name_pseudonym(one.author, salt)
-        hidden.append(replace(one, key=key, author="", voter=pseudonym_of(one.voter, salt)))
-    return replace(round_input, comments=tuple(hidden), salt=None), names
 
 
 def _rules(rules: RoundRules) -> Json:
@@ -146,28 +206,22 @@ def _chart(chart: Chart) -> Json:
     }
 
 
-def _comments(given: RoundInput, names: dict[str, str | None], result: Result) -> list[Json]:
-    outcomes: dict[str, tuple[str, tuple[int, ...]]] = {
-        aside.key: (aside.cause, aside.pages) for aside in result.set_aside
+def _entry(one: ReadComment, outcome: Ballot | SetAside, salt: bytes) -> Json:
+    """A comment as the record has it: under pseudonyms and without its words."""
+    return {
+        "voter": pseudonym_of(one.voter, salt),
+        "name": name_pseudonym(one.author, salt),
+        "written": _span(one.written),
+        "host": one.is_host,
+        "reading": {
+            "outcome": one.reading.outcome,
+            "pages": list(one.reading.pages),
+            "reason": one.reading.reason,
+        },
+        "rulings": [_ruling(ruling) for ruling in one.rulings],
+        "outcome": "counts" if isinstance(outcome, Ballot) else outcome.cause,
+        "pages": list(outcome.pages),
     }
-    outcomes |= {ballot.key: ("counts", ballot.pages) for ballot in result.ballots}
-    return [
-        {
-            "voter": one.voter,
-            "name": names[one.key],
-            "written": _span(one.written),
-            "host": one.is_host,
-            "reading": {
-                "outcome": one.reading.outcome,
-                "pages": list(one.reading.pages),
-                "reason": one.reading.reason,
-            },
-            "rulings": [_ruling(ruling) for ruling in one.rulings],
-            "outcome": outcomes[one.key][0],
-            "pages": list(outcomes[one.key][1]),
-        }
-        for one in given.comments
-    ]
 
 
 def _span(span: Span) -> Json:
@@ -202,8 +256,11 @@ def _runoff(given: RoundInput) -> Json:
     }
 
 
-def _draw(given: RoundInput, result: Result) -> Json:
-    """How a tie is drawn. The round's own value is told only where it was drawn by."""
+def _draw(given: RoundInput, result: Result, digest: str) -> Json:
+    """How a tie is drawn; `digest` is that of the ballots.
+
+    The round's own value is told only where it was drawn by.
+    """
     rules = given.rules
     if "draw" not in rules.tie_breaks:
         return None
@@ -211,7 +268,6 @@ def _draw(given: RoundInput, result: Result) -> Json:
     drawn = next((step for step in result.steps if step.rule == "draw"), None)
     lots = None
     if drawn is not None and len(drawn.kept) == 1:
-        digest = digest_of_ballots(result.ballots, None)
         lots = lots_of(rules.draw, given.drawn, rules.closes, digest)
     value = given.drawn.value if lots is not None and lots.own else None
     return {
@@ -236,13 +292,14 @@ def _source(source: DrawSource, told: Told | None) -> Json:
     }
 
 
-def _result(given: RoundInput, result: Result) -> Json:
+def _result(result: Result, digest: str) -> Json:
+    figures = result.figures
     return {
-        "comments": len(given.comments),
-        "ballots": len(result.ballots),
-        "ballots_digest": digest_of_ballots(result.ballots, None),
-        "set_aside": dict(Counter(aside.cause for aside in result.set_aside)),
-        "looks": len(result.looks),
+        "comments": figures.comments,
+        "ballots": figures.ballots,
+        "ballots_digest": digest,
+        "set_aside": dict(figures.set_aside),
+        "looks": figures.looks,
         "tally": [{"page": page, "votes": votes} for page, votes in result.tally],
         "steps": [_step(step) for step in result.steps],
         "winner": result.winner,

@@ -96,8 +96,8 @@ class RunningCount:
         """What is counted by."""
         return self._input.rules
 
-    def add(self, of_one_voter: Iterable[ReadComment]) -> None:
-        """Count all comments of one voter.
+    def add(self, of_one_voter: Iterable[ReadComment]) -> list[tuple[Heard, Ballot | SetAside]]:
+        """Count all comments of one voter; each as it was heard, and what became of it.
 
         Raises:
             BadRuling: a ruling that holds cannot be.
@@ -115,6 +115,7 @@ class RunningCount:
             for _, outcome in settled:
                 if isinstance(outcome, Ballot):
                     self._sure.add(outcome)
+        return settled
 
     def plain_voters(self) -> PlainVoters:
         """A count of plain voters, of none yet; `most` must be a number."""

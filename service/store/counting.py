@@ -84,16 +84,6 @@ def outcome_of(
     raise NotFound("comment", key, f"see the keys in the comments of round {row.number}")
 
 
-def whole_round(session: Session, game: GameRow, row: RoundRow) -> RoundInput:
-    """All that the round is counted by, with every comment: for what tells of each of them.
-
-    Raises:
-        WrongState: the round is a draft.
-    """
-    given = input_of(session, game, row)
-    return replace(given, comments=tuple(read_comments(session, game, row, "ORDER BY c.id")))
-
-
 def of_voters(session: Session, game: GameRow, row: RoundRow, who: str) -> RoundInput:
     """The same with the comments of the voters of that author's id or name alone.
 

@@ -8,14 +8,15 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
+from sqlalchemy.orm import defer
 from sqlmodel import Session, col, select
 
-from service.counting.record import RecordAbout, SealedRecord, make_record
+from service.counting.record import RecordAbout, SealedRecord
 from service.counting.result import TieStep
 from service.errors import NotFound
 from service.store.columns import id_of
-from service.store.counting import whole_round
 from service.store.readings import Counted
+from service.store.recording import record_of
 from service.store.rounds import name_of
 from service.store.tables import GameRow, RoundRow
 from service.store.tables_counting import RevisionRow
@@ -25,9 +26,10 @@ _OF_REVISION = ("revision", "game", "marks", "digest")
 
 
 def revisions_of(session: Session, row: RoundRow) -> Sequence[RevisionRow]:
-    """The revisions of a round's result, oldest first."""
+    """The revisions of a round's result, oldest first; a record is read where it is looked at."""
     of_round = select(RevisionRow).where(RevisionRow.round_id == id_of(row))
-    return session.exec(of_round.order_by(col(RevisionRow.number))).all()
+    without = of_round.options(defer(RevisionRow.record))  # type: ignore[arg-type]
+    return session.exec(without.order_by(col(RevisionRow.number))).all()
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,7 +104,7 @@ def record_now(
         reason=reason,
         before=before[-1].digest if before else None,
     )
-    return about, make_record(about, whole_round(session, game, row))
+    return about, record_of(session, game, row, about)
 
 
 def is_the_same_count(record: SealedRecord, before: RevisionRow) -> bool:

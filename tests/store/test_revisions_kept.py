@@ -42,7 +42,10 @@ def revised(
 
 def revisions(database: Database, game: str, number: int = 1) -> list[RevisionRow]:
     with database.reading() as session:
-        return list(revisions_of(session, found(session, game, number)[1]))
+        told = list(revisions_of(session, found(session, game, number)[1]))
+        for one in told:
+            session.refresh(one, ["record"])  # it is read only where it is looked at
+        return told
 
 
 def record(revision: RevisionRow) -> Json:
