@@ -27,12 +27,15 @@ class Marks:
         self._rows: list[str] = []
         self._columns: dict[str, _Column] = {}
 
-    def add(self, comment: Json) -> None:
-        """Mark the next comment of the record."""
-        place = len(self._rows)
-        self._rows.append(_digits(plain_json(comment)))
-        for path, value in leaves(comment):
-            self._columns.setdefault(path, _Column()).add(place, value)
+    def add(self, canonical: str) -> None:
+        """Mark the next comment of the record, by its canonical JSON."""
+        place, columns = len(self._rows), self._columns
+        self._rows.append(_digits(canonical))
+        for path, value in leaves(json.loads(canonical)):
+            column = columns.get(path)
+            if column is None:
+                column = columns[path] = _Column()
+            column.add(place, value)
 
     def told(self, body: dict[str, Json]) -> dict[str, Json]:
         """The marks with those of all the rest of the record, without its `marks` and `digest`.
@@ -90,7 +93,7 @@ def plain_json(value: Json) -> str:
 
     For these Python's own JSON is the same, and of very many comments it is many times as fast.
     """
-    return _PLAIN(value)
+    return "[]" if value == [] else _PLAIN(value)
 
 
 _PLAIN = json.JSONEncoder(sort_keys=True, separators=(",", ":"), ensure_ascii=False).encode
