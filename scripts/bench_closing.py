@@ -19,6 +19,7 @@ import time
 from collections.abc import Iterator
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
+from resource import RUSAGE_SELF
 from tempfile import TemporaryDirectory
 from typing import Any
 
@@ -145,7 +146,7 @@ def _close_and_announce(settings: Settings) -> dict[str, float]:
     """What it takes in this process."""
     database = Database(settings)
     now = OPENS + LASTS + timedelta(hours=1)
-    before = peak()
+    before = peak(RUSAGE_SELF)
     began, worked = time.perf_counter(), time.process_time()
     with database.writing() as session:
         close_round(session, _round(session), None, now)
@@ -159,7 +160,7 @@ def _close_and_announce(settings: Settings) -> dict[str, float]:
         "closing": closed - began,
         "announcing": done - closed,
         "work": time.process_time() - worked,
-        "memory": peak(),
+        "memory": peak(RUSAGE_SELF),
         "before": before,
     }
 

@@ -177,7 +177,7 @@ def time_intake(file: BinaryIO, folder: Path) -> Timed:
     settings = Settings(data_folder=folder)
     upgrade(settings)
     database = Database(settings)
-    reader = VoteReader(_open_round(database))
+    reader = VoteReader(open_bench_round(database))
     content = Uploaded(file, file.seek(0, 2))
     source = Source("comments.csv", "Atlantic/Faroe", OPENS + LASTS)
     with timed.timing("reading and staging"):
@@ -196,7 +196,8 @@ def time_intake(file: BinaryIO, folder: Path) -> Timed:
     return timed
 
 
-def _open_round(database: Database) -> Question:
+def open_bench_round(database: Database) -> Question:
+    """A game with an open round; what the round asks."""
     with database.writing() as session:
         new = NewGame("bench", "The bench", "Atlantic/Faroe", Chart(9, 7))
         game = make_game(session, new, OPENS)

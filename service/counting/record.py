@@ -9,13 +9,12 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
-from datetime import UTC, datetime
+from datetime import datetime
 from typing import Any
 
 import rfc8785
 
 from service.chart.grid import Chart
-from service.comments.spans import Span
 from service.counting.acts import drawn_pages
 from service.counting.draw import key_string
 from service.counting.marks import Marks, plain_json
@@ -23,11 +22,10 @@ from service.counting.pseudonyms import (
     Cast,
     cast_in,
     digest_of_cast,
-    name_pseudonym,
-    pseudonym_of,
 )
-from service.counting.result import Ballot, Result, SetAside, TieStep
-from service.counting.round import ReadComment, RoundInput, RoundRules, Ruling
+from service.counting.record_entry import entry_of, utc
+from service.counting.result import Ballot, Result, TieStep
+from service.counting.round import ReadComment, RoundInput, RoundRules
 from service.counting.running import RunningCount
 from service.counting.settle import by_voter, order_of
 from service.counting.sources import DrawSource, Told, lots_of
@@ -111,7 +109,7 @@ class RecordedCount:
             if isinstance(outcome, Ballot):
                 self._cast.append(cast_in(outcome, salt))
             one = heard.comment
-            found.append((order_of(heard), plain_json(_entry(one, outcome, salt))))
+            found.append((order_of(heard), plain_json(entry_of(one, outcome, salt))))
         return found
 
     def sealed(self, entries: Iterable[str]) -> SealedRecord:
@@ -176,11 +174,6 @@ def _canonical(name: str, value: Json) -> str:
     return plain_json(value) if name == "marks" else rfc8785.dumps(value).decode()
 
 
-def utc(at: datetime) -> str:
-    """An instant as a record has it: RFC 3339 in UTC, with `Z`."""
-    return at.astimezone(UTC).isoformat().replace("+00:00", "Z")
-
-
 def _rules(rules: RoundRules) -> Json:
     return {
         "opens": utc(rules.opens),
@@ -202,38 +195,6 @@ def _chart(chart: Chart) -> Json:
         "back_and_forth": chart.back_and_forth,
         "no_page": [[cell.column, cell.row] for cell in sorted(chart.no_page)],
         "joined": chart.joined,
-    }
-
-
-def _entry(one: ReadComment, outcome: Ballot | SetAside, salt: bytes) -> Json:
-    """A comment as the record has it: under pseudonyms and without its words."""
-    return {
-        "voter": pseudonym_of(one.voter, salt),
-        "name": name_pseudonym(one.author, salt),
-        "written": _span(one.written),
-        "host": one.is_host,
-        "reading": {
-            "outcome": one.reading.outcome,
-            "pages": list(one.reading.pages),
-            "reason": one.reading.reason,
-        },
-        "rulings": [_ruling(ruling) for ruling in one.rulings],
-        "outcome": "counts" if isinstance(outcome, Ballot) else outcome.cause,
-        "pages": list(outcome.pages),
-    }
-
-
-def _span(span: Span) -> Json:
-    return {"earliest": utc(span.earliest), "latest": utc(span.latest)}
-
-
-def _ruling(ruling: Ruling) -> Json:
-    """A ruling without its reason, which may quote the comment or name its writer."""
-    return {
-        "at": utc(ruling.at),
-        "pages": list(ruling.pages),
-        "withdraws": ruling.withdraws,
-        "in_time": ruling.in_time,
     }
 
 

@@ -47,6 +47,37 @@ def test_pages_are_measured_against_a_bare_route() -> None:
         assert PAGE.fullmatch(line), line
 
 
+SPAN = (
+    r"\d+ comments a second \(half within \d+ ms, 99 of 100 \d+\), "
+    r"\d+ views a second \(half within \d+ ms, 99 of 100 \d+\)"
+)
+
+
+def test_load_is_measured_beside_a_bare_app_and_nothing_is_lost() -> None:
+    clients = ("--writers", "3", "--viewers", "4", "--rows", "200", "--seconds", "3")
+    told = run_script("bench.py", "load", *clients, "--database", "SQLite")
+    assert told.returncode == 0, told.stderr
+    bare, alone, imported, *rest = told.stdout.splitlines()
+    assert re.fullmatch(f"SQLite, bare: {SPAN}", bare)
+    ratio = r"; ratio \d+\.\d\d \(at least 0\.5\)"
+    assert re.fullmatch(f"SQLite, alone: {SPAN}{ratio}", alone)
+    assert re.fullmatch(rf"SQLite, import \(\d+ s\): {SPAN}{ratio}", imported)
+    assert rest[-1] == "SQLite, 3 writers, 4 viewers, 200 imported: no error"
+
+
+def test_closing_is_measured_at_each_size() -> None:
+    told = run_script("bench.py", "closing", "--rows", "300", "600", "--database", "SQLite")
+    assert told.returncode == 0, told.stderr
+    lines = told.stdout.splitlines()
+    assert [line.partition(" comments: closed in ")[0] for line in lines] == [
+        "SQLite, 300",
+        "SQLite, 600",
+    ]
+    for line in lines:
+        assert re.search(r"\d+ µs a comment, \d+\.\d\d times that of the smallest", line)
+        assert re.search(r"memory at most \d+ MB, \d+ of it for this$", line)
+
+
 def test_reading_tells_its_pace_and_its_ratio_to_the_floor() -> None:
     told = run_script("bench.py", "reading", *SMALL)
     assert told.returncode == 0, told.stderr
