@@ -32,7 +32,8 @@ def judge_place(scene: Scene, mention: Mention, *, named: bool) -> Mention:
     elif before.group == "roughly_before":
         mention.maybe = mention.maybe or ((mention.value,) if mention.value else ())
         mention.standing, mention.rule = stands.PLACED, "about there, not an exact page"
-    elif _is_talked_about(scene, mention):
+    elif _is_talked_about(scene, mention) or (before.group == "between" and before.at >= 0):
+        # "numbered from the top left"
         mention.standing, mention.rule = stands.UNSURE, "a place, perhaps only talked about"
     elif before.group == "choice_before" or before.page or after.group == "choice_after":
         mention.standing, mention.rule = stands.CUED, "a place on the chart, chosen"

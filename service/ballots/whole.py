@@ -54,7 +54,9 @@ def _read_telling(scene: Scene, mentions: list[Mention], live: list[Mention]) ->
         placed = any(one.standing == stands.PLACED for one in live)
         if placed and scene.word_count() <= _KIND_REACH:
             return None
-        named = [one for one in live if _is_named(scene, one)]
+        # "No vote from me: 26 or 24 on 18 count?" names none; numbers of other things stand there.
+        talk = any(one.standing == stands.OTHER for one in mentions)
+        named = [] if talk else [one for one in live if _is_named(scene, one)]
         if not alone and not named:
             return none_of(scene, live, "no-page", "says that it chooses none")
         for one in alone + named:

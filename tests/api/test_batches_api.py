@@ -52,6 +52,8 @@ def test_a_collector_hands_in_comments(service: Service) -> None:
         "unreadable": [],
         "mapping": {"author": "Name", "posted": "Time", "text": "Comment"},
         "notes": report["notes"],
+        "taken_back": None,
+        "why_taken_back": "",
     }
     assert done(service.host.get(BATCHES)) == [report]
 
