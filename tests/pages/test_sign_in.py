@@ -174,11 +174,12 @@ def test_the_right_password_forgets_the_wrong_ones(service: Service) -> None:
         ("", "0 characters"),
         ("gorse kettl", "11 characters"),
         ("x" * 1001, "1001 characters"),
-        ("password1234", "guessed early"),
+        ("iloveyou1234", "guessed early"),
+        ("password1234", "words that anybody would try here"),
         ("aaaaaaaaaaaaaaaa", "guessed early"),
         ("qwertyuiop123", "guessed early"),
     ],
-    ids=["none", "short", "long", "known", "one letter", "keys in a row"],
+    ids=["none", "short", "long", "known", "of the desk", "one letter", "keys in a row"],
 )
 def test_a_bad_password_is_refused(service: Service, password: str, words: str) -> None:
     desk = signed_in(service)
