@@ -33,6 +33,10 @@ class Comment(BaseModel):
     text: str
 
 
+#: Requests at once, more than the bench has clients.
+_AT_ONCE = 10_000
+
+
 class BareComment(SQLModel, table=True):
     """A comment as the bare app keeps it."""
 
@@ -81,7 +85,8 @@ def memory_of(process: int) -> float:
 def main() -> int:
     """Serves what the command line names, until it is stopped."""
     what, folder = sys.argv[1:]
-    settings = read_settings(data_folder=Path(folder))
+    # All of its clients have one address, which is no crowd's.
+    settings = read_settings(data_folder=Path(folder), rate_limit=0, at_once=_AT_ONCE)
     app = bare_app(settings) if what == "bare" else create_app(settings)
     with take_port("127.0.0.1", 0) as taken:
         return serve(app, taken, lambda: print(url_of(taken), flush=True), settings)
