@@ -88,7 +88,9 @@ def _is_a_number(case: Case) -> bool:
     direct = case.before.at + 1 + (case.before.phrase >= 0) <= case.mention.first
     previous = word_at(scene, case.mention.first - 1)
     group = scene.lexicon.before(scene.tokens, case.mention.first - 1)[0] if previous else ""
-    follows = not case.after.page and (case.after.group == "choice_after" or case.after.phrase < 0)
+    # "one page" counts pages where pages are many with an -s; a Japanese 一ページ names one.
+    counts = case.after.page and scene.lexicon.plural_s
+    follows = not counts and (case.after.group == "choice_after" or case.after.phrase < 0)
     return (
         direct and group in {"", "page", "number", "choice_before"} and follows and case.after.clear
     )
