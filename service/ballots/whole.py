@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from service.ballots import stands
+from service.ballots.case import SMALL_TALK, THE_WORD
 from service.ballots.deciding import none_of
 from service.ballots.languages import LANGUAGES
 from service.ballots.lexicon import bits_of
@@ -55,7 +56,10 @@ def _read_telling(scene: Scene, mentions: list[Mention], live: list[Mention]) ->
         if placed and scene.word_count() <= _KIND_REACH:
             return None
         # "No vote from me: 26 or 24 on 18 count?" names none; numbers of other things stand there.
-        talk = any(one.standing == stands.OTHER for one in mentions)
+        talk = any(
+            one.standing == stands.OTHER and one.rule not in {SMALL_TALK, THE_WORD}
+            for one in mentions
+        )
         named = [] if talk else [one for one in live if _is_named(scene, one)]
         if not alone and not named:
             return none_of(scene, live, "no-page", "says that it chooses none")
