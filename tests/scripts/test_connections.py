@@ -20,12 +20,12 @@ LONG = 20
 
 @pytest.fixture(scope="module")
 def impatient(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Server]:
-    """A server that waits a second, and lets an address ask five times a minute."""
+    """A server that waits a second, and lets an address ask once a minute."""
     server = start(
         "--no-token",
         LOOPSTART_DATA_FOLDER=str(tmp_path_factory.mktemp("data")),
         LOOPSTART_SLOW_WAIT=str(WAIT),
-        LOOPSTART_RATE_LIMIT="5",
+        LOOPSTART_RATE_LIMIT="1",
     )
     yield server
     server.stop()
@@ -116,11 +116,11 @@ def asked(server: Server, forwarded: str, times: int) -> list[int]:
 
 
 def test_behind_a_trusted_server_each_viewer_is_counted_alone(impatient: Server) -> None:
-    assert asked(impatient, "203.0.113.1", 6) == [404] * 5 + [429]
+    assert asked(impatient, "203.0.113.1", 2) == [404, 429]
     assert asked(impatient, "203.0.113.2", 1) == [404]
     # Whatever a viewer wrote into the header stands before what the server in front added.
     assert asked(impatient, "192.0.2.99, 203.0.113.1", 1) == [429]
-    assert asked(impatient, "2001:db8::1", 6) == [404] * 5 + [429]
+    assert asked(impatient, "2001:db8::1", 2) == [404, 429]
     assert asked(impatient, "2001:db8::2", 1) == [429]
 
 
@@ -128,12 +128,12 @@ def test_from_elsewhere_the_header_is_not_believed(tmp_path: Path) -> None:
     server = start(
         "--no-token",
         LOOPSTART_DATA_FOLDER=str(tmp_path),
-        LOOPSTART_RATE_LIMIT="5",
+        LOOPSTART_RATE_LIMIT="1",
         LOOPSTART_TRUSTED_PROXIES="192.0.2.0/24",
     )
     try:
-        told = [asked(server, f"203.0.113.{number}", 1)[0] for number in range(6)]
-        assert told == [404] * 5 + [429]
+        told = [asked(server, f"203.0.113.{number}", 1)[0] for number in range(2)]
+        assert told == [404, 429]
         page = httpx.get(f"{server.url}/desk/sign-in", headers={"X-Forwarded-Proto": "https"})
         assert page.status_code == 429
         assert "strict-transport-security" not in page.headers
