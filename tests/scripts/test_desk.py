@@ -61,7 +61,7 @@ def test_a_password_is_read_from_standard_input_and_never_printed(served: Served
 
 def test_a_password_that_is_guessed_early_is_one_sentence(served: Served) -> None:
     told = run_script(
-        "desk.py", "password", "--server", served.url, "--token", TOKEN, given=b"password1234\n"
+        "desk.py", "password", "--server", served.url, "--token", TOKEN, given=b"iloveyou1234\n"
     )
     assert (told.returncode, told.stdout) == (2, "")
     [sentence] = sentences(told.stderr)
