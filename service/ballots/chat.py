@@ -61,7 +61,7 @@ class Watch:
     #: Beside these a roman numeral names a page.
     pages: frozenset[str]
     #: Words that may be glued to a number word.
-    heads: frozenset[str]
+    heads: tuple[str, ...]
     #: Words of much chat that are looked at more closely: the longest above, roman numerals.
     closely: frozenset[str]
     #: What each part of a comment tells.

@@ -127,10 +127,10 @@ def _singles(languages: Sequence[Language], *groups: str) -> frozenset[str]:
     )
 
 
-def heads_of(languages: Sequence[Language]) -> frozenset[str]:
+def heads_of(languages: Sequence[Language]) -> tuple[str, ...]:
     """Words for a page that people glue to a number word."""
     found = _singles(languages, "page", "number")
-    return frozenset(head for head in found if len(head) >= _SHORTEST_HEAD)
+    return tuple(sorted(head for head in found if len(head) >= _SHORTEST_HEAD))
 
 
 def _phrases_of(languages: Sequence[Language], group: str) -> Iterator[Phrase]:
@@ -164,7 +164,7 @@ def _signs(languages: Sequence[Language], plain_words: Collection[str]) -> dict[
     return {word: (alone.get(word, 0), first.get(word, 0), second.get(word, 0)) for word in words}
 
 
-def parted_number(word: str, numbers: Collection[str], heads: Collection[str]) -> tuple[str, str]:
+def parted_number(word: str, numbers: Collection[str], heads: tuple[str, ...]) -> tuple[str, str]:
     """What is glued before a number word, and the number word, "" for none.
 
     As in "pagetwentytwo" and "thirteen's".
@@ -174,7 +174,7 @@ def parted_number(word: str, numbers: Collection[str], heads: Collection[str]) -
     bare = word.removesuffix("'s")
     if len(bare) >= _LONG_ENOUGH and bare in numbers:
         return "", bare
-    for head in heads:
+    for head in heads if word.startswith(heads) else ():
         if word.startswith(head) and word[len(head) :] in numbers:
             return head, word[len(head) :]
     return "", ""
@@ -184,7 +184,7 @@ def _signs_of(
     signs: dict[str, Sign],
     numbers: Collection[str],
     ordinals: Collection[str],
-    heads: Collection[str],
+    heads: tuple[str, ...],
 ) -> Met[Sign | None]:
     """The same for any word, with what it is as a number."""
 
@@ -233,7 +233,7 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
     heads = heads_of(languages[:1])
     return Lexicon(
         codes=codes,
-        heads=tuple(sorted(heads)),
+        heads=heads,
         numbers=numbers,
         ordinals=ordinals,
         plural_s=bool(languages) and languages[0].plural_s,
