@@ -142,6 +142,21 @@ def module_postgres(postgres_server: URL) -> Iterator[Settings]:
     yield from _made_database(postgres_server)
 
 
+@pytest.fixture(scope="module")
+def module_upgraded_postgres(module_postgres: Settings) -> Settings:
+    """A PostgreSQL database with all tables, for the tests of one file."""
+    upgrade(module_postgres)
+    return module_postgres
+
+
+@pytest.fixture(scope="module")
+def module_upgraded_sqlite(tmp_path_factory: pytest.TempPathFactory) -> Settings:
+    """The same as a SQLite file."""
+    settings = Settings(data_folder=tmp_path_factory.mktemp("upgraded"))
+    upgrade(settings)
+    return settings
+
+
 @pytest.fixture(scope="session")
 def _session_postgres(postgres_server: URL) -> Iterator[Settings]:
     """One PostgreSQL database, made and upgraded once: making one takes long."""

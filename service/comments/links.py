@@ -3,6 +3,9 @@
 Merging looks at a comment's id, at its author with its words, and at its author with its exact
 second, and at nothing else. So comments that share none of these can be merged apart from one
 another, a few at a time, and the outcome is that of merging all at once.
+
+This says what a link is, for the laws of merging. What is stored goes by the same links as numbers
+(store/preparing.py), which are made without a value for each comment; a law holds the two alike.
 """
 
 from __future__ import annotations

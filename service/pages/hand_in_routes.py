@@ -44,7 +44,8 @@ from service.pages.hand_in_contexts import (
 )
 from service.pages.rendering import NOT_KEPT, answer_page
 from service.pages.round_places import DeskRound, InDeskRound
-from service.store.taking_back import batch_numbered, take_back
+from service.store.batches import batch_numbered
+from service.store.taking_back import take_back
 
 router = APIRouter(prefix="/desk/games/{slug}/rounds/{number}", include_in_schema=False)
 progress_router = APIRouter(include_in_schema=False)

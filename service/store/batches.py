@@ -12,7 +12,7 @@ from typing import Literal
 from sqlmodel import Session, col, func, select
 
 from service.comments.content import Content
-from service.errors import WrongState
+from service.errors import NotFound, WrongState
 from service.store.columns import id_of
 from service.store.deleted import count_gone, last_complete
 from service.store.forgotten import check_not_forgotten
@@ -124,6 +124,19 @@ def every_batch_of(session: Session, row: RoundRow) -> Sequence[BatchRow]:
 def batches_of(session: Session, row: RoundRow) -> Sequence[BatchRow]:
     """The batches that stand, in the order in which they came."""
     return [batch for batch in every_batch_of(session, row) if batch.taken_back is None]
+
+
+def batch_numbered(session: Session, row: RoundRow, number: int) -> BatchRow:
+    """The round's batch of that number.
+
+    Raises:
+        NotFound: the round has no such batch.
+    """
+    of_round = select(BatchRow).where(BatchRow.round_id == id_of(row))
+    found = session.exec(of_round.where(BatchRow.number == number)).first()
+    if found is None:
+        raise NotFound("batch", str(number), "see the batches of the round")
+    return found
 
 
 def digest_of(content: Content) -> str:

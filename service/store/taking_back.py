@@ -6,7 +6,8 @@ from datetime import datetime
 
 from sqlmodel import Session, col, delete, select
 
-from service.errors import NotFound, WrongState
+from service.errors import WrongState
+from service.store.batches import batch_numbered, batches_of
 from service.store.columns import id_of
 from service.store.rounds import name_of, take_round
 from service.store.tables import GameRow, RoundRow
@@ -21,19 +22,6 @@ from service.store.tables_forgotten import KeptGuessRow
 from service.store.tables_mystery import GuessPickRow, WinnerRow
 
 _WISH = "taken back"
-
-
-def batch_numbered(session: Session, row: RoundRow, number: int) -> BatchRow:
-    """The round's batch of that number.
-
-    Raises:
-        NotFound: the round has no such batch.
-    """
-    of_round = select(BatchRow).where(BatchRow.round_id == id_of(row))
-    found = session.exec(of_round.where(BatchRow.number == number)).first()
-    if found is None:
-        raise NotFound("batch", str(number), "see the batches of the round")
-    return found
 
 
 def take_back(
@@ -73,7 +61,7 @@ def _check(session: Session, game: GameRow, row: RoundRow, batch: BatchRow) -> N
     if row.state == "announced":
         todo = "rule on the comments that are wrong, and announce a new revision"
         raise WrongState(name_of(row), "announced", f"freed of batch {batch.number}", todo)
-    later = _last_standing(session, row)
+    later = batches_of(session, row)[-1].number
     if later != batch.number:
         todo = f"take batch {later} back first"
         raise WrongState(name, f"followed by batch {later}", _WISH, todo)
@@ -85,13 +73,6 @@ def _check(session: Session, game: GameRow, row: RoundRow, batch: BatchRow) -> N
     if _is_decided_on(session, game, batch):
         todo = "rule on the comments that are wrong"
         raise WrongState(name, "ruled on in part", _WISH, todo)
-
-
-def _last_standing(session: Session, row: RoundRow) -> int:
-    standing = select(BatchRow.number).where(
-        BatchRow.round_id == id_of(row), col(BatchRow.taken_back).is_(None)
-    )
-    return session.exec(standing.order_by(col(BatchRow.number).desc())).first() or 0
 
 
 def _is_decided_on(session: Session, game: GameRow, batch: BatchRow) -> bool:

@@ -15,8 +15,8 @@ Json = Any
 
 
 @pytest.fixture(scope="module")
-def app(fuzzed_postgres: Settings) -> Iterator[App]:
-    with app_on(fuzzed_postgres) as made:
+def app(module_upgraded_postgres: Settings) -> Iterator[App]:
+    with app_on(module_upgraded_postgres) as made:
         yield made
 
 

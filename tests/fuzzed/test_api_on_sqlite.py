@@ -24,8 +24,8 @@ Json = Any
 
 
 @pytest.fixture(scope="module")
-def app(fuzzed_sqlite: Settings) -> Iterator[App]:
-    with app_on(fuzzed_sqlite) as made:
+def app(module_upgraded_sqlite: Settings) -> Iterator[App]:
+    with app_on(module_upgraded_sqlite) as made:
         yield made
 
 

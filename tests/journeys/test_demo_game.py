@@ -34,8 +34,8 @@ class Game:
 @pytest.fixture(
     scope="module",
     params=[
-        pytest.param("journey_sqlite", id="SQLite"),
-        pytest.param("journey_postgres", id="PostgreSQL", marks=pytest.mark.postgres),
+        pytest.param("module_upgraded_sqlite", id="SQLite"),
+        pytest.param("module_upgraded_postgres", id="PostgreSQL", marks=pytest.mark.postgres),
     ],
 )
 def game(request: pytest.FixtureRequest) -> Iterator[Game]:
