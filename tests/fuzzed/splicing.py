@@ -13,6 +13,7 @@ from typing import Any
 from hypothesis import strategies as st
 from schemathesis import BaseSchema, Case, HookContext
 from schemathesis.core.parameters import ParameterLocation
+from schemathesis.transport.serialization import contains_binary
 
 from tests.fuzzed.world import World
 
@@ -80,6 +81,10 @@ def _spliced(draw: st.DrawFn, case: Case[Any], world: World, example: Json) -> C
         if "file" in body and draw(st.booleans()):
             body["file"] = draw(st.sampled_from(FILES))
         case.body = body
+        if meta is not None and contains_binary(body):
+            # The library takes any changed body with bytes for a wrong one: it stays what it was.
+            meta.update_validated_hash(ParameterLocation.BODY, case._hash_container(body))
+            meta.clear_dirty(ParameterLocation.BODY)
     return case
 
 
