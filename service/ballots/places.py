@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from service.ballots import stands
 from service.ballots.beside import read_after, read_before
 from service.ballots.coordinates import numbered_row_or_column, page_in_line, row_or_column
@@ -10,7 +12,7 @@ from service.ballots.mentions import Mention
 from service.ballots.placing import judge_place
 from service.ballots.roman import roman_at
 from service.ballots.scene import Scene
-from service.chart.grid import CORNERS, Corner, centre_pages, corner_page
+from service.chart.grid import CORNERS, Chart, Corner, centre_pages, corner_page
 
 _SIDES = ("top", "bottom", "left", "right")
 #: What each way of telling a place begins with: only that way is tried where it stands.
@@ -133,13 +135,16 @@ def _corner(scene: Scene, at: int) -> Mention | None:
         return _one_corner(scene, start, end, f"{vertical[0]} {sideways[0]}", named=named)
     if not said_corner:
         return None
-    pages = tuple(
-        page
-        for corner in CORNERS
-        if set(names) <= set(corner.split()) and (page := corner_page(chart, corner))
-    )
-    mention = Mention(start, end, None, "place", maybe=tuple(sorted(pages)))
+    mention = Mention(start, end, None, "place", maybe=_corners_at(chart, tuple(names)))
     return judge_place(scene, mention, named=False)
+
+
+# Much talk holds the word, and a chart is slow to look up.
+@lru_cache(maxsize=256)
+def _corners_at(chart: Chart, sides: tuple[str, ...]) -> tuple[int, ...]:
+    """The pages of the corners on all of these sides, ascending."""
+    found = (corner_page(chart, one) for one in CORNERS if set(sides) <= set(one.split()))
+    return tuple(sorted(page for page in found if page))
 
 
 _AFTER_CORNER = frozenset("at in on the of to de da do en a la ist di del della dans".split())

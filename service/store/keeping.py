@@ -23,7 +23,7 @@ from service.store.comments import (
 )
 from service.store.forgotten import Forgotten, forgotten_in
 from service.store.leftovers import Leftovers, Part
-from service.store.many import add_many, in_parts
+from service.store.many import add_many, in_parts, rows_of
 from service.store.preparing import ROW, Links, Row, Waiting, comment_in
 from service.store.rereading import read_anew
 from service.store.shared_links import Shared
@@ -54,6 +54,8 @@ def keep_comments(
         read_anew(session, row, staged.reader)
     kept, forgotten = Kept(), forgotten_in(session, row)
     with closing(Leftovers()) as left, _room(session, staged.count):
+        if staged.with_ids and not staged.is_linked_whole and _any_without_id(session, row):
+            staged.link_whole()
         _find_known(session, row, staged, left)
         staged.shared.forget_once()
         done = 0
@@ -79,12 +81,9 @@ def _without_forgotten(
 
 def _without_shared(waiting: Sequence[Waiting], shared: Shared, left: Leftovers) -> list[Row]:
     """The rows of those that are new; what may have to do with another comment is left over."""
-    fresh, any_shared = [], shared.any_shared
-    for one in waiting:
-        if any_shared(one[0]):
-            left.add(tuple(link for link in one[0] if any_shared((link,))), one)
-        else:
-            fresh.append(one[1])
+    fresh, rest = shared.parted(waiting)
+    for one in rest:
+        left.add(tuple(filter(shared.is_shared, one[0])), one)
     return fresh
 
 
@@ -128,6 +127,12 @@ def _find_known(session: Session, row: RoundRow, staged: Staged, left: Leftovers
         if met:
             shared.add(met)
             left.add(met, one.id)
+
+
+def _any_without_id(session: Session, row: RoundRow) -> bool:
+    """Whether the round has a comment without an id, which one with an id may be."""
+    asked = "SELECT 1 FROM comments WHERE round_id = :round AND source_id IS NULL LIMIT 1"
+    return any(True for _ in rows_of(session, asked, {"round": id_of(row)}))
 
 
 def _names_in(staged: Staged) -> Callable[[Comment], bool]:

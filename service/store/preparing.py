@@ -24,6 +24,7 @@ ROW = (
     *("posted_earliest", "posted_latest", "edited_earliest", "edited_latest"),
     *("text", "reading", "speaks"),
 )
+_TEXT = ROW.index("text")
 #: How many authors are remembered: many more would take more memory than they save time.
 _MOST_AUTHORS = 5_000
 
@@ -47,12 +48,17 @@ class Preparing:
         made = []
         for told in part:
             author, author_id, source_id, _, _, earliest, latest, _, _, text = told
-            key = key_of_id(source_id) if source_id else key_of(comment_told(told))
-            writer = called(author, author_id)
-            second = earliest if earliest == latest else None
-            shares = links_of(writer, source_id, second, (wording(text),))
-            voter = author_id or writer.name or f"unnamed {key}"
-            made.append((shares, (key, voter, *told, *read(text))))
+            if source_id:
+                key = key_of_id(source_id)
+                shares: tuple[int, ...] = (_number_of_key(key),)
+                name = author_id or name_of(author)
+            else:
+                key = key_of(comment_told(told))
+                writer = called(author, author_id)
+                name = author_id or writer.name
+                second = earliest if earliest == latest else None
+                shares = links_of(writer, None, second, (wording(text),))
+            made.append((shares, (key, name or f"unnamed {key}", *told, *read(text))))
         return made
 
 
@@ -68,6 +74,9 @@ class Links:
 
     Python's own hash of text differs from process to process, that of numbers does not. Two links
     that are not the same may have one number, but seldom do.
+
+    Of a comment with an id, `prepare` tells that alone: it is enough where all known comments have
+    one. `of_waiting` tells the others too.
     """
 
     def __init__(self) -> None:
@@ -88,7 +97,7 @@ class Links:
     ) -> tuple[int, ...]:
         """Of a comment with this wording; `second` is its exact time as text, if it has one."""
         # What is told apart by how many numbers are hashed together is never mixed up.
-        found = [hash((_number(source_id),))] if source_id else []
+        found = [_number_of_key(key_of_id(source_id))] if source_id else []
         for each in said:
             words = _number(each)
             for whose in writer.numbers:
@@ -100,12 +109,25 @@ class Links:
                     found.append(hash((whose, at, 0)))  # noqa: PERF401
         return tuple(found)
 
+    def of_waiting(self, waiting: Waiting) -> tuple[int, ...]:
+        """Of a comment that waits, all of them."""
+        shares, (_, _, author, author_id, source_id, _, _, earliest, latest, *_) = waiting
+        if not source_id:
+            return shares
+        text = waiting[1][_TEXT]
+        second = earliest if earliest == latest else None
+        return self.of(self.called(author, author_id), source_id, second, (wording(text),))
+
     def of_known(self, known: KnownComment) -> tuple[int, ...]:
         """Of a known comment, by all words that it was seen with."""
         one = known.comment
         second = as_text(one.posted.earliest) if one.posted.is_exact else None
         said = dict.fromkeys(wording(version.text) for version in known.versions)
         return self.of(self.called(one.author, one.author_id), one.id, second, said)
+
+
+def _number_of_key(key: str) -> int:
+    return int(key[1:16], 16)  # as many bits as a whole number of SQLite's has
 
 
 def _number(text: str) -> int:

@@ -12,9 +12,10 @@ import os
 import pickle
 import subprocess
 import sys
-from collections.abc import Sequence
+from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import CancelledError, Future, ThreadPoolExecutor
 from dataclasses import dataclass
+from functools import partial
 from pathlib import Path
 from typing import IO
 
@@ -26,8 +27,9 @@ from service.store.shared_links import Shared
 
 #: From so many bytes on a helper is worth its start.
 WORTH_IT = 5_000_000
-#: How many parts wait for the helper at most; what comes then is done here.
-_QUEUE = 2
+#: How many parts the helper is asked at a time: one that it works on, one that it has at hand, and
+#: one on its way. What comes then is done here.
+_QUEUE = 3
 _LENGTH = 8
 _ROOT = Path(__file__).parents[2]
 #: What goes wrong where a helper has ended.
@@ -102,13 +104,15 @@ class ReadingAlong:
 def prepared(preparing: Preparing, comments: Sequence[Told], shared: Shared) -> bytes:
     """Comments as they wait to be stored, packed; what they share is noted."""
     made = preparing.prepare(comments)
-    for links, _ in made:
-        shared.add(links)
+    shared.add_of_all(made)
     return marshal.dumps(made)
 
 
 class Helper:
-    """A process that prepares comments. What it is asked it answers in turn."""
+    """A process that prepares comments. What it is asked it answers in turn.
+
+    Telling it and hearing it go on at once: pipes are small, and it should never wait for one.
+    """
 
     def __init__(self, question: Question, size: int) -> None:
         self._process = subprocess.Popen(  # noqa: S603 - this program itself
@@ -118,31 +122,34 @@ class Helper:
             stderr=subprocess.DEVNULL,
             cwd=_ROOT,
         )
-        self._asking = ThreadPoolExecutor(1)
-        self._first = pickle.dumps((question, size))
+        self._telling = ThreadPoolExecutor(1)
+        self._hearing = ThreadPoolExecutor(1)
+        self._telling.submit(self._tell, pickle.dumps((question, size)))
 
     def ask(self, comments: list[Told]) -> Future[bytes]:
         """What is made of comments, packed; of none, the maps of what all before them share.
 
         OSError or EOFError if the process has ended.
         """
-        return self._asking.submit(self._exchange, comments)
+        self._telling.submit(self._tell, marshal.dumps(comments))
+        return self._hearing.submit(self._hear)
 
     def close(self) -> None:
         """End the process: nothing is asked any more."""
-        self._asking.shutdown(wait=False, cancel_futures=True)
+        for one in (self._telling, self._hearing):
+            one.shutdown(wait=False, cancel_futures=True)
         self._process.kill()
         self._process.communicate()
 
-    def _exchange(self, comments: list[Told]) -> bytes:
-        told, heard = self._process.stdin, self._process.stdout
-        if told is None or heard is None:
+    def _tell(self, packed: bytes) -> None:
+        # Where it has ended, nothing will be heard either: that is where it is noticed.
+        if self._process.stdin is not None:
+            _send(self._process.stdin, packed)
+
+    def _hear(self) -> bytes:
+        if self._process.stdout is None:
             raise EOFError
-        if self._first:
-            _send(told, self._first)
-            self._first = b""
-        _send(told, marshal.dumps(comments))
-        return _received(heard)
+        return _received(self._process.stdout)
 
 
 def _send(to: IO[bytes], packed: bytes) -> None:
@@ -162,21 +169,31 @@ def _received(by: IO[bytes]) -> bytes:
 
 def answer(asked: IO[bytes], told: IO[bytes]) -> None:
     """Answer what is asked until the other side ends."""
+    with ThreadPoolExecutor(1) as hearing, ThreadPoolExecutor(1) as telling:
+        try:
+            for packed in _answers(partial(hearing.submit, _received, asked)):
+                telling.submit(_send, told, packed)
+        except (EOFError, OSError):
+            return
+
+
+def _answers(hear: Callable[[], Future[bytes]]) -> Iterator[bytes]:
+    """The answers to what is heard; while one is found, the next question is heard already."""
     question: Question
-    try:
-        question, size = pickle.loads(_received(asked))  # noqa: S301 - from our own process
-        preparing, shared = Preparing(VoteReader(question)), Shared(size)
-        is_first = True
-        while comments := marshal.loads(_received(asked)):  # noqa: S302 - the same
-            _send(told, prepared(preparing, comments, shared))
-            if is_first:
-                gc.freeze()  # the tables of languages need not be gone through again and again
-                is_first = False
-        _send(told, shared.once)
-        _received(asked)
-        _send(told, shared.more)
-    except (EOFError, OSError):
-        return
+    question, size = pickle.loads(hear().result())  # noqa: S301 - from our own process
+    coming = hear()
+    preparing, shared = Preparing(VoteReader(question)), Shared(size)
+    is_first = True
+    while comments := marshal.loads(coming.result()):  # noqa: S302 - the same
+        coming = hear()
+        yield prepared(preparing, comments, shared)
+        if is_first:
+            gc.freeze()  # the tables of languages need not be gone through again and again
+            is_first = False
+    coming = hear()
+    yield shared.once
+    coming.result()
+    yield shared.more
 
 
 if __name__ == "__main__":

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
+from typing import TypeVar
+
+T = TypeVar("T")
 
 #: Maps are put together a piece at a time, since whole numbers of that size take much memory.
 _PIECE = 1 << 16
@@ -21,14 +24,20 @@ class Shared:
 
     def add(self, links: Iterable[int]) -> None:
         """Count each of the links once more."""
-        once, mask = self._once, self.mask
-        for each in links:
-            link = each & mask
-            place, bit = link >> 3, 1 << (link & 7)
-            if once[place] & bit:
-                self._more[place] |= bit
-            else:
-                once[place] |= bit
+        self.add_of_all([(links, None)])
+
+    def add_of_all(self, linked: Iterable[tuple[Iterable[int], object]]) -> None:
+        """Count the links of each of these once more."""
+        # Written out: a million times over, calls would take as long as what they do.
+        once, more, mask = self._once, self._more, self.mask
+        for links, _ in linked:
+            for each in links:
+                link = each & mask
+                place, bit = link >> 3, 1 << (link & 7)
+                if once[place] & bit:
+                    more[place] |= bit
+                else:
+                    once[place] |= bit
 
     @property
     def once(self) -> bytes:
@@ -66,11 +75,23 @@ class Shared:
         """Keep only which links occurred more than once, which is half of the memory."""
         self._once = bytearray()
 
-    def any_shared(self, links: Sequence[int]) -> bool:
-        """Whether one of the links occurred more than once."""
+    def parted(
+        self, linked: Iterable[tuple[tuple[int, ...], T]]
+    ) -> tuple[list[T], list[tuple[tuple[int, ...], T]]]:
+        """What shares nothing with any other, and the rest with its links."""
+        alone, rest = [], []
         more, mask = self._more, self.mask
-        for each in links:
-            link = each & mask
-            if more[link >> 3] >> (link & 7) & 1:
-                return True
-        return False
+        for one in linked:
+            for each in one[0]:
+                link = each & mask
+                if more[link >> 3] >> (link & 7) & 1:
+                    rest.append(one)
+                    break
+            else:
+                alone.append(one[1])
+        return alone, rest
+
+    def is_shared(self, link: int) -> bool:
+        """Whether the link occurred more than once."""
+        link &= self.mask
+        return bool(self._more[link >> 3] >> (link & 7) & 1)

@@ -12,6 +12,7 @@ from collections.abc import Callable, Iterator, Sequence
 from contextlib import closing, contextmanager
 from dataclasses import dataclass, field
 from datetime import datetime
+from os import SEEK_END
 from tempfile import TemporaryFile
 from typing import IO
 
@@ -19,7 +20,7 @@ from service.comments.entries import LONG_AGO
 from service.comments.formats import OpenExport, Unreadable
 from service.comments.told import Told
 from service.store.many import as_kept, as_time, in_parts
-from service.store.preparing import Waiting
+from service.store.preparing import Links, Waiting
 from service.store.reading_along import Part, ReadingAlong
 from service.store.readings_kept import VoteReader, read_by
 from service.store.shared_links import Shared
@@ -48,7 +49,8 @@ class Staged:
     `first` and `last` are the ends of the time that its comments cover, where that is told; at
     `last_sure` or later its last comment was surely written.
     `readings` names the reader and the question that the comments were read with. `shared` tells
-    which comments may have to do with another one of the export, or with a known one.
+    which comments may have to do with another one of the export, or with a known one: where they
+    have ids, by those alone until they are linked whole. `with_ids`: some have one.
     """
 
     export: OpenExport
@@ -62,6 +64,8 @@ class Staged:
     first: datetime | None = None
     last: datetime | None = None
     last_sure: datetime | None = None
+    with_ids: bool = False
+    is_linked_whole: bool = False
 
     def readable(self) -> Iterator[Told]:
         """What the export holds of comments; what cannot be read is noted."""
@@ -75,10 +79,14 @@ class Staged:
 
     def parts(self) -> Iterator[list[Waiting]]:
         """The comments in the export's order, many at a time."""
+        links = Links()
         self.file.seek(0)
         while length := self.file.read(_LENGTH):
-            part = self.file.read(int.from_bytes(length, "big"))
-            yield marshal.loads(part)  # noqa: S302 - this process wrote it
+            packed = self.file.read(int.from_bytes(length, "big"))
+            part: list[Waiting] = marshal.loads(packed)  # noqa: S302 - this process wrote it
+            if self.is_linked_whole:
+                part = [(links.of_waiting(one), one[1]) for one in part]
+            yield part
 
     def put_away(self, packed: bytes, many: int) -> None:
         """Keep so many comments that wait to be stored."""
@@ -86,8 +94,21 @@ class Staged:
         self.file.write(packed)
         self.count += many
 
+    def link_whole(self) -> None:
+        """Link the comments by all that they may share, not by their ids alone."""
+        self.is_linked_whole = True
+        self.note_shared()
+
+    def note_shared(self) -> None:
+        """Find anew what comments share."""
+        self.shared = Shared(self.shared.size)
+        for part in self.parts():
+            self.shared.add_of_all(part)
+        self.file.seek(0, SEEK_END)
+
     def covers(self, part: Sequence[Told]) -> None:
-        """Widen the time that is covered."""
+        """Widen the time that is covered, and note whether any has an id."""
+        self.with_ids = self.with_ids or any([one[2] for one in part])
         told = [(one[5], one[6]) for one in part if one[5] != _UNTOLD]
         if not told:
             return  # times that nobody tells
@@ -117,7 +138,7 @@ def staged(
             while held:
                 _finish(held.popleft(), along, made)
             if not along.finish():
-                made.shared = _shared_in(made, most)
+                made.note_shared()  # who noted it for some of them has ended
         tell("reading", made.count, made.count)
         yield made
 
@@ -125,13 +146,3 @@ def staged(
 def _finish(part: Part, along: ReadingAlong, made: Staged) -> None:
     """Put a part of the comments away once they are prepared."""
     made.put_away(along.end(part), len(part.comments))
-
-
-def _shared_in(made: Staged, most: int) -> Shared:
-    """What comments share, found anew: who noted it for some of them has ended."""
-    shared = Shared(most)
-    for part in made.parts():
-        for links, _ in part:
-            shared.add(links)
-    made.file.seek(0, 2)
-    return shared

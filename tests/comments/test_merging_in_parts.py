@@ -18,7 +18,15 @@ FEW = st.lists(ANY_COMMENTS, max_size=7)
 
 def in_parts(known: Sequence[KnownComment], batch: Sequence[Comment], hour: float) -> list[Merge]:
     """Every group of comments that share something, merged by itself."""
-    links = [*map(links_of_known, known), *map(links_of, batch)]
+    return by_links([*map(links_of_known, known), *map(links_of, batch)], known, batch, hour)
+
+
+def by_links(
+    links: Sequence[Sequence[Link]],
+    known: Sequence[KnownComment],
+    batch: Sequence[Comment],
+    hour: float,
+) -> list[Merge]:
     groups = Groups(len(links))
     first: dict[Link, int] = {}
     for place, shared in enumerate(links):
@@ -51,6 +59,23 @@ def test_merging_in_parts_is_merging_all_at_once(
     for hour in (11, 14):
         whole = merge_batch(known, last, at(hour))
         assert told(*in_parts(known, last, hour)) == told(whole)
+
+
+WITH_IDS = st.lists(ANY_COMMENTS.filter(lambda one: one.id), max_size=7)
+
+
+@given(WITH_IDS, WITH_IDS, FEW)
+def test_where_all_known_ones_have_ids_an_id_is_enough(
+    one: list[Comment], other: list[Comment], last: list[Comment]
+) -> None:
+    known = known_after((10, one), (12, other))
+    links = [
+        *map(links_of_known, known),
+        *(links_of(each)[: 1 if each.id else None] for each in last),
+    ]
+    for hour in (11, 14):
+        parts = by_links(links, known, last, hour)
+        assert told(*parts) == told(merge_batch(known, last, at(hour)))
 
 
 def test_comments_that_share_nothing_are_of_different_groups() -> None:

@@ -21,7 +21,7 @@ from service.chart.grid import Chart
 from service.comments.comment import Comment
 from service.comments.links import links_of, links_of_known
 from service.comments.spans import Span
-from service.comments.told import Told, comment_told, told_of
+from service.comments.told import comment_told, told_of
 from service.comments.versions import first_known, key_of
 from service.store import reading_along
 from service.store.preparing import Links, Preparing, Waiting, comment_in
@@ -91,20 +91,25 @@ def test_what_is_shared_is_known_whoever_prepared_it(size: int) -> None:
         for links, _ in part:
             here.add(links)
     assert (shared.once, shared.more) == (here.once, here.more)
-    assert any(shared.any_shared(links) for part in prepared_here() for links, _ in part)
+    assert any(
+        map(
+            shared.is_shared,
+            [link for part in prepared_here() for links, _ in part for link in links],
+        )
+    )
 
 
 def test_a_helper_that_ends_costs_nothing_but_time(
     along: ReadingAlong, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(Helper, "_exchange", _ended)
+    monkeypatch.setattr(Helper, "_hear", _ended)
     assert prepared_by(along) == prepared_here()
     # What it noted is lost with it.
     assert not along.finish()
 
 
-def _ended(helper: Helper, raw: list[Told]) -> bytes:
-    del helper, raw
+def _ended(helper: Helper) -> bytes:
+    del helper
     raise BrokenPipeError
 
 
@@ -152,9 +157,11 @@ COMMENTS = st.builds(
 @given(COMMENTS, COMMENTS)
 def test_numbers_of_links_meet_where_links_do(one: Comment, other: Comment) -> None:
     preparing = Preparing(VoteReader(QUESTION))
-    [(numbers, _)] = preparing.prepare([told_of(one)])
+    [waiting] = preparing.prepare([told_of(one)])
+    numbers = Links().of_waiting(waiting)
     known = first_known("key", other, after(9))
     assert len(numbers) == len(links_of(one))
+    assert set(waiting[0]) == (set(numbers[:1]) if one.id else set(numbers))
     met = set(numbers) & set(Links().of_known(known))
     assert len(met) == len(set(links_of(one)) & set(links_of_known(known)))
 
