@@ -16,6 +16,7 @@ from functools import cache
 
 from service.ballots.language import Language, Phrase
 from service.ballots.languages import LANGUAGES
+from service.ballots.last_of_else import LastOfElse, last_of_else
 from service.ballots.lexicon import heads_of, parted_number
 from service.ballots.met import Met
 from service.ballots.numerals import ROMANS
@@ -39,7 +40,7 @@ _DECIDING = (
     "told_from_last",
 )
 #: The same of places; left and right are no place without one of these.
-_PLACING = ("first", "last", "corner", "middle", "top", "bottom")
+_PLACING = ("first", "corner", "middle", "top", "bottom")
 #: Words of much chat: a phrase is watched for by another word of it where it has one.
 _USUAL = ("everyday", "fillers", "neutral_before", "neutral_after", "own_voice", "saying")
 #: All languages at once, for comments with words of a language that is not switched on.
@@ -62,6 +63,8 @@ class Watch:
     pages: frozenset[str]
     #: Words that may be glued to a number word.
     heads: tuple[str, ...]
+    #: Tells "last week" from the last page.
+    last: LastOfElse
     #: Words of much chat that are looked at more closely: the longest above, roman numerals.
     closely: frozenset[str]
     #: What each part of a comment tells.
@@ -83,14 +86,19 @@ def is_chat(text: str, plain: str, switched_on: tuple[str, ...]) -> bool:
         return False
     if told % _NUMERAL <= _SHORT and told % _CLOSELY >= _NUMERAL:
         return False
-    return told < _CLOSELY or not _may_decide(text, _PIECES.findall(plain), watch)
+    if told < _CLOSELY:
+        return True
+    pieces = _PIECES.findall(plain)
+    if told >= _LAST and watch.last.may_be_a_page(parts, pieces):
+        return False
+    return not _may_decide(text, pieces, watch)
 
 
 #: What a part of a comment tells, as counts that are added up: how many words it has, and how many
-#: of them are number words, are looked at more closely, are watched for; the last is for letters of
-#: other scripts and words with a letter said for longer ("seventeeen" is a number).
+#: of them are number words, are looked at more closely, say "last", are watched for; what may be
+#: anything is letters of other scripts and words with a letter said for longer ("seventeeen").
 _NO_NUMBER = ("", "")
-_NUMERAL, _CLOSELY, _WATCHED, _MAY_BE_ANYTHING = (1 << bits for bits in (20, 40, 60, 80))
+_NUMERAL, _CLOSELY, _LAST, _WATCHED, _MAY_BE_ANYTHING = (1 << 20 * place for place in range(1, 6))
 
 
 def _told_by(part: str, watch: Watch) -> int:
@@ -101,6 +109,7 @@ def _told_by(part: str, watch: Watch) -> int:
     told = len(pieces)
     for piece in pieces:
         told += _NUMERAL * (piece in watch.numerals) + _CLOSELY * (piece in watch.closely)
+        told += _LAST * (piece in watch.last.last)
         told += _WATCHED * (parted_number(piece, watch.words, watch.heads) != _NO_NUMBER)
     return told
 
@@ -138,7 +147,8 @@ def watch_of(switched_on: tuple[str, ...]) -> Watch:
         words.update("".join(phrase) for phrase in language.parted)
     usual = {phrase[0] for phrase in _phrases(home, _USUAL) if len(phrase) == 1}
     together: dict[str, list[frozenset[str]]] = defaultdict(list)
-    for phrase in _phrases(home, _DECIDING + _PLACING):
+    several_last = (phrase for phrase in _phrases(home, ("last",)) if len(phrase) > 1)
+    for phrase in (*_phrases(home, _DECIDING + _PLACING), *several_last):
         said = frozenset(filter(_PIECES.fullmatch, phrase))
         rare = [word for word in said if word not in usual and len(word) > 1]
         if len(said) == 1:
@@ -152,6 +162,7 @@ def watch_of(switched_on: tuple[str, ...]) -> Watch:
         | {phrase[0] for phrase in _phrases(home, ("as_named",))},
         frozenset(word for phrase in _phrases(home, ("page",)) for word in phrase),
         heads_of(home),
+        last_of_else(home, frozenset(words)),
         ROMANS | together.keys(),
     )
 

@@ -54,15 +54,16 @@ def keep_comments(
         read_anew(session, row, staged.reader)
     kept, forgotten = Kept(), forgotten_in(session, row)
     with closing(Leftovers()) as left, _room(session, staged.count):
-        if staged.with_ids and not staged.is_linked_whole and _any_without_id(session, row):
-            staged.link_whole()
+        waiting = staged.waiting
+        if staged.with_ids and not waiting.is_linked_whole and _any_without_id(session, row):
+            waiting.link_whole()
         _find_known(session, row, staged, left)
-        staged.shared.forget_once()
+        waiting.shared.forget_once()
         done = 0
-        for waiting in staged.parts():
-            done += len(waiting)
-            fresh = _without_forgotten(waiting, forgotten, kept) if forgotten else waiting
-            _add_fresh(session, batch, _without_shared(fresh, staged.shared, left), kept)
+        for some in waiting.read():
+            done += len(some)
+            fresh = _without_forgotten(some, forgotten, kept) if forgotten else some
+            _add_fresh(session, batch, _without_shared(fresh, waiting.shared, left), kept)
             tell("storing", done, staged.count)
         for part in left.parts():
             _add_fresh(session, batch, [one for _, one in part.alone], kept)
@@ -118,7 +119,7 @@ def _remembering(part: Part, staged: Staged) -> Callable[[str], tuple[str, bool]
 
 def _find_known(session: Session, row: RoundRow, staged: Staged, left: Leftovers) -> None:
     """Leave over all known comments that one of the batch may be."""
-    shared, links = staged.shared, Links()
+    shared, links = staged.waiting.shared, Links()
     may_be = _names_in(staged) if staged.count < _LARGE else None
     for one in stored_comments(session, id_of(row), "ORDER BY c.id"):
         if one.is_forgotten or (may_be is not None and not may_be(one.known.comment)):
@@ -140,7 +141,7 @@ def _names_in(staged: Staged) -> Callable[[Comment], bool]:
     ids: set[str | None] = set()
     authors: set[str | None] = set()
     names: set[str] = set()
-    for part in staged.parts():
+    for part in staged.waiting.linked():
         for _, (_, _, author, author_id, source_id, *_) in part:
             ids.add(source_id)
             authors.add(author_id)

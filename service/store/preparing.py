@@ -1,7 +1,7 @@
 """Comments of an export made into rows, as far as that can be done before the database is asked.
 
-Whoever reads the export hands over tuples of text, a part of it at a time, so that another process
-can do this as well (reading_along.py).
+Whoever reads the export hands over tuples of text, a part of it at a time. How their words read is
+told apart from it, since another process may do that (reading_along.py).
 """
 
 from __future__ import annotations
@@ -14,9 +14,9 @@ from service.comments.comment import Comment
 from service.comments.matching import NOBODY, Author, authors_called
 from service.comments.told import Told, as_text, comment_told
 from service.comments.versions import KnownComment, key_of, key_of_id, name_of, wording
-from service.store.readings_kept import VoteReader
 
-#: A comment that waits to be stored: its links as numbers, and its row from `key` on (`ROW`).
+#: A comment that waits to be stored: its links as numbers, and its row from `key` on (`ROW`), at
+#: first without the reading.
 Row = tuple[Any, ...]
 Waiting = tuple[tuple[int, ...], Row]
 ROW = (
@@ -24,6 +24,8 @@ ROW = (
     *("posted_earliest", "posted_latest", "edited_earliest", "edited_latest"),
     *("text", "reading", "speaks"),
 )
+#: A reading as it is kept, and whether it may decide anything.
+Kept = tuple[str, bool]
 _TEXT = ROW.index("text")
 #: How many authors are remembered: many more would take more memory than they save time.
 _MOST_AUTHORS = 5_000
@@ -34,17 +36,15 @@ def comment_in(waiting: Waiting) -> Comment:
     return comment_told(waiting[1][2:12])
 
 
-class Preparing:
-    """Makes rows of comments, and reads them as votes."""
+class Linking:
+    """Makes rows of comments, all but how they read, and tells what they share."""
 
-    def __init__(self, reader: VoteReader) -> None:
-        self._reader = reader
+    def __init__(self) -> None:
         self._links = Links()
 
-    def prepare(self, part: Sequence[Told]) -> list[Waiting]:
-        """What is to be stored of these comments."""
-        read, links = self._reader.read, self._links
-        called, links_of = links.called, links.of
+    def link(self, part: Sequence[Told]) -> list[Waiting]:
+        """What is to be stored of these comments but how they read."""
+        called, links_of = self._links.called, self._links.of
         made = []
         for told in part:
             author, author_id, source_id, _, _, earliest, latest, _, _, text = told
@@ -58,8 +58,18 @@ class Preparing:
                 name = author_id or writer.name
                 second = earliest if earliest == latest else None
                 shares = links_of(writer, None, second, (wording(text),))
-            made.append((shares, (key, name or f"unnamed {key}", *told, *read(text))))
+            made.append((shares, (key, name or f"unnamed {key}", *told)))
         return made
+
+
+def words_of(linked: Sequence[Waiting]) -> list[str]:
+    """The words of comments that wait to be read."""
+    return [row[_TEXT] for _, row in linked]
+
+
+def with_readings(linked: Sequence[Waiting], readings: Sequence[Kept]) -> list[Waiting]:
+    """Comments as they wait to be stored, once they were read."""
+    return [(links, row + kept) for (links, row), kept in zip(linked, readings, strict=True)]
 
 
 class Writer(NamedTuple):
@@ -75,7 +85,7 @@ class Links:
     Python's own hash of text differs from process to process, that of numbers does not. Two links
     that are not the same may have one number, but seldom do.
 
-    Of a comment with an id, `prepare` tells that alone: it is enough where all known comments have
+    Of a comment with an id, `link` tells that alone: it is enough where all known comments have
     one. `of_waiting` tells the others too.
     """
 

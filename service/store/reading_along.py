@@ -1,7 +1,7 @@
-"""Comments of a large export prepared on a second processor, by a process of this program's own.
+"""The words of a large export read on a second processor, by a process of this program's own.
 
 It is started as a plain program with pipes to it, which is alike on every system and does not
-depend on what started this one. Where it cannot be had, or ends, everything is done here.
+depend on what started this one. Where it cannot be had, or ends, everything is read here.
 """
 
 from __future__ import annotations
@@ -14,82 +14,66 @@ import subprocess
 import sys
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import CancelledError, Future, ThreadPoolExecutor
-from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
 from typing import IO
 
 from service.ballots.reading import Question
-from service.comments.told import Told
-from service.store.preparing import Preparing
 from service.store.readings_kept import VoteReader
-from service.store.shared_links import Shared
 
 #: From so many bytes on a helper is worth its start.
 WORTH_IT = 5_000_000
-#: How many parts the helper is asked at a time: one that it works on, one that it has at hand, and
-#: one on its way. What comes then is done here.
-_QUEUE = 3
+#: How many answers are awaited of the helper before it counts as busy: it works on one, has one at
+#: hand, and one is on its way.
+_BUSY = 3
 _LENGTH = 8
 _ROOT = Path(__file__).parents[2]
 #: What goes wrong where a helper has ended.
 _ENDED = (OSError, EOFError, ValueError, CancelledError)
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
-    """Some comments, with what was made of them, packed, or who will have it."""
-
-    comments: list[Told]
-    made: bytes
-    answer: Future[bytes] | None
-
-
 class ReadingAlong:
-    """Prepares one part of an export after the other; close it in the end.
+    """Reads words, with a helper where that is worth it; close it in the end."""
 
-    What the comments share is noted in `shared`, or by the helper, which tells it in the end.
-    """
-
-    def __init__(self, reader: VoteReader, size: int, shared: Shared) -> None:
+    def __init__(self, reader: VoteReader, size: int) -> None:
         """For an export of `size` bytes."""
-        self._preparing = Preparing(reader)
-        self._shared = shared
-        self._waiting: list[Future[bytes]] = []
+        self._reader = reader
+        self._awaited: list[Future[bytes]] = []
         self._helper: Helper | None = None
-        self._has_ended = False
         if size >= WORTH_IT and (os.cpu_count() or 1) > 1:
-            self._helper = Helper(reader.question, shared.size)
+            self._helper = Helper(reader.question)
 
-    def begin(self, comments: list[Told]) -> Part:
-        """Have some comments prepared, here or beside."""
-        self._waiting = [one for one in self._waiting if not one.done()]
-        if self._helper is not None and len(self._waiting) < _QUEUE:
-            answer = self._helper.ask(comments)
-            self._waiting.append(answer)
-            return Part(comments, b"", answer)
-        return Part(comments, self._prepared(comments), None)
+    @property
+    def has_helper(self) -> bool:
+        """Whether anybody reads along."""
+        return self._helper is not None
 
-    def end(self, part: Part) -> bytes:
-        """The comments of a part as they wait to be stored, in their order, packed."""
-        if part.answer is None:
-            return part.made
+    @property
+    def is_busy(self) -> bool:
+        """Whether nobody has time to read along."""
+        self._awaited = [one for one in self._awaited if not one.done()]
+        return self._helper is None or len(self._awaited) >= _BUSY
+
+    def ask(self, words: Sequence[str]) -> Future[bytes] | None:
+        """Have words read beside; None where nobody reads along."""
+        if self._helper is None:
+            return None
+        answer = self._helper.ask(words)
+        self._awaited.append(answer)
+        return answer
+
+    def read(self, words: Sequence[str], asked: Future[bytes] | None = None) -> bytes:
+        """How words read as it is kept, packed: as it was `asked`, else they are read here."""
+        packed = None if asked is None else self.heard(asked)
+        return read_here(self._reader, words) if packed is None else packed
+
+    def heard(self, asked: Future[bytes]) -> bytes | None:
+        """The answer; None where who should have given it has ended."""
         try:
-            return part.answer.result()
+            return asked.result()
         except _ENDED:
-            self._has_ended = True
             self.close()
-            return self._prepared(part.comments)
-
-    def finish(self) -> bool:
-        """Note what the helper found shared; False where it cannot tell any more."""
-        if self._helper is not None:
-            try:
-                self._shared.add_once(self._helper.ask([]).result())
-                self._shared.add_more(self._helper.ask([]).result())
-            except _ENDED:
-                self._has_ended = True
-        return not self._has_ended
+            return None
 
     def close(self) -> None:
         """Let the helper go."""
@@ -97,24 +81,19 @@ class ReadingAlong:
             self._helper.close()
             self._helper = None
 
-    def _prepared(self, comments: Sequence[Told]) -> bytes:
-        return prepared(self._preparing, comments, self._shared)
 
-
-def prepared(preparing: Preparing, comments: Sequence[Told], shared: Shared) -> bytes:
-    """Comments as they wait to be stored, packed; what they share is noted."""
-    made = preparing.prepare(comments)
-    shared.add_of_all(made)
-    return marshal.dumps(made)
+def read_here(reader: VoteReader, words: Sequence[str]) -> bytes:
+    """How words read as it is kept, packed."""
+    return marshal.dumps(list(map(reader.read, words)))
 
 
 class Helper:
-    """A process that prepares comments. What it is asked it answers in turn.
+    """A process that reads words. What it is asked it answers in turn.
 
     Telling it and hearing it go on at once: pipes are small, and it should never wait for one.
     """
 
-    def __init__(self, question: Question, size: int) -> None:
+    def __init__(self, question: Question) -> None:
         self._process = subprocess.Popen(  # noqa: S603 - this program itself
             [sys.executable, "-m", __name__],
             stdin=subprocess.PIPE,
@@ -124,14 +103,11 @@ class Helper:
         )
         self._telling = ThreadPoolExecutor(1)
         self._hearing = ThreadPoolExecutor(1)
-        self._telling.submit(self._tell, pickle.dumps((question, size)))
+        self._telling.submit(self._tell, pickle.dumps(question))
 
-    def ask(self, comments: list[Told]) -> Future[bytes]:
-        """What is made of comments, packed; of none, the maps of what all before them share.
-
-        OSError or EOFError if the process has ended.
-        """
-        self._telling.submit(self._tell, marshal.dumps(comments))
+    def ask(self, words: Sequence[str]) -> Future[bytes]:
+        """How words read, packed; OSError or EOFError if the process has ended."""
+        self._telling.submit(self._tell, marshal.dumps(list(words)))
         return self._hearing.submit(self._hear)
 
     def close(self) -> None:
@@ -179,21 +155,16 @@ def answer(asked: IO[bytes], told: IO[bytes]) -> None:
 
 def _answers(hear: Callable[[], Future[bytes]]) -> Iterator[bytes]:
     """The answers to what is heard; while one is found, the next question is heard already."""
-    question: Question
-    question, size = pickle.loads(hear().result())  # noqa: S301 - from our own process
-    coming = hear()
-    preparing, shared = Preparing(VoteReader(question)), Shared(size)
+    question: Question = pickle.loads(hear().result())  # noqa: S301 - from our own process
+    reader, coming = VoteReader(question), hear()
     is_first = True
-    while comments := marshal.loads(coming.result()):  # noqa: S302 - the same
+    while True:
+        words: list[str] = marshal.loads(coming.result())  # noqa: S302 - the same
         coming = hear()
-        yield prepared(preparing, comments, shared)
+        yield read_here(reader, words)
         if is_first:
             gc.freeze()  # the tables of languages need not be gone through again and again
             is_first = False
-    coming = hear()
-    yield shared.once
-    coming.result()
-    yield shared.more
 
 
 if __name__ == "__main__":

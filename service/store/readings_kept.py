@@ -23,7 +23,9 @@ from service.store.charts import chart_to_json
 PLAIN_TALK = Reading("none", (), "no-page", "no page of the chart is named")
 #: Words up to this length repeat from comment to comment, longer ones do not.
 _SHORT = 40
-_MOST_REMEMBERED = 50_000
+_MOST_REMEMBERED = 20_000
+#: Made once: json.dumps would make one for each comment.
+_IN_JSON = json.JSONEncoder(ensure_ascii=False, separators=(",", ":"))
 
 
 @cache
@@ -76,11 +78,7 @@ def kept_of(reading: Reading) -> tuple[str, bool]:
     if reading == PLAIN_TALK:
         return "", False
     evidence = [[one.start, one.end, one.text, one.page, one.rule] for one in reading.evidence]
-    kept = json.dumps(
-        [reading.outcome, reading.pages, reading.reason, reading.why, evidence],
-        ensure_ascii=False,
-        separators=(",", ":"),
-    )
+    kept = _IN_JSON.encode([reading.outcome, reading.pages, reading.reason, reading.why, evidence])
     return kept, reading.outcome != "none" or reading.reason == "withdrawn"
 
 

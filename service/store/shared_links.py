@@ -7,9 +7,6 @@ from typing import TypeVar
 
 T = TypeVar("T")
 
-#: Maps are put together a piece at a time, since whole numbers of that size take much memory.
-_PIECE = 1 << 16
-
 
 class Shared:
     """Which links occur more than once. It may say so of a few that do not."""
@@ -38,33 +35,6 @@ class Shared:
                     more[place] |= bit
                 else:
                     once[place] |= bit
-
-    @property
-    def once(self) -> bytes:
-        """The map of the links that occurred, to be put together with another's of the same size."""
-        return bytes(self._once)
-
-    @property
-    def more(self) -> bytes:
-        """The map of those that occurred more than once."""
-        return bytes(self._more)
-
-    def add_once(self, once: bytes) -> None:
-        """Count each link of such a map once more."""
-        for start in range(0, len(once), _PIECE):
-            piece = slice(start, start + _PIECE)
-            own, theirs = (int.from_bytes(one[piece], "little") for one in (self._once, once))
-            more = int.from_bytes(self._more[piece], "little") | own & theirs
-            size = len(once[piece])
-            self._more[piece] = more.to_bytes(size, "little")
-            self._once[piece] = (own | theirs).to_bytes(size, "little")
-
-    def add_more(self, more: bytes) -> None:
-        """Note that each link of such a map occurred more than once."""
-        for start in range(0, len(more), _PIECE):
-            piece = slice(start, start + _PIECE)
-            own, theirs = (int.from_bytes(one[piece], "little") for one in (self._more, more))
-            self._more[piece] = (own | theirs).to_bytes(len(more[piece]), "little")
 
     def has(self, link: int) -> bool:
         """Whether the link occurred."""

@@ -90,3 +90,40 @@ def test_what_is_told_as_chat_says_nothing_on_the_long_way(
     text = " ".join(words)
     if chats(text, languages):
         assert read_thoroughly(text, Question(CHART, languages=languages)) == NO_PAGE
+
+
+ENGLISH = LANGUAGES["en"]
+BESIDE_LAST = sorted(
+    {
+        word
+        for group in ("choice_before", "choice_after", "fillers", "everyday", "not_before", "page")
+        for phrase in getattr(ENGLISH, group)
+        for word in phrase
+    }
+)
+WORDS = some.lists(some.sampled_from([*BESIDE_LAST, "fog", "week", "skein"]), max_size=5)
+CALM = some.lists(some.sampled_from(["fog", "week", "the", "my", "soup", "we", "a"]), max_size=4)
+
+
+@given(some.one_of(WORDS, CALM), some.one_of(WORDS, CALM), some.sampled_from([("en",), SEVEN]))
+def test_last_that_is_told_as_chat_says_nothing_on_the_long_way(
+    before: list[str], behind: list[str], languages: tuple[str, ...]
+) -> None:
+    text = " ".join([*before, "last", *behind])
+    if chats(text, languages):
+        assert read_thoroughly(text, Question(CHART, languages=languages)) == NO_PAGE
+
+
+@pytest.mark.parametrize(
+    ("text", "is_chat"),
+    [
+        ("it was so foggy last week here", True),
+        ("we had my last skein of blue wool here", True),
+        ("we had soup and then the last one here", False),
+        ("fog or not I vote for the last boat here", False),
+        ("we had soup and fog so last please", False),
+        ("here is the page of the last boat", False),
+    ],
+)
+def test_last_is_chat_only_where_no_page_is_meant(text: str, is_chat: bool) -> None:  # noqa: FBT001
+    assert chats(text) is is_chat

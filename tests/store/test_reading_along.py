@@ -1,4 +1,4 @@
-"""Comments prepared beside: the same in the same order, with a helper, without, or when it ends."""
+"""Words read beside: the same in the same order, with a helper, without, or when it ends."""
 
 from __future__ import annotations
 
@@ -6,11 +6,13 @@ import marshal
 import os
 import subprocess
 import sys
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from contextlib import closing, contextmanager
 from dataclasses import replace
 from datetime import timedelta
 from io import BytesIO
 from pathlib import Path
+from tempfile import TemporaryFile
 
 import pytest
 from hypothesis import given
@@ -21,13 +23,14 @@ from service.chart.grid import Chart
 from service.comments.comment import Comment
 from service.comments.links import links_of, links_of_known
 from service.comments.spans import Span
-from service.comments.told import comment_told, told_of
+from service.comments.told import Told, comment_told, told_of
 from service.comments.versions import first_known, key_of
 from service.store import reading_along
-from service.store.preparing import Links, Preparing, Waiting, comment_in
+from service.store import waiting_parts as waiting_parts_module
+from service.store.preparing import Linking, Links, Waiting, comment_in
 from service.store.reading_along import WORTH_IT, Helper, ReadingAlong
 from service.store.readings_kept import VoteReader, kept_of, reading_from
-from service.store.shared_links import Shared
+from service.store.waiting_parts import WaitingParts
 from tests.store.handing_in import after, comment
 
 QUESTION = Question(Chart(9, 7), 1, ("en", "fr"))
@@ -41,76 +44,90 @@ PARTS = [
 ]
 
 
-def alongside(size: int = WORTH_IT) -> ReadingAlong:
-    return ReadingAlong(VoteReader(QUESTION), size, Shared(SIZE))
+@contextmanager
+def waiting_parts(size: int = WORTH_IT) -> Iterator[WaitingParts]:
+    with TemporaryFile() as file, closing(ReadingAlong(VoteReader(QUESTION), size)) as along:
+        yield WaitingParts(file, along, SIZE)
 
 
-@pytest.fixture
-def along() -> Iterator[ReadingAlong]:
-    made = alongside()
-    yield made
-    made.close()
+def read_by(waiting: WaitingParts, parts: Sequence[list[Told]] = PARTS) -> list[list[Waiting]]:
+    for part in parts:
+        waiting.add(part)
+    waiting.catch_up()
+    return list(waiting.read())
 
 
-def prepared_here() -> list[list[Waiting]]:
-    preparing = Preparing(VoteReader(QUESTION))
-    return [preparing.prepare(part) for part in PARTS]
-
-
-def prepared_by(along: ReadingAlong) -> list[list[Waiting]]:
-    begun = [along.begin(part) for part in PARTS]
-    return [marshal.loads(along.end(part)) for part in begun]  # noqa: S302 - our own
-
-
-def test_a_helper_prepares_as_this_process_does(
-    along: ReadingAlong, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    monkeypatch.setattr(reading_along, "_QUEUE", 100)
-    begun = [along.begin(part) for part in PARTS]
-    assert all(part.answer is not None for part in begun)
-    assert [marshal.loads(along.end(part)) for part in begun] == prepared_here()  # noqa: S302
-    assert along.finish()
-
-
-def test_what_the_helper_has_no_time_for_is_prepared_here(along: ReadingAlong) -> None:
-    begun = [along.begin(part) for part in PARTS]
-    assert any(part.answer is None for part in begun)
-    assert [marshal.loads(along.end(part)) for part in begun] == prepared_here()  # noqa: S302
+def read_here_alone() -> list[list[Waiting]]:
+    reader, linking = VoteReader(QUESTION), Linking()
+    return [
+        [(links, row + reader.read(row[-1])) for links, row in linking.link(part)] for part in PARTS
+    ]
 
 
 @pytest.mark.parametrize("size", [WORTH_IT - 1, WORTH_IT])
-def test_what_is_shared_is_known_whoever_prepared_it(size: int) -> None:
-    shared, here = Shared(SIZE), Shared(SIZE)
-    along = ReadingAlong(VoteReader(QUESTION), size, shared)
-    try:
-        prepared_by(along)
-        assert along.finish()
-    finally:
-        along.close()
-    for part in prepared_here():
-        for links, _ in part:
-            here.add(links)
-    assert (shared.once, shared.more) == (here.once, here.more)
-    assert any(
-        map(
-            shared.is_shared,
-            [link for part in prepared_here() for links, _ in part for link in links],
-        )
-    )
+def test_comments_wait_in_their_order_with_how_they_read(size: int) -> None:
+    with waiting_parts(size) as waiting:
+        assert read_by(waiting) == read_here_alone()
+        assert waiting.count == sum(map(len, PARTS))
+        # As where storing them has to begin anew.
+        assert list(waiting.read()) == read_here_alone()
 
 
-def test_a_helper_that_ends_costs_nothing_but_time(
-    along: ReadingAlong, monkeypatch: pytest.MonkeyPatch
+@pytest.mark.parametrize("later", [0.0, 0.5, 1.0])
+def test_what_nobody_has_time_for_is_read_when_it_is_stored(
+    monkeypatch: pytest.MonkeyPatch, later: float
 ) -> None:
+    monkeypatch.setattr(waiting_parts_module, "_LATER", later)
+    monkeypatch.setattr(reading_along, "_BUSY", 1)
+    with waiting_parts() as waiting:
+        for part in PARTS:
+            waiting.add(part)
+        assert waiting.unread
+        waiting.catch_up()
+        assert waiting.unread <= later * len(PARTS)
+        assert list(waiting.read()) == read_here_alone()
+        assert not waiting.unread
+
+
+def test_a_helper_that_ends_costs_nothing_but_time(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(Helper, "_hear", _ended)
-    assert prepared_by(along) == prepared_here()
-    # What it noted is lost with it.
-    assert not along.finish()
+    monkeypatch.setattr(reading_along, "_BUSY", 1)
+    with waiting_parts() as waiting:
+        assert read_by(waiting) == read_here_alone()
+        assert not waiting.unread
 
 
 def _ended(helper: Helper) -> bytes:
     del helper
     raise BrokenPipeError
+
+
+def test_a_helper_that_ends_while_comments_are_stored_costs_nothing_but_time(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    monkeypatch.setattr(waiting_parts_module, "_LATER", 1.0)
+    with waiting_parts() as waiting:
+        for part in PARTS:
+            waiting.add(part)
+        stored = waiting.read()
+        found = [next(stored)]
+        monkeypatch.setattr(Helper, "_hear", _ended)
+        assert [*found, *stored] == read_here_alone()
+
+
+def test_what_comments_share_is_known_by_their_ids_or_whole() -> None:
+    one, other = (replace(comment("Tove", "12", 1, id=name)) for name in ("k1", "k2"))
+    with waiting_parts(0) as waiting:
+        read_by(waiting, [[told_of(one), told_of(other)], [told_of(one)]])
+        shares = [
+            [waiting.shared.is_shared(links[0]) for links, _ in part] for part in waiting.linked()
+        ]
+        assert shares == [[True, False], [True]]
+        waiting.link_whole()
+        [[(links, _), (others, _)], _] = waiting.linked()
+        assert len(links) == len(others) == 3
+        # The same author, words and time: only the ids are two.
+        assert [waiting.shared.is_shared(one) for one in others] == [False, True, True]
 
 
 def test_a_helper_ends_when_nobody_asks_any_more() -> None:
@@ -120,10 +137,12 @@ def test_a_helper_ends_when_nobody_asks_any_more() -> None:
     assert told.getvalue() == b""
 
 
-def test_a_small_export_is_read_without_a_helper() -> None:
-    small = alongside(WORTH_IT - 1)
-    assert prepared_by(small) == prepared_here()
-    assert all(small.begin(part).answer is None for part in PARTS)
+def test_only_a_large_export_has_a_helper() -> None:
+    for size in (WORTH_IT - 1, WORTH_IT):
+        with closing(ReadingAlong(VoteReader(QUESTION), size)) as along:
+            assert along.has_helper is (size == WORTH_IT)
+            assert (along.ask(["12"]) is None) is (size < WORTH_IT)
+            assert marshal.loads(along.read(["12"])) == [VoteReader(QUESTION).read("12")]  # noqa: S302
 
 
 def test_a_comment_is_handed_over_whole() -> None:
@@ -135,7 +154,7 @@ def test_a_comment_is_handed_over_whole() -> None:
     )
     for told in (one, *others):
         assert comment_told(told_of(told)) == told
-        [waiting] = Preparing(VoteReader(QUESTION)).prepare([told_of(told)])
+        [waiting] = Linking().link([told_of(told)])
         assert comment_in(waiting) == told
         assert waiting[1][0] == key_of(told)
         assert waiting[1][1] == (told.author_id or "tove")
@@ -156,8 +175,7 @@ COMMENTS = st.builds(
 
 @given(COMMENTS, COMMENTS)
 def test_numbers_of_links_meet_where_links_do(one: Comment, other: Comment) -> None:
-    preparing = Preparing(VoteReader(QUESTION))
-    [waiting] = preparing.prepare([told_of(one)])
+    [waiting] = Linking().link([told_of(one)])
     numbers = Links().of_waiting(waiting)
     known = first_known("key", other, after(9))
     assert len(numbers) == len(links_of(one))
