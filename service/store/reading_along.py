@@ -54,8 +54,8 @@ class ReadingAlong:
         self._awaited = [one for one in self._awaited if not one.done()]
         return self._helper is None or len(self._awaited) >= _BUSY
 
-    def ask(self, words: Sequence[str]) -> Future[bytes] | None:
-        """Have words read beside; None where nobody reads along."""
+    def ask(self, words: bytes) -> Future[bytes] | None:
+        """Have words, packed, read beside; None where nobody reads along."""
         if self._helper is None:
             return None
         answer = self._helper.ask(words)
@@ -82,6 +82,11 @@ class ReadingAlong:
             self._helper = None
 
 
+def packed_words(words: Sequence[str]) -> bytes:
+    """Words as they are handed over to be read."""
+    return marshal.dumps(list(words))
+
+
 def read_here(reader: VoteReader, words: Sequence[str]) -> bytes:
     """How words read as it is kept, packed."""
     return marshal.dumps(list(map(reader.read, words)))
@@ -105,9 +110,9 @@ class Helper:
         self._hearing = ThreadPoolExecutor(1)
         self._telling.submit(self._tell, pickle.dumps(question))
 
-    def ask(self, words: Sequence[str]) -> Future[bytes]:
-        """How words read, packed; OSError or EOFError if the process has ended."""
-        self._telling.submit(self._tell, marshal.dumps(list(words)))
+    def ask(self, words: bytes) -> Future[bytes]:
+        """How packed words read, packed; OSError or EOFError if the process has ended."""
+        self._telling.submit(self._tell, words)
         return self._hearing.submit(self._hear)
 
     def close(self) -> None:

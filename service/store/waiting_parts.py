@@ -17,7 +17,7 @@ from typing import IO
 
 from service.comments.told import Told
 from service.store.preparing import Linking, Links, Waiting, with_readings, words_of
-from service.store.reading_along import ReadingAlong
+from service.store.reading_along import ReadingAlong, packed_words
 from service.store.shared_links import Shared
 
 #: The bytes that tell how long a piece of the file is.
@@ -31,10 +31,12 @@ _LATER = 0.6
 class _Part:
     """Where a part of the comments stands in the file, and where how they read, once it is known.
 
-    `answer` is what a helper was asked for.
+    Where they wait to be read, their `words` stand there by themselves too, as a helper is told
+    them. `answer` is what it was asked for.
     """
 
     comments: int
+    words: int = 0
     readings: int | None = None
     answer: Future[bytes] | None = None
 
@@ -68,9 +70,10 @@ class WaitingParts:
         if not self._along.has_helper:
             self._read_here(part, linked)
         elif self._along.is_busy:
+            part.words = self._put_away(packed_words(words_of(linked)))
             self._later.append(part)
         else:
-            self._ask(part, linked)
+            self._ask(part, packed_words(words_of(linked)))
 
     @property
     def unread(self) -> int:
@@ -119,10 +122,10 @@ class WaitingParts:
         while self._later and not self._along.is_busy:
             part = self._later.popleft()
             if part.readings is None:
-                self._ask(part, self._linked(part))
+                self._ask(part, self._piece(part.words))
 
-    def _ask(self, part: _Part, linked: Sequence[Waiting]) -> None:
-        part.answer = self._along.ask(words_of(linked))
+    def _ask(self, part: _Part, words: bytes) -> None:
+        part.answer = self._along.ask(words)
         self._asked.append(part)
 
     def _put_answers_away(self) -> None:

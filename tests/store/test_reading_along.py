@@ -28,7 +28,7 @@ from service.comments.versions import first_known, key_of
 from service.store import reading_along
 from service.store import waiting_parts as waiting_parts_module
 from service.store.preparing import Linking, Links, Waiting, comment_in
-from service.store.reading_along import WORTH_IT, Helper, ReadingAlong
+from service.store.reading_along import WORTH_IT, Helper, ReadingAlong, packed_words
 from service.store.readings_kept import VoteReader, kept_of, reading_from
 from service.store.waiting_parts import WaitingParts
 from tests.store.handing_in import after, comment
@@ -141,7 +141,7 @@ def test_only_a_large_export_has_a_helper() -> None:
     for size in (WORTH_IT - 1, WORTH_IT):
         with closing(ReadingAlong(VoteReader(QUESTION), size)) as along:
             assert along.has_helper is (size == WORTH_IT)
-            assert (along.ask(["12"]) is None) is (size < WORTH_IT)
+            assert (along.ask(packed_words(["12"])) is None) is (size < WORTH_IT)
             assert marshal.loads(along.read(["12"])) == [VoteReader(QUESTION).read("12")]  # noqa: S302
 
 
