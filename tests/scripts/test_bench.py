@@ -28,7 +28,7 @@ def write_corpus(folder: Path, *lines: object) -> Path:
 INTAKE = re.compile(
     r"intake, 400 rows: \d+\.\d s \(\d+\.\d µs a row; reading and staging \d+\.\d s, storing \d+\.\d s, "
     r"settling \d+\.\d s\), floor \d+\.\d s \(\d+\.\d\d µs\), ratio \d+\.\d; "
-    r"processors worked \d+\.\d s here and \d+\.\d s beside, where the floor took \d+\.\d s; "
+    r"processors worked \d+\.\d s here and \d+\.\d s beside; "
     r"memory at most \d+ MB here and \d+ MB beside"
 )
 PAGE = re.compile(
