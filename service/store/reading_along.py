@@ -1,4 +1,4 @@
-"""The words of a large export read on a second processor, by a process of this program's own.
+"""The words of a large export read by a process of this program's own, on a second processor.
 
 It is started as a plain program with pipes to it, which is alike on every system and does not
 depend on what started this one. Where it cannot be had, or ends, everything is read here.
@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import gc
 import marshal
-import os
 import pickle
 import subprocess
 import sys
@@ -40,7 +39,8 @@ class ReadingAlong:
         self._reader = reader
         self._awaited: list[Future[bytes]] = []
         self._helper: Helper | None = None
-        if size >= WORTH_IT and (os.cpu_count() or 1) > 1:
+        # With one processor it saves no time, but the memory of this process: the tables of languages.
+        if size >= WORTH_IT:
             self._helper = Helper(reader.question)
 
     @property
