@@ -102,7 +102,8 @@ def intake(given: argparse.Namespace) -> None:
     print(
         f"intake, {given.rows:,} rows: {whole:.1f} s ({whole * each:.1f} µs a row; {parts}), "
         f"floor {floor:.1f} s ({floor * each:.2f} µs), ratio {whole / floor:.1f}; "
-        f"processors worked {here:.1f} s here and {beside:.1f} s beside; memory at most {peak(resource.RUSAGE_SELF):.0f} MB here and "
+        f"processors worked {here:.1f} s here and {beside:.1f} s beside; "
+        f"memory at most {peak(resource.RUSAGE_SELF):.0f} MB here and "
         f"{peak(resource.RUSAGE_CHILDREN):.0f} MB beside"
     )
 

@@ -59,7 +59,7 @@ class Watch:
     together: dict[str, list[frozenset[str]]]
     #: Number words of any language, and what names stand behind ("comme"), for short comments.
     numerals: frozenset[str]
-    #: Beside these a roman numeral names a page.
+    #: Beside these a roman numeral names a page, and "last" may.
     pages: frozenset[str]
     #: Words that may be glued to a number word.
     heads: tuple[str, ...]
@@ -89,7 +89,8 @@ def is_chat(text: str, plain: str, switched_on: tuple[str, ...]) -> bool:
     if told < _CLOSELY:
         return True
     pieces = _PIECES.findall(plain)
-    if told >= _LAST and watch.last.may_be_a_page(parts, pieces):
+    names_page = not watch.pages.isdisjoint(pieces)
+    if told >= _LAST and (names_page or watch.last.may_be_a_page(parts, pieces)):
         return False
     return not _may_decide(text, pieces, watch)
 

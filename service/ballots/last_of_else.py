@@ -21,7 +21,6 @@ class LastOfElse:
     """Words of some languages, as far as they tell whether "last" may name a page."""
 
     last: frozenset[str]
-    pages: frozenset[str]
     #: What makes it a page when it follows, and what begins a choice when it stands before.
     behind: frozenset[str]
     choosing: frozenset[str]
@@ -29,10 +28,13 @@ class LastOfElse:
     between: frozenset[str]
 
     def may_be_a_page(self, parts: Sequence[str], pieces: Sequence[str]) -> bool:
-        """Whether "last" may name one in a comment: what stands between spaces, and its words."""
+        """Whether "last" may name one in a comment without a page word before it.
+
+        `parts` is what stands between spaces in it, `pieces` its words.
+        """
         said = sum(piece in self.last for piece in pieces)
         places = [at for at, part in enumerate(parts) if part in self.last]
-        if len(pieces) <= _SHORT or len(places) < said or not self.pages.isdisjoint(pieces):
+        if len(pieces) <= _SHORT or len(places) < said:
             return True
         return any(self._may_begin(parts[at + 1 :]) or self._is_asked(parts, at) for at in places)
 
@@ -51,17 +53,11 @@ class LastOfElse:
 def last_of_else(languages: Iterable[Language], watched: frozenset[str]) -> LastOfElse:
     """The same for these languages; a word that is `watched` for anything else is left out."""
     found = list(languages)
-    phrases = [
-        (language.last, language.page, language.choice_after, language.choice_before)
-        for language in found
-    ]
-    last, pages, after, before = (
-        list(chain.from_iterable(group)) for group in zip(*phrases, strict=True)
-    )
+    phrases = [(each.last, each.choice_after, each.choice_before) for each in found]
+    last, after, before = (list(chain.from_iterable(group)) for group in zip(*phrases, strict=True))
     fillers = [phrase for language in found for phrase in language.fillers]
     return LastOfElse(
         frozenset(phrase[0] for phrase in last if len(phrase) == 1) - watched,
-        frozenset(chain.from_iterable(pages)),
         frozenset({"one"}.union(phrase[0] for phrase in after)),
         frozenset(phrase[-1] for phrase in before),
         frozenset(chain.from_iterable(fillers)),

@@ -36,32 +36,6 @@ def comment_in(waiting: Waiting) -> Comment:
     return comment_told(waiting[1][2:12])
 
 
-class Linking:
-    """Makes rows of comments, all but how they read, and tells what they share."""
-
-    def __init__(self) -> None:
-        self._links = Links()
-
-    def link(self, part: Sequence[Told]) -> list[Waiting]:
-        """What is to be stored of these comments but how they read."""
-        called, links_of = self._links.called, self._links.of
-        made = []
-        for told in part:
-            author, author_id, source_id, _, _, earliest, latest, _, _, text = told
-            if source_id:
-                key = key_of_id(source_id)
-                shares: tuple[int, ...] = (_number_of_key(key),)
-                name = author_id or name_of(author)
-            else:
-                key = key_of(comment_told(told))
-                writer = called(author, author_id)
-                name = author_id or writer.name
-                second = earliest if earliest == latest else None
-                shares = links_of(writer, None, second, (wording(text),))
-            made.append((shares, (key, name or f"unnamed {key}", *told)))
-        return made
-
-
 def words_of(linked: Sequence[Waiting]) -> list[str]:
     """The words of comments that wait to be read."""
     return [row[_TEXT] for _, row in linked]
@@ -80,7 +54,7 @@ class Writer(NamedTuple):
 
 
 class Links:
-    """What comments share (comments/links.py) as numbers, alike in every process.
+    """Makes rows of comments with what they share (comments/links.py), as numbers alike everywhere.
 
     Python's own hash of text differs from process to process, that of numbers does not. Two links
     that are not the same may have one number, but seldom do.
@@ -91,6 +65,25 @@ class Links:
 
     def __init__(self) -> None:
         self._writers: dict[tuple[str, str | None], Writer] = {}
+
+    def link(self, part: Sequence[Told]) -> list[Waiting]:
+        """What is to be stored of these comments but how they read."""
+        called, links_of = self.called, self.of
+        made = []
+        for told in part:
+            author, author_id, source_id, _, _, earliest, latest, _, _, text = told
+            if source_id:
+                key = key_of_id(source_id)
+                shares: tuple[int, ...] = (_number_of_key(key),)
+                name = author_id or name_of(author)
+            else:
+                key = key_of(comment_told(told))
+                writer = called(author, author_id)
+                name = author_id or writer.name
+                second = earliest if earliest == latest else None
+                shares = links_of(writer, None, second, (wording(text),))
+            made.append((shares, (key, name or f"unnamed {key}", *told)))
+        return made
 
     def called(self, author: str, author_id: str | None) -> Writer:
         """The author of this name and id."""

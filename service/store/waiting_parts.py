@@ -16,7 +16,7 @@ from os import SEEK_END
 from typing import IO
 
 from service.comments.told import Told
-from service.store.preparing import Linking, Links, Waiting, with_readings, words_of
+from service.store.preparing import Links, Waiting, with_readings, words_of
 from service.store.reading_along import ReadingAlong, packed_words
 from service.store.shared_links import Shared
 
@@ -54,14 +54,14 @@ class WaitingParts:
         self.shared = Shared(most)
         self._file = file
         self._along = along
-        self._linking = Linking()
+        self._links = Links()
         self._parts: list[_Part] = []
         self._asked: deque[_Part] = deque()
         self._later: deque[_Part] = deque()
 
     def add(self, comments: Sequence[Told]) -> None:
         """Put comments away, and have their words read now or later."""
-        linked = self._linking.link(comments)
+        linked = self._links.link(comments)
         self.shared.add_of_all(linked)
         part = _Part(self._put_away(marshal.dumps(linked)))
         self._parts.append(part)
@@ -100,11 +100,10 @@ class WaitingParts:
 
     def linked(self) -> Iterator[list[Waiting]]:
         """The comments in the export's order, many at a time, without how they read."""
-        links = Links()
         for part in self._parts:
             linked = self._linked(part)
             if self.is_linked_whole:
-                linked = [(links.of_waiting(one), one[1]) for one in linked]
+                linked = [(self._links.of_waiting(one), one[1]) for one in linked]
             yield linked
 
     def read(self) -> Iterator[list[Waiting]]:

@@ -27,7 +27,7 @@ from service.comments.told import Told, comment_told, told_of
 from service.comments.versions import first_known, key_of
 from service.store import reading_along
 from service.store import waiting_parts as waiting_parts_module
-from service.store.preparing import Linking, Links, Waiting, comment_in
+from service.store.preparing import Links, Waiting, comment_in
 from service.store.reading_along import WORTH_IT, Helper, ReadingAlong, packed_words
 from service.store.readings_kept import VoteReader, kept_of, reading_from
 from service.store.waiting_parts import WaitingParts
@@ -58,9 +58,9 @@ def read_by(waiting: WaitingParts, parts: Sequence[list[Told]] = PARTS) -> list[
 
 
 def read_here_alone() -> list[list[Waiting]]:
-    reader, linking = VoteReader(QUESTION), Linking()
+    reader, own = VoteReader(QUESTION), Links()
     return [
-        [(links, row + reader.read(row[-1])) for links, row in linking.link(part)] for part in PARTS
+        [(links, row + reader.read(row[-1])) for links, row in own.link(part)] for part in PARTS
     ]
 
 
@@ -154,7 +154,7 @@ def test_a_comment_is_handed_over_whole() -> None:
     )
     for told in (one, *others):
         assert comment_told(told_of(told)) == told
-        [waiting] = Linking().link([told_of(told)])
+        [waiting] = Links().link([told_of(told)])
         assert comment_in(waiting) == told
         assert waiting[1][0] == key_of(told)
         assert waiting[1][1] == (told.author_id or "tove")
@@ -175,7 +175,7 @@ COMMENTS = st.builds(
 
 @given(COMMENTS, COMMENTS)
 def test_numbers_of_links_meet_where_links_do(one: Comment, other: Comment) -> None:
-    [waiting] = Linking().link([told_of(one)])
+    [waiting] = Links().link([told_of(one)])
     numbers = Links().of_waiting(waiting)
     known = first_known("key", other, after(9))
     assert len(numbers) == len(links_of(one))
