@@ -38,13 +38,16 @@ from service.api import (
 )
 from service.api.body_limit import BodyLimit
 from service.api.gate import Gate
+from service.api.gathered import Gathered
+from service.api.hand_ins import HandIns
 from service.api.metrics import Metrics
 from service.api.passing import Passing
 from service.api.problem_models import describe_problems, problems_anywhere
 from service.api.problems import problem_handlers
 from service.api.request_log import RequestLog
-from service.api.wiring import Wiring
+from service.api.wiring import Wiring, callers_with
 from service.pages import board_routes, games_routes, sign_in_routes, statics, ways_in_routes
+from service.pages.boards import Boards
 from service.pages.desk_routers import DESK_ROUTERS
 from service.pages.refusals import answer_problem
 from service.pages.security import SecurityHeaders
@@ -60,7 +63,6 @@ _ROUTERS = (
     result_routes.router,
     picture_routes.router,
     words_routes.router,
-    batch_routes.router,
     comment_routes.router,
     receipt_routes.router,
     forget_routes.router,
@@ -78,9 +80,9 @@ _ROUTERS = (
 )
 #: Desk and board; they are no part of the API and its document.
 PAGE_ROUTERS = (
+    board_routes.router,
     statics.router,
     games_routes.router,
-    board_routes.router,
     sign_in_routes.router,
     ways_in_routes.router,
     *DESK_ROUTERS,
@@ -120,7 +122,8 @@ def create_app(
     app.add_middleware(Gate, settings=settings, answer=answer_problem)
     app.add_middleware(SecurityHeaders)
     app.add_middleware(RequestLog, metrics=metrics)
-    for router in (*_ROUTERS, *PAGE_ROUTERS):
+    # The first that fits is taken: what hundreds look at every second is not looked for long.
+    for router in (PAGE_ROUTERS[0], batch_routes.router, *_ROUTERS, *PAGE_ROUTERS[1:]):
         app.include_router(router)
     describe_problems(app)
     return app
@@ -135,9 +138,18 @@ def _life(
     async def lifespan(app: FastAPI) -> AsyncIterator[None]:
         database = Database(settings)
         passing = Passing(settings, database, clock)
-        app.state.wiring = Wiring(
-            settings, database, clock, local_token, passing.progress, metrics, passing.waiting
+        app.state.boards = Boards(database)
+        parts = Wiring(
+            settings=settings,
+            database=database,
+            clock=clock,
+            local_token=local_token,
+            progress=passing.progress,
+            metrics=metrics,
+            waiting=passing.waiting,
+            callers=Gathered(lambda _, tokens: callers_with(database, tokens)),
         )
+        app.state.wiring, app.state.hand_ins = parts, HandIns(parts)
         try:
             yield
         finally:

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from fastapi import APIRouter, Depends, File, Form, Path, UploadFile
+from fastapi import APIRouter, Depends, File, Form, Path, Request, UploadFile
 from pydantic import Json
+from starlette.concurrency import run_in_threadpool
 
 from service.api.batch_models import BatchOut, TakeBackIn
+from service.api.hand_ins import hand_ins_of
 from service.api.handing_in import HowToRead, Sent, hand_in_export
 from service.api.places import InRound
 from service.api.problem_models import problems
@@ -23,7 +25,7 @@ from service.store.taking_back import take_back
 router = APIRouter(prefix="/api/games/{game}/rounds/{number}/batches", tags=["comments"])
 
 
-def _how_to_read(
+async def _how_to_read(
     columns: Annotated[
         Json[Columns] | None,
         Form(
@@ -49,27 +51,35 @@ def _how_to_read(
     return HowToRead(columns or {}, copied_at, given_format, at, watch, complete)
 
 
+async def _sent(
+    file: Annotated[UploadFile, File(description="The export.")],
+    how: Annotated[HowToRead, Depends(_how_to_read)],
+    caller: HostOrCollector,
+    now: Now,
+) -> Sent:
+    return Sent(name_of(file), Uploaded.of(file), caller.name, now, how)
+
+
 @router.post(
     "",
     summary="Hand in comments",
     status_code=201,
     responses=problems(401, 403, 404, 409, 413, 422),
 )
-def post_batch(
-    place: InRound,
-    file: Annotated[UploadFile, File(description="The export.")],
-    how: Annotated[HowToRead, Depends(_how_to_read)],
-    parts: Parts,
-    caller: HostOrCollector,
-    now: Now,
+async def post_batch(
+    request: Request, place: InRound, sent: Annotated[Sent, Depends(_sent)], parts: Parts
 ) -> BatchOut:
     """Reads an export into the round, all or nothing.
 
     The same bytes once more change nothing. Tables and JSON Lines may be of any size up to the
     limit for uploads; `watch` lets the caller ask how far it is.
     """
-    sent = Sent(name_of(file), Uploaded.of(file), caller.name, now, how)
-    return BatchOut.of(*hand_in_export(parts, place, sent))
+    hand_ins = hand_ins_of(request)
+    if hand_ins.takes(sent):
+        return await hand_ins.hand_in(place, sent)
+    return await run_in_threadpool(
+        lambda: BatchOut.of(*hand_in_export(parts, place, sent, hand_ins.is_busy))
+    )
 
 
 @router.get(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from contextlib import ExitStack
 from dataclasses import dataclass
 from datetime import datetime
 from itertools import islice
@@ -24,7 +25,7 @@ from service.store.batches import (
 from service.store.counting import question_of
 from service.store.games import remember_columns, take_game
 from service.store.readings_kept import VoteReader
-from service.store.staging import Staged, staged
+from service.store.staging import Busy, Staged, nobody_waits, staged
 from service.store.tables import RoundRow
 
 
@@ -65,7 +66,7 @@ class Glance:
 
 
 @dataclass(frozen=True, slots=True)
-class _Round:
+class OfRound:
     """What reading needs to know of the round."""
 
     zone: str
@@ -73,7 +74,9 @@ class _Round:
     remembered: dict[str, str]
 
 
-def hand_in_export(parts: Wiring, place: RoundPlace, sent: Sent) -> tuple[BatchReport, RoundRow]:
+def hand_in_export(
+    parts: Wiring, place: RoundPlace, sent: Sent, busy: Busy = nobody_waits
+) -> tuple[BatchReport, RoundRow]:
     """Read an export into the round, all or nothing.
 
     Raises:
@@ -81,12 +84,12 @@ def hand_in_export(parts: Wiring, place: RoundPlace, sent: Sent) -> tuple[BatchR
         NotFound, WrongState: there is no such round, or it takes no comments.
     """
     tell = parts.progress.teller(sent.how.watch)
-    of_round = _round_of(place, parts)
-    source = _source(sent, of_round.zone)
+    of_round = round_of(place, parts)
+    source = source_of(sent, of_round.zone)
     limit = parts.settings.whole_limit
     opened = open_as_before(sent.content, source, of_round.remembered, limit)
     # Reading takes the longest by far, so it is done before the round is taken.
-    with staged(opened, VoteReader(of_round.question), sent.content.size, tell) as read:
+    with staged(opened, VoteReader(of_round.question), sent.content.size, tell, busy) as read:
         delivery = _delivery(read, source, sent)
         with parts.database.writing() as session:
             game, row = place.found(session)
@@ -101,6 +104,20 @@ def hand_in_export(parts: Wiring, place: RoundPlace, sent: Sent) -> tuple[BatchR
     return report, row
 
 
+def delivery_of(
+    parts: Wiring, of_round: OfRound, sent: Sent, read_in: ExitStack, reader: VoteReader
+) -> Delivery:
+    """An export read, ready to be kept until `read_in` ends.
+
+    Raises:
+        BadExport, BadTime: it cannot be read so.
+    """
+    source = source_of(sent, of_round.zone)
+    opened = open_as_before(sent.content, source, of_round.remembered, parts.settings.whole_limit)
+    read = read_in.enter_context(staged(opened, reader, sent.content.size))
+    return _delivery(read, source, sent)
+
+
 def glance_at(parts: Wiring, place: RoundPlace, sent: Sent, most: int) -> Glance:
     """The first of what an export holds, as it would be handed in.
 
@@ -108,8 +125,8 @@ def glance_at(parts: Wiring, place: RoundPlace, sent: Sent, most: int) -> Glance
         BadExport, BadTime: it cannot be read so.
         NotFound, WrongState: there is no such round, or it takes no comments.
     """
-    of_round = _round_of(place, parts)
-    source = _source(sent, of_round.zone)
+    of_round = round_of(place, parts)
+    source = source_of(sent, of_round.zone)
     limit = parts.settings.whole_limit
     opened = open_as_before(sent.content, source, of_round.remembered, limit)
     found = list(islice(opened.items, most))
@@ -123,14 +140,20 @@ def glance_at(parts: Wiring, place: RoundPlace, sent: Sent, most: int) -> Glance
     )
 
 
-def _round_of(place: RoundPlace, parts: Wiring) -> _Round:
+def round_of(place: RoundPlace, parts: Wiring) -> OfRound:
+    """What reading an export needs to know of the round.
+
+    Raises:
+        NotFound, WrongState: there is no such round, or it takes no comments.
+    """
     with parts.database.reading() as session:
         game, row = place.found(session)
         check_takes_comments(row)
-        return _Round(game.zone, question_of(game, row), dict(game.columns or {}))
+        return OfRound(game.zone, question_of(game, row), dict(game.columns or {}))
 
 
-def _source(sent: Sent, zone: str) -> Source:
+def source_of(sent: Sent, zone: str) -> Source:
+    """Where an export comes from, as it is read."""
     how = sent.how
     copied_at = time_of_copying(how.copied_at, zone_of(zone), sent.now)
     return Source(sent.name, zone, copied_at, tuple(how.columns.items()), how.format, how.at)

@@ -42,7 +42,7 @@ class RoundPlace:
         return game, row
 
 
-def _round_place(
+async def _round_place(
     game: str,
     number: Annotated[int, Path(ge=1, le=1_000_000, description="The round's number.")],
 ) -> RoundPlace:

@@ -13,19 +13,28 @@ from contextvars import ContextVar
 from time import perf_counter
 from uuid import uuid4
 
-from starlette.datastructures import Headers, MutableHeaders
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
 from service.api.gate import who_asked
 from service.api.metrics import Metrics
 
 HEADER = "X-Request-ID"
+_NAME = HEADER.lower().encode()
 #: The id of the request that is being answered.
 request_id: ContextVar[str] = ContextVar("request_id", default="")
 _log = logging.getLogger("loopstart.requests")
 # What a server before this one gave its request is kept, if it can be nothing else than an id.
 _IS_ID = re.compile(r"[A-Za-z0-9_-]{8,64}")
 _METHODS = {"GET", "HEAD", "POST", "PUT", "PATCH", "DELETE", "OPTIONS"}
+
+
+def _sent_id(scope: Scope) -> str:
+    """The id that a server before this one gave the request; "" where it gave none."""
+    for name, value in scope["headers"]:
+        if name == _NAME:
+            sent = value.decode("latin-1")
+            return sent if _IS_ID.fullmatch(sent) else ""
+    return ""
 
 
 class RequestLog:
@@ -40,15 +49,14 @@ class RequestLog:
         if scope["type"] != "http":
             await self._app(scope, receive, send)
             return
-        sent = Headers(scope=scope).get(HEADER, "")
-        known_as = sent if _IS_ID.fullmatch(sent) else uuid4().hex
+        known_as = _sent_id(scope) or uuid4().hex
         status = 500  # where the app raises, that is what its caller is told
 
         async def with_id(message: Message) -> None:
             nonlocal status
             if message["type"] == "http.response.start":
                 status = message["status"]
-                MutableHeaders(scope=message)[HEADER] = known_as
+                message["headers"] = [*message.get("headers", ()), (_NAME, known_as.encode())]
             await send(message)
 
         # Not taken back at the end: what the app raises is logged by the server, under this id.

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Annotated
@@ -13,6 +13,7 @@ from fastapi.security.utils import get_authorization_scheme_param
 from sqlmodel import Session
 
 from service.api.gate import caller_is
+from service.api.gathered import Gathered
 from service.api.metrics import Metrics
 from service.api.progress import Progress
 from service.api.waiting import WaitingExports
@@ -33,6 +34,7 @@ class Wiring:
     progress: Progress
     metrics: Metrics
     waiting: WaitingExports
+    callers: Gathered[None, str, Caller]
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +89,7 @@ _bearer = HTTPBearer(
 )
 
 
-def _caller(
+async def _caller(
     request: Request,
     parts: Parts,
     sent: Annotated[HTTPAuthorizationCredentials | None, Security(_bearer)],
@@ -97,9 +99,11 @@ def _caller(
     Raises:
         TokenWrong: the token is not known.
     """
-    caller = _caller_with(parts, sent.credentials if sent is not None else "")
-    if caller is not None:
-        caller_is(request, caller.role)
+    if sent is None or not sent.credentials:
+        return None
+    caller = _this_machine(parts, sent.credentials)
+    caller = caller or await parts.callers.ask(None, sent.credentials)
+    caller_is(request, caller.role)
     return caller
 
 
@@ -116,19 +120,35 @@ def caller_of_header(parts: Wiring, header: str) -> Caller | None:
 def _caller_with(parts: Wiring, token: str) -> Caller | None:
     if not token:
         return None
+    caller: Caller | Exception | None = _this_machine(parts, token)
+    if caller is None:
+        [caller] = callers_with(parts.database, [token])
+    if isinstance(caller, Exception):
+        raise caller
+    return caller
+
+
+def _this_machine(parts: Wiring, token: str) -> Caller | None:
+    """The process that made the app, where it calls."""
     if parts.local_token is not None and is_same_token(token, parts.local_token):
         return Caller("this machine", "host")
-    with parts.database.reading() as session:
-        known = known_token(session, token)
-        if known is None:
-            raise TokenWrong
-        return Caller(known.name, known.role)
+    return None
+
+
+def callers_with(database: Database, tokens: Sequence[str]) -> list[Caller | Exception]:
+    """Who calls with each of the tokens, or TokenWrong; each is looked up once."""
+    found: dict[str, Caller | Exception] = {}
+    with database.reading() as session:
+        for token in dict.fromkeys(tokens):
+            known = known_token(session, token)
+            found[token] = TokenWrong() if known is None else Caller(known.name, known.role)
+    return [found[token] for token in tokens]
 
 
 AnyCaller = Annotated[Caller | None, Depends(_caller)]
 
 
-def _collector(caller: AnyCaller) -> Caller:
+async def _collector(caller: AnyCaller) -> Caller:
     """The host or a collector.
 
     Raises:
@@ -139,7 +159,7 @@ def _collector(caller: AnyCaller) -> Caller:
     return caller
 
 
-def _host(caller: Annotated[Caller, Depends(_collector)]) -> Caller:
+async def _host(caller: Annotated[Caller, Depends(_collector)]) -> Caller:
     """The host.
 
     Raises:

@@ -11,11 +11,11 @@ import threading
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from weakref import WeakKeyDictionary
+from time import monotonic
 
 from fastapi import Request, Response
 from fastapi.responses import HTMLResponse
-from sqlalchemy import Engine, text
+from sqlalchemy import text
 from sqlmodel import Session
 
 from service.api.pictures_out import tags_of
@@ -30,12 +30,49 @@ _MINUTE = timedelta(minutes=1)
 #: A browser asks each time whether its copy is still good.
 _HEADERS = {"Cache-Control": "no-cache"}
 
-#: How a game stands: its changes, its rounds' changes, and how many there are.
-Stand = tuple[int, int, int, int]
+#: The seconds that making a page may take at once, and of each second from then on, where nothing
+#: but comments came in: else those that come in all the time would keep everybody waiting.
+_AT_ONCE, _OF_EACH = 1.0, 0.1
+
+#: A game's short name, and which page of it.
+Name = tuple[str, str]
 
 
 @dataclass(frozen=True, slots=True)
-class _KeptPage:
+class Stand:
+    """How a game stands: whatever happens in it changes a number, what is handed in the last one."""
+
+    game: int
+    changes: int
+    of_rounds: int
+    rounds: int
+    handed_in: int
+
+    def is_but_for_comments(self, other: Stand) -> bool:
+        """Whether nothing but comments came in between."""
+        without = self.of_rounds - self.handed_in == other.of_rounds - other.handed_in
+        return without and (self.game, self.changes, self.rounds) == (
+            *(other.game, other.changes, other.rounds),
+        )
+
+
+@dataclass(slots=True)
+class Allowance:
+    """The seconds that are left for making a page anew for comments alone."""
+
+    at: float
+    left: float = _AT_ONCE
+
+    def is_used_up(self) -> bool:
+        """Whether nothing is left now."""
+        now = monotonic()
+        self.left = min(_AT_ONCE, self.left + (now - self.at) * _OF_EACH)
+        self.at = now
+        return self.left <= 0
+
+
+@dataclass(frozen=True, slots=True)
+class KeptPage:
     """A page as it is sent, how its game stood, and from when until when it is right."""
 
     stand: Stand | None
@@ -44,77 +81,73 @@ class _KeptPage:
     content: bytes
     tag: str
 
-    def is_good(self, stand: Stand | None, now: datetime) -> bool:
-        """Whether it still tells how a game stands."""
-        return stand is not None and self.stand == stand and self.made <= now < self.until
+    def answer(self, request: Request) -> Response:
+        """The page, or only that the browser's copy of it is still good."""
+        headers = {**_HEADERS, "ETag": self.tag}
+        if self.tag in tags_of(request):
+            return Response(status_code=304, headers=headers)
+        return HTMLResponse(self.content, headers=headers)
 
 
 class KeptPages:
-    """Pages by their names, of each database."""
+    """The pages of one database by their names."""
 
     def __init__(self) -> None:
-        self._kept: WeakKeyDictionary[Engine, dict[tuple[str, str], _KeptPage]] = (
-            WeakKeyDictionary()
-        )
-        self._making: dict[tuple[str, str], threading.Lock] = {}
+        self._kept: dict[Name, KeptPage] = {}
+        self._allowances: dict[Name, Allowance] = {}
+        self._making: dict[Name, threading.Lock] = {}
         self._lock = threading.Lock()
 
-    def answer(
-        self,
-        request: Request,
-        session: Session,
-        name: tuple[str, str],
-        now: datetime,
-        make: Callable[[GameRow], Context],
-    ) -> Response:
-        """The page, or only that the browser's copy of it is still good.
+    def good(self, name: Name, stand: Stand | None, now: datetime) -> KeptPage | None:
+        """The page as it is to be shown while the game stands so; None where it must be made.
 
-        `name` is the game's short name, and which page of it.
+        A count of very many comments takes seconds. While one makes the page anew everybody else is
+        shown it as it was, and where comments come in all the time it is a little behind with them.
+        """
+        found, making = self._kept.get(name), self._making.get(name)
+        if stand is None or found is None or found.stand is None:
+            return None
+        if making is not None and making.locked():
+            return found
+        if not found.made <= now < found.until:
+            return None
+        if found.stand == stand:
+            return found
+        allowed = self._allowances.get(name)
+        behind = allowed is not None and stand.is_but_for_comments(found.stand)
+        return found if behind and allowed is not None and allowed.is_used_up() else None
+
+    def page(
+        self, session: Session, name: Name, now: datetime, make: Callable[[GameRow], Context]
+    ) -> KeptPage:
+        """The page, made now if need be.
 
         Raises:
             NotFound: there is no such game.
         """
-        page = self._page(session, name, now, make)
-        headers = {**_HEADERS, "ETag": page.tag}
-        if page.tag in tags_of(request):
-            return Response(status_code=304, headers=headers)
-        return HTMLResponse(page.content, headers=headers)
-
-    def _page(
-        self,
-        session: Session,
-        name: tuple[str, str],
-        now: datetime,
-        make: Callable[[GameRow], Context],
-    ) -> _KeptPage:
-        kept = self._kept.setdefault(session.get_bind().engine, {})
-        stand, found = stand_of(session, name[0]), kept.get(name)
-        if found is not None and found.is_good(stand, now):
+        stand = stand_of(session, name[0])
+        found = self.good(name, stand, now)
+        if found is not None:
             return found
         if stand is None:
             # Strangers may ask for any name: nothing is kept of those that are no game's.
             return _made(session, name[0], now, stand, make)
-        making = self._making.setdefault(name, threading.Lock())
-        # A count of very many comments takes seconds. Meanwhile everybody else is shown the page
-        # as it was: else a crowd of viewers would keep all threads waiting for it.
-        if not making.acquire(blocking=found is None) and found is not None:
-            return found
-        try:
+        with self._making.setdefault(name, threading.Lock()):
+            began = monotonic()
             page = _made(session, name[0], now, stand, make)
-            self._keep(kept, name, page)
+            self._keep(name, page, monotonic() - began)
             return page
-        finally:
-            making.release()
 
-    def _keep(
-        self, kept: dict[tuple[str, str], _KeptPage], name: tuple[str, str], page: _KeptPage
-    ) -> None:
+    def _keep(self, name: Name, page: KeptPage, took: float) -> None:
         """Keep the page, in place of the one that was made longest ago where there are too many."""
         with self._lock:
-            kept.pop(name, None)
-            while len(kept) >= _MOST_KEPT:
-                kept.pop(next(iter(kept)))
-            kept[name] = page
+            self._kept.pop(name, None)
+            while len(self._kept) >= _MOST_KEPT:
+                oldest = next(iter(self._kept))
+                del self._kept[oldest], self._allowances[oldest]
+            self._kept[name] = page
+            allowed = self._allowances.setdefault(name, Allowance(monotonic()))
+            allowed.left -= took
 
 
 def _made(
@@ -123,13 +156,13 @@ def _made(
     now: datetime,
     stand: Stand | None,
     make: Callable[[GameRow], Context],
-) -> _KeptPage:
+) -> KeptPage:
     """The page made now."""
     game = game_named(session, slug)
     content = html_of(make(game)).encode()
     tag = f'"{hashlib.sha256(content).hexdigest()[:32]}"'
     until = min([now + _MINUTE, *_to_come(session, game, now)])
-    return _KeptPage(stand, now, until, content, tag)
+    return KeptPage(stand, now, until, content, tag)
 
 
 def stand_of(session: Session, slug: str) -> Stand | None:
@@ -140,11 +173,13 @@ def stand_of(session: Session, slug: str) -> Stand | None:
     if not slug.isascii() or not slug.isprintable():
         return None
     found = session.connection().execute(_STAND, {"slug": slug}).first()
-    return None if found is None else (found[0], found[1], int(found[2]), found[3])
+    if found is None:
+        return None
+    return Stand(found[0], found[1], int(found[2]), found[3], int(found[4]))
 
 
 _STAND = text("""
-    SELECT g.id, g.changes, COALESCE(SUM(r.changes), 0), COUNT(r.id)
+    SELECT g.id, g.changes, COALESCE(SUM(r.changes), 0), COUNT(r.id), COALESCE(SUM(r.handed_in), 0)
     FROM games g LEFT JOIN rounds r ON r.game_id = g.id WHERE g.slug = :slug
     GROUP BY g.id, g.changes
 """)

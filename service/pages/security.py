@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import lru_cache
 from urllib.parse import parse_qs
 
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
@@ -55,6 +56,11 @@ def headers_for(scope: Scope) -> Mapping[str, str]:
     return {"Content-Security-Policy": POLICY, **_ALWAYS, **alone, **secure}
 
 
+@lru_cache(maxsize=32)  # there are only a few
+def _as_sent(headers: tuple[tuple[str, str], ...]) -> list[tuple[bytes, bytes]]:
+    return [(name.lower().encode(), value.encode()) for name, value in headers]
+
+
 class SecurityHeaders:
     """Puts them on every answer."""
 
@@ -66,9 +72,7 @@ class SecurityHeaders:
         if scope["type"] != "http":
             await self._app(scope, receive, send)
             return
-        more = [
-            (name.lower().encode(), value.encode()) for name, value in headers_for(scope).items()
-        ]
+        more = _as_sent(tuple(headers_for(scope).items()))
 
         async def with_headers(message: Message) -> None:
             if message["type"] == "http.response.start":

@@ -17,7 +17,7 @@ from service.store.columns import id_of
 from service.store.deleted import count_gone, last_complete
 from service.store.forgotten import check_not_forgotten
 from service.store.keeping import Kept, keep_comments
-from service.store.rounds import name_of, take_round
+from service.store.rounds import name_of, take_round_to_hand_in
 from service.store.staging import Staged, Tell, say_nothing
 from service.store.tables import RoundRow
 from service.store.tables_comments import BatchRow
@@ -68,7 +68,7 @@ def hand_in(
     Raises:
         WrongState: the round is a draft, or the game's comments were forgotten.
     """
-    take_round(session, row)
+    take_round_to_hand_in(session, row)
     check_takes_comments(row)
     check_not_forgotten(session, row)
     before = _same_before(session, row, delivery)
@@ -76,7 +76,7 @@ def hand_in(
         held = before.new + before.edited + before.unchanged
         return BatchReport(before, 0, 0, held, 0, repeated=True)
     complete_before = last_complete(session, row)
-    batch = _batch(session, row, delivery)
+    batch = new_batch(row, delivery, newest_number(session, row) + 1)
     session.add(batch)
     session.flush()
     kept = keep_comments(session, row, batch, delivery.staged, tell)
@@ -149,18 +149,22 @@ def digest_of(content: Content) -> str:
 
 def _same_before(session: Session, row: RoundRow, delivery: Delivery) -> BatchRow | None:
     of_round = select(BatchRow).where(BatchRow.round_id == id_of(row))
-    return session.exec(of_round.where(BatchRow.digest == _digest(delivery))).first()
+    return session.exec(of_round.where(BatchRow.digest == digest_of_delivery(delivery))).first()
 
 
-def _batch(session: Session, row: RoundRow, delivery: Delivery) -> BatchRow:
-    newest = session.exec(
-        select(func.max(BatchRow.number)).where(BatchRow.round_id == id_of(row))
-    ).one()
+def newest_number(session: Session, row: RoundRow) -> int:
+    """The number of the round's newest batch; 0 without one."""
+    of_round = select(func.max(BatchRow.number)).where(BatchRow.round_id == id_of(row))
+    return session.exec(of_round).one() or 0
+
+
+def new_batch(row: RoundRow, delivery: Delivery, number: int, *, new: int = 0) -> BatchRow:
+    """The row of a batch that has not been counted yet, but for comments that are surely new."""
     read = delivery.staged
     return BatchRow(
         round_id=id_of(row),
-        number=(newest or 0) + 1,
-        digest=_digest(delivery),
+        number=number,
+        digest=digest_of_delivery(delivery),
         name=delivery.name,
         format=read.export.format,
         mapping=dict(read.export.mapping),
@@ -169,7 +173,7 @@ def _batch(session: Session, row: RoundRow, delivery: Delivery) -> BatchRow:
             {"place": one.place, "text": one.text, "why": one.why} for one in read.unreadable
         ],
         unreadable_count=read.unreadable_count,
-        new=0,
+        new=new,
         edited=0,
         unchanged=0,
         gone=0,
@@ -195,7 +199,7 @@ def _count(session: Session, batch: BatchRow, kept: Kept, complete_before: datet
     session.flush()
 
 
-def _digest(delivery: Delivery) -> str:
+def digest_of_delivery(delivery: Delivery) -> str:
     """The digest of the bytes and of how they were read."""
     export = delivery.staged.export
     how = [export.format, sorted(export.mapping), *(["complete"] if delivery.complete else [])]

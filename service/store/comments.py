@@ -14,7 +14,7 @@ from sqlmodel import Session, col, delete, select, update
 
 from service.comments.comment import Comment
 from service.comments.spans import Span
-from service.comments.versions import KnownComment, Version, voter_in
+from service.comments.versions import KnownComment, Version, key_of_id, voter_in
 from service.counting.pseudonyms import is_forgotten
 from service.errors import NotFound
 from service.store.columns import id_of
@@ -27,7 +27,7 @@ _KEY = re.compile(r"[a-z0-9-]+")
 NEW_COLUMNS = (
     *("id", "round_id", "batch_id", "key", "voter", "author", "author_id", "source_id", "reply_to"),
     *("place", "posted_earliest", "posted_latest", "edited_earliest", "edited_latest"),
-    *("text", "reading", "speaks"),
+    *("text", "reading", "speaks", "id_later"),
 )
 _OLDER_COLUMNS = (
     *("comment_id", "number", "text", "written_earliest", "written_latest"),
@@ -129,7 +129,7 @@ def keep_new_comments(
                 *(comment.author_id, comment.id, comment.reply_to, comment.place),
                 *(as_kept(posted.earliest), as_kept(posted.latest)),
                 *(edited and as_kept(edited.earliest), edited and as_kept(edited.latest)),
-                *(comment.text, kept, speaks or len(one.versions) > 1),
+                *(comment.text, kept, speaks or len(one.versions) > 1, _is_id_later(one)),
             )
         )
         older += _older_rows(comment_id, one, read)
@@ -220,7 +220,14 @@ def _changed_values(comment_id: int, one: KnownComment, read: Read) -> dict[str,
         "reading": kept,
         "speaks": speaks or len(one.versions) > 1,
         "older": len(one.versions) - 1,
+        "id_later": _is_id_later(one),
     }
+
+
+def _is_id_later(one: KnownComment) -> bool:
+    """Whether it has an id by which its key does not tell it."""
+    source_id = one.comment.id
+    return source_id is not None and one.key != key_of_id(source_id)
 
 
 def _older_rows(comment_id: int, one: KnownComment, read: Read) -> list[tuple[Any, ...]]:

@@ -29,11 +29,13 @@ from service.store.rereading import read_anew
 from service.store.shared_links import Shared
 from service.store.staging import Staged, Tell
 from service.store.tables import RoundRow
-from service.store.tables_comments import BatchRow
+from service.store.tables_comments import NOT_BY_KEY, BatchRow
 
 #: From so many comments on, SQLite is given more memory than it takes by itself.
 _LARGE = 50_000
 _CACHE = 28_000
+#: Up to so many comments are looked up one by one among those of the round.
+_FEW = 500
 
 
 @dataclass(slots=True)
@@ -121,13 +123,30 @@ def _find_known(session: Session, row: RoundRow, staged: Staged, left: Leftovers
     """Leave over all known comments that one of the batch may be."""
     shared, links = staged.waiting.shared, Links()
     may_be = _names_in(staged) if staged.count < _LARGE else None
-    for one in stored_comments(session, id_of(row), "ORDER BY c.id"):
+    for one in _perhaps_known(session, row, staged):
         if one.is_forgotten or (may_be is not None and not may_be(one.known.comment)):
             continue
         met = tuple(filter(shared.has, links.of_known(one.known)))
         if met:
             shared.add(met)
             left.add(met, one.id)
+
+
+def _perhaps_known(session: Session, row: RoundRow, staged: Staged) -> Iterator[StoredComment]:
+    """The known comments among which those of the batch may be, in any order.
+
+    A comment with an id is found by the key that this makes, or is one of the few that have none
+    such. Any other may be every comment of the round.
+    """
+    if staged.without_ids or staged.count > _FEW:
+        yield from stored_comments(session, id_of(row), "ORDER BY c.id")
+        return
+    yield from stored_comments(session, id_of(row), f"AND {NOT_BY_KEY}")
+    for part in staged.waiting.linked():
+        keys = {f"key{number}": one[1][0] for number, one in enumerate(part)}
+        marks = ", ".join(f":{name}" for name in keys)
+        which = f"AND c.key IN ({marks}) AND NOT {NOT_BY_KEY}"
+        yield from stored_comments(session, id_of(row), which, **keys)
 
 
 def _any_without_id(session: Session, row: RoundRow) -> bool:

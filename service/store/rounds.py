@@ -129,6 +129,16 @@ def take_round(session: Session, row: RoundRow) -> None:
     session.refresh(row)
 
 
+def take_round_to_hand_in(session: Session, row: RoundRow) -> None:
+    """The same for comments that are handed in, which a board may be a little behind with."""
+    session.exec(
+        update(RoundRow)
+        .where(col(RoundRow.id) == id_of(row))
+        .values(changes=col(RoundRow.changes) + 1, handed_in=col(RoundRow.handed_in) + 1)
+    )
+    session.refresh(row)
+
+
 def take_opened_rounds(session: Session, game: GameRow) -> list[RoundRow]:
     """Have all rounds that are opened: what their comments say together then stays as it is.
 

@@ -10,6 +10,7 @@ from contextlib import closing, contextmanager
 from dataclasses import dataclass, field
 from datetime import datetime
 from tempfile import TemporaryFile
+from time import monotonic, sleep
 
 from service.comments.entries import LONG_AGO
 from service.comments.formats import OpenExport, Unreadable
@@ -27,9 +28,20 @@ MOST_UNREADABLE = 1000
 _UNTOLD = as_kept(LONG_AGO)
 
 
+#: Whether others wait, so that a large export is read in the time that they leave.
+Busy = Callable[[], bool]
+#: Who is busy with others gives them so many times what was taken.
+_GIVES = 2.0
+
+
 def say_nothing(step: str, done: int, total: int) -> None:
     """Tells nobody."""
     del step, done, total
+
+
+def nobody_waits() -> bool:
+    """Nobody does."""
+    return False
 
 
 @dataclass(slots=True)
@@ -39,7 +51,7 @@ class Staged:
     `first` and `last` are the ends of the time that its comments cover, where that is told; at
     `last_sure` or later its last comment was surely written.
     `readings` names the reader and the question that the comments are read with. `with_ids`: some
-    of them have an id.
+    of them have an id; `without_ids`: some have none.
     """
 
     export: OpenExport
@@ -52,6 +64,7 @@ class Staged:
     last: datetime | None = None
     last_sure: datetime | None = None
     with_ids: bool = False
+    without_ids: bool = False
 
     @property
     def count(self) -> int:
@@ -69,8 +82,9 @@ class Staged:
                 yield one
 
     def covers(self, part: Sequence[Told]) -> None:
-        """Widen the time that is covered, and note whether any has an id."""
+        """Widen the time that is covered, and note whether any has an id, and any none."""
         self.with_ids = self.with_ids or any(one[2] for one in part)
+        self.without_ids = self.without_ids or not all(one[2] for one in part)
         told = [(one[5], one[6]) for one in part if one[5] != _UNTOLD]
         if not told:
             return  # times that nobody tells
@@ -83,16 +97,25 @@ class Staged:
 
 @contextmanager
 def staged(
-    export: OpenExport, reader: VoteReader, size: int = 0, tell: Tell = say_nothing
+    export: OpenExport,
+    reader: VoteReader,
+    size: int = 0,
+    tell: Tell = say_nothing,
+    busy: Busy = nobody_waits,
 ) -> Iterator[Staged]:
     """Read an export of `size` bytes to its end. What it raises, this raises."""
     with TemporaryFile() as file, closing(ReadingAlong(reader, size)) as along:
         waiting = WaitingParts(file, along, size // 40 + 1)
         made = Staged(export, read_by(reader.question), reader, waiting)
+        began = monotonic()
         for part in in_parts(made.readable()):
             made.covers(part)
             waiting.add(part)
             tell("reading", made.count, 0)
-        waiting.catch_up()
+            if busy():
+                sleep(_GIVES * (monotonic() - began))
+            began = monotonic()
+        # What waits to be read then is read while it is stored, and others wait for that.
+        waiting.catch_up(wholly=busy())
         tell("reading", made.count, made.count)
         yield made

@@ -99,6 +99,7 @@ class RoundRow(Row, table=True):
     host's own names, are frozen too. `result` is that of the newest revision.
     `read_by` names the reader and the question that the readings of its comments are of.
     `changes` counts the changes; a transaction that raises it first has the round for itself.
+    `handed_in` counts those of them that only handed comments in.
     """
 
     __tablename__ = "rounds"
@@ -138,6 +139,7 @@ class RoundRow(Row, table=True):
     result: dict[str, Any] | None = Field(default=None, sa_type=JSON)
     read_by: str | None = None
     changes: int = 0
+    handed_in: int = Field(default=0, sa_column_kwargs={"server_default": text("0")})
     runoff_of: int | None = None
     sources: list[dict[str, Any]] | None = Field(default=None, sa_type=JSON)
     commitment: str | None = None

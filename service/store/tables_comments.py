@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from sqlalchemy import JSON, BigInteger, UniqueConstraint, false, text, true
+from sqlalchemy import JSON, BigInteger, Index, UniqueConstraint, false, text, true
 from sqlmodel import Field
 
 from service.store.columns import Row, UtcTime
 
 #: What rows have that were kept before there was such a column.
 EMPTY, NONE = text("''"), text("0")
+#: Of comments that cannot be found by the key that their id makes.
+NOT_BY_KEY = "(source_id IS NULL OR id_later)"
 
 
 class BatchRow(Row, table=True):
@@ -28,6 +30,14 @@ class BatchRow(Row, table=True):
     __table_args__ = (
         UniqueConstraint("round_id", "digest"),
         UniqueConstraint("round_id", "number"),
+        # Where comments come one by one a round has very many batches, of which few are complete.
+        Index(
+            "ix_batches_round_id_complete",
+            "round_id",
+            "copied_at",
+            sqlite_where=text("complete = 1"),
+            postgresql_where=text("complete"),
+        ),
     )
 
     id: int | None = Field(default=None, primary_key=True)
@@ -64,11 +74,21 @@ class CommentRow(Row, table=True):
     copying of a batch that showed them; without it only its first batch did. `older` counts the
     words that it had before, in `versions`. `voter` is who wrote it, as ballots are settled.
     `reading` keeps how the newest words read as a vote (readings_kept.py); `speaks` is false where
-    that is nothing at all and there are no older words: such a comment decides nothing.
+    that is nothing at all and there are no older words: such a comment decides nothing. `id_later`
+    where the key was not made of the id: that was told later, or the key is another's.
     """
 
     __tablename__ = "comments"
-    __table_args__ = (UniqueConstraint("round_id", "key"),)
+    __table_args__ = (
+        UniqueConstraint("round_id", "key"),
+        # What must be looked at where the others are found by their keys: mostly nothing.
+        Index(
+            "ix_comments_round_id_not_by_key",
+            "round_id",
+            sqlite_where=text(NOT_BY_KEY),
+            postgresql_where=text(NOT_BY_KEY),
+        ),
+    )
 
     id: int | None = Field(default=None, primary_key=True)
     round_id: int = Field(foreign_key="rounds.id")
@@ -90,6 +110,7 @@ class CommentRow(Row, table=True):
     reading: str | None = None
     speaks: bool = Field(sa_column_kwargs={"server_default": true()})
     older: int = Field(default=0, sa_column_kwargs={"server_default": NONE})
+    id_later: bool = Field(default=False, sa_column_kwargs={"server_default": false()})
 
 
 class VersionRow(Row, table=True):

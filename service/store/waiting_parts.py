@@ -80,9 +80,10 @@ class WaitingParts:
         """How many parts nobody has been asked to read yet."""
         return len(self._later)
 
-    def catch_up(self) -> None:
+    def catch_up(self, *, wholly: bool = False) -> None:
         """Have so much read that who stores the comments need hardly wait for the rest."""
-        while self._along.has_helper and self.unread > _LATER * len(self._parts):
+        later = 0.0 if wholly else _LATER
+        while self._along.has_helper and self.unread > later * len(self._parts):
             self._go_on()
             wait(
                 [part.answer for part in self._asked if part.answer], return_when="FIRST_COMPLETED"

@@ -5,10 +5,8 @@ from __future__ import annotations
 import threading
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import ClassVar
 
 import pytest
-from starlette.requests import Request
 
 from service.errors import NotFound
 from service.pages.frame import Frame
@@ -16,7 +14,7 @@ from service.pages.games_contexts import GamesPage
 from service.pages.kept_pages import KeptPages
 from service.pages.rendering import Context
 from service.store.tables import GameRow
-from tests.api.asking import PATH, done, make_game
+from tests.api.asking import PATH, ROUND, done, make_game, open_round
 from tests.api.conftest import Service
 
 NAME = ("windy-island", "board")
@@ -28,12 +26,10 @@ class Asking:
 
     service: Service
     kept: KeptPages
-    plain: ClassVar[Request] = Request({"type": "http", "headers": [], "query_string": b""})
 
     def get(self, make: Callable[[GameRow], Context], name: tuple[str, str] = NAME) -> bytes:
         with self.service.app.state.wiring.database.reading() as session:
-            now = self.service.clock.now
-            return bytes(self.kept.answer(self.plain, session, name, now, make).body)
+            return self.kept.page(session, name, self.service.clock.now, make).content
 
 
 def page(title: str) -> Context:
@@ -84,7 +80,7 @@ def test_nothing_is_kept_of_games_that_are_not_there(service: Service) -> None:
         with pytest.raises(NotFound):
             asking.get(lambda _: page("never"), (f"none-{number}", "board"))
     assert kept._making == {}
-    assert [pages for pages in kept._kept.values() if pages] == []
+    assert kept._kept == {}
 
 
 def test_only_so_many_pages_are_kept(service: Service) -> None:
@@ -93,4 +89,41 @@ def test_only_so_many_pages_are_kept(service: Service) -> None:
     asking = Asking(service, kept)
     for number in range(80):
         asking.get(lambda _: page("one"), ("windy-island", f"page {number}"))
-    assert [len(pages) for pages in kept._kept.values()] == [64]
+    assert len(kept._kept) == len(kept._allowances) == 64
+
+
+def test_where_comments_come_in_all_the_time_the_page_is_a_little_behind(
+    service: Service, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Making it anew for each would take all the time there is; what the host does is shown at once."""
+    open_round(service)
+    time, titles = [100.0], iter("abcdefgh")
+    monkeypatch.setattr("service.pages.kept_pages.monotonic", lambda: time[0])
+    asking = Asking(service, KeptPages())
+
+    def slowly(_: GameRow) -> Context:
+        time[0] += 0.7
+        return page(f"made as {next(titles)}")
+
+    def shown() -> str:
+        return asking.get(slowly).decode().partition("made as ")[2][0]
+
+    assert shown() == "a"
+    hand_in_one(service, 1)
+    assert shown() == "b"  # as long as it does not come to more than a second
+    hand_in_one(service, 2)
+    assert shown() == "b"
+    time[0] += 3.2
+    assert shown() == "b"
+    time[0] += 0.2  # a tenth of the time since then is for making it anew
+    assert shown() == "c"
+    hand_in_one(service, 3)
+    assert shown() == "c"
+    done(service.host.patch(PATH, {"name": "Another name"}))
+    assert shown() == "d"
+
+
+def hand_in_one(service: Service, number: int) -> None:
+    """One more comment in the round."""
+    export = f"id,author,posted,text\nc{number},Viewer {number},2026-03-01T19:00:00Z,page 5\n"
+    done(service.host.hand_in(f"{ROUND}/batches", export), 201)
