@@ -14,6 +14,7 @@ import argparse
 import http.client
 import json
 import os
+import statistics
 import subprocess
 import sys
 import threading
@@ -91,15 +92,23 @@ def add_load(options: argparse.ArgumentParser) -> None:
 def load(given: argparse.Namespace) -> None:
     """Prints throughput and times under load beside those of the bare app, on each database."""
     for kind in KINDS if given.database == "both" else (given.database,):
-        with new_database(kind) as url, new_database(kind) as other:
-            bare = _measured("bare", other, given)
+        # A computer's speed may change within minutes, so the bare app is measured before and after.
+        bare = [_bare(kind, given)]
+        with new_database(kind) as url:
             own = _measured("loopstart", url, given)
+        bare.append(_bare(kind, given))
         _tell(kind, bare, own, given)
 
 
-def _tell(kind: str, bare: Load, own: Load, given: argparse.Namespace) -> None:
-    floor = bare.figures("comments", "alone")[0]
-    print(f"{kind}, bare: {_both(bare, 'alone')}")
+def _bare(kind: str, given: argparse.Namespace) -> Load:
+    with new_database(kind) as url:
+        return _measured("bare", url, argparse.Namespace(**{**vars(given), "minutes": 0}))
+
+
+def _tell(kind: str, bare: list[Load], own: Load, given: argparse.Namespace) -> None:
+    floor = statistics.fmean(one.figures("comments", "alone")[0] for one in bare)
+    for when, one in zip(("before", "after"), bare, strict=True):
+        print(f"{kind}, bare {when}: {_both(one, 'alone')}")
     for span, (begins, ends) in own.spans.items():
         ratio = own.figures("comments", span)[0] / floor if floor else 0.0
         lasted = f" ({ends - begins:.0f} s)" if span == "import" else ""
@@ -108,7 +117,7 @@ def _tell(kind: str, bare: Load, own: Load, given: argparse.Namespace) -> None:
     step = max(1, len(own.memory) // 10)
     shown = ", ".join(f"{at - first:.0f} s {mb:.0f} MB" for at, mb in own.memory[::step])
     print(f"{kind}, memory of the server: {shown}")
-    faults = [f"bare: {one}" for one in bare.faults] + own.faults
+    faults = [f"bare: {fault}" for one in bare for fault in one.faults] + own.faults
     print(
         f"{kind}, {given.writers} writers, {given.viewers} viewers, {given.rows:,} imported: "
         + (f"{len(faults)} errors" if faults else "no error"),

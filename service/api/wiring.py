@@ -61,8 +61,8 @@ async def _parts(request: Request) -> Wiring:
 Parts = Annotated[Wiring, Depends(_parts)]
 
 
-async def _now(parts: Parts) -> datetime:
-    return parts.clock()
+async def _now(request: Request) -> datetime:
+    return wiring_of(request).clock()
 
 
 def _reading(parts: Parts) -> Iterator[Session]:
@@ -91,7 +91,6 @@ _bearer = HTTPBearer(
 
 async def _caller(
     request: Request,
-    parts: Parts,
     sent: Annotated[HTTPAuthorizationCredentials | None, Security(_bearer)],
 ) -> Caller | None:
     """Who calls; None without a token.
@@ -101,6 +100,7 @@ async def _caller(
     """
     if sent is None or not sent.credentials:
         return None
+    parts = wiring_of(request)
     caller = _this_machine(parts, sent.credentials)
     caller = caller or await parts.callers.ask(None, sent.credentials)
     caller_is(request, caller.role)

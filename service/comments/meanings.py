@@ -121,8 +121,21 @@ _NAMES: dict[Known, str] = {
 _LETTERS = str.maketrans({"ß": "ss", "ł": "l", "ø": "o", "æ": "ae", "đ": "d"})
 
 
+#: Longer headers are not remembered: anybody may send any.
+_LONGEST_REMEMBERED = 40
+
+
 def spelled(name: str) -> str:
     """A header as names are compared: words in lower case without accents, one space between."""
+    return _remembered(name) if len(name) <= _LONGEST_REMEMBERED else _spelled(name)
+
+
+@lru_cache(maxsize=2048)
+def _remembered(name: str) -> str:
+    return _spelled(name)
+
+
+def _spelled(name: str) -> str:
     name = re.sub(r"([a-z\d])([A-Z])", r"\1 \2", name)
     bare = unicodedata.normalize("NFKD", name.casefold().translate(_LETTERS))
     bare = "".join(sign for sign in bare if not unicodedata.combining(sign))

@@ -27,7 +27,7 @@ _KEY = re.compile(r"[a-z0-9-]+")
 NEW_COLUMNS = (
     *("id", "round_id", "batch_id", "key", "voter", "author", "author_id", "source_id", "reply_to"),
     *("place", "posted_earliest", "posted_latest", "edited_earliest", "edited_latest"),
-    *("text", "reading", "speaks", "id_later"),
+    *("text", "reading", "speaks"),
 )
 _OLDER_COLUMNS = (
     *("comment_id", "number", "text", "written_earliest", "written_latest"),
@@ -133,7 +133,7 @@ def keep_new_comments(
             )
         )
         older += _older_rows(comment_id, one, read)
-    add_many(session, "comments", NEW_COLUMNS, rows)
+    add_many(session, "comments", (*NEW_COLUMNS, "id_later"), rows)
     add_many(session, "versions", _OLDER_COLUMNS, older)
     edited_at_once = [
         {"id": number, "older": len(one.versions) - 1}

@@ -9,7 +9,7 @@ from collections.abc import Callable, Iterator, Sequence
 from contextlib import closing, contextmanager
 from dataclasses import dataclass, field
 from datetime import datetime
-from tempfile import TemporaryFile
+from tempfile import SpooledTemporaryFile
 from time import monotonic, sleep
 
 from service.comments.entries import LONG_AGO
@@ -24,6 +24,9 @@ from service.store.waiting_parts import WaitingParts
 Tell = Callable[[str, int, int], None]
 #: How many of what could not be read are listed; all are counted.
 MOST_UNREADABLE = 1000
+#: The bytes that wait in memory: of a few comments that many hand in at once nothing is to wait for
+#: a disk.
+_HELD = 100_000
 #: The beginning of a span where nothing is told.
 _UNTOLD = as_kept(LONG_AGO)
 
@@ -31,7 +34,7 @@ _UNTOLD = as_kept(LONG_AGO)
 #: Whether others wait, so that a large export is read in the time that they leave.
 Busy = Callable[[], bool]
 #: Who is busy with others gives them so many times what was taken.
-_GIVES = 2.0
+_GIVES = 4.0
 
 
 def say_nothing(step: str, done: int, total: int) -> None:
@@ -104,7 +107,7 @@ def staged(
     busy: Busy = nobody_waits,
 ) -> Iterator[Staged]:
     """Read an export of `size` bytes to its end. What it raises, this raises."""
-    with TemporaryFile() as file, closing(ReadingAlong(reader, size)) as along:
+    with SpooledTemporaryFile(_HELD) as file, closing(ReadingAlong(reader, size)) as along:
         waiting = WaitingParts(file, along, size // 40 + 1)
         made = Staged(export, read_by(reader.question), reader, waiting)
         began = monotonic()

@@ -57,8 +57,9 @@ def test_load_is_measured_beside_a_bare_app_and_nothing_is_lost() -> None:
     clients = ("--writers", "3", "--viewers", "4", "--rows", "200", "--seconds", "3")
     told = run_script("bench.py", "load", *clients, "--database", "SQLite")
     assert told.returncode == 0, told.stderr
-    bare, alone, imported, *rest = told.stdout.splitlines()
-    assert re.fullmatch(f"SQLite, bare: {SPAN}", bare)
+    before, after, alone, imported, *rest = told.stdout.splitlines()
+    assert re.fullmatch(f"SQLite, bare before: {SPAN}", before)
+    assert re.fullmatch(f"SQLite, bare after: {SPAN}", after)
     ratio = r"; ratio \d+\.\d\d \(at least 0\.5\)"
     assert re.fullmatch(f"SQLite, alone: {SPAN}{ratio}", alone)
     assert re.fullmatch(rf"SQLite, import \(\d+ s\): {SPAN}{ratio}", imported)
