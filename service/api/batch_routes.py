@@ -14,12 +14,12 @@ from service.api.handing_in import HowToRead, Sent, hand_in_export
 from service.api.places import InRound
 from service.api.problem_models import problems
 from service.api.progress_routes import Watch
-from service.api.shapes import MomentIn
+from service.api.shapes import Limit, MomentIn, Offset
 from service.api.tally_in import WHERE_INSIDE, Columns
 from service.api.uploads import Uploaded, name_of
 from service.api.wiring import HostOrCollector, Now, Parts, Reading, Writing, host_only
 from service.comments.formats import Format
-from service.store.batches import every_batch_of, first_report
+from service.store.batches import first_report, some_batches
 from service.store.taking_back import take_back
 
 router = APIRouter(prefix="/api/games/{game}/rounds/{number}/batches", tags=["comments"])
@@ -88,10 +88,13 @@ async def post_batch(
     responses=problems(401, 403, 404, 422),
     dependencies=[host_only],
 )
-def get_batches(place: InRound, session: Reading) -> list[BatchOut]:
-    """The batches as they were reported when they were handed in."""
+def get_batches(
+    place: InRound, session: Reading, limit: Limit = 1000, offset: Offset = 0
+) -> list[BatchOut]:
+    """The batches as they were reported when they were handed in, those taken back too."""
     _, row = place.found(session)
-    return [BatchOut.of(first_report(batch), row) for batch in every_batch_of(session, row)]
+    found = some_batches(session, row, limit, offset)
+    return [BatchOut.of(first_report(batch), row) for batch in found]
 
 
 @router.post(

@@ -10,6 +10,7 @@ from service.api.comment_models import CommentOut, Filter, RulingIn
 from service.api.comments_out import comment_out, listed
 from service.api.places import InRound
 from service.api.problem_models import problems
+from service.api.shapes import Limit, Offset
 from service.api.wiring import Now, Reading, Writing, host_only
 from service.counting.result import Ballot, SetAside
 from service.store.counting import count_stored, outcome_of
@@ -22,17 +23,14 @@ router = APIRouter(
     responses=problems(401, 403, 404, 409, 422),
 )
 
-_Limit = Annotated[int, Query(ge=1, le=10_000, description="How many to answer at most.")]
-_Offset = Annotated[int, Query(ge=0, le=10_000_000, description="How many to leave out.")]
-
 
 @router.get("", summary="A round's comments and how each was read")
 def get_comments(
     place: InRound,
     session: Reading,
     wanted: Annotated[Filter | None, Query(alias="filter")] = None,
-    limit: _Limit = 1000,
-    offset: _Offset = 0,
+    limit: Limit = 1000,
+    offset: Offset = 0,
 ) -> list[CommentOut]:
     """All comments, or those that need a look, are set aside, or count; oldest first."""
     game, row = place.found(session)

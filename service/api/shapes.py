@@ -7,6 +7,7 @@ from datetime import date, datetime
 from typing import Annotated, Any
 from zoneinfo import ZoneInfo
 
+from fastapi import Query
 from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field
 
 from service.ballots.languages import LANGUAGES
@@ -56,6 +57,10 @@ Languages = Annotated[
     Field(max_length=100, json_schema_extra={"uniqueItems": True}),
     AfterValidator(_each_once),
 ]
+
+#: How much of a list is answered, and from where on.
+Limit = Annotated[int, Query(ge=1, le=10_000, description="How many to answer at most.")]
+Offset = Annotated[int, Query(ge=0, le=10_000_000, description="How many to leave out.")]
 
 #: An instant as its sender wrote it; read with the game's zone at hand.
 MomentIn = Annotated[

@@ -28,7 +28,7 @@ from service.pages.marked_text import short_time
 from service.pages.rendering import Context, inline
 from service.pages.round_outcome import Outcome, SourceShown, outcome_of_round, sources_shown
 from service.store.announcing_settings import announcing_of
-from service.store.batches import every_batch_of
+from service.store.batches import newest_number, some_batches
 from service.store.desk_counts import count_kept
 from service.store.games import page_states
 from service.store.pictures import map_of_round
@@ -45,6 +45,9 @@ DONE = {
     "revised": "The new revision is announced; the old ones stay.",
     "kept": "The comments are kept.",
 }
+
+#: So many batches are listed, newest first.
+_BATCHES_SHOWN = 50
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,6 +94,7 @@ class RoundPage(Context):
     picture: Markup
     in_words: str
     batches: tuple[BatchLine, ...]
+    batches_left_out: str
     outcome: Outcome
     sources: tuple[SourceShown, ...]
     in_hand: str
@@ -131,6 +135,7 @@ def round_page(
         picture=drawn(shown),
         in_words=map_in_words(shown),
         batches=_batches(session, game, row, at),
+        batches_left_out=_left_out(newest_number(session, row) - _BATCHES_SHOWN),
         outcome=outcome,
         sources=sources_shown(session, game, row),
         in_hand=", ".join(map(str, page_states(session, game).in_hand)),
@@ -173,8 +178,15 @@ def _batches(session: Session, game: GameRow, row: RoundRow, at: str) -> tuple[B
             else f"{batch.new:,} new, {batch.edited:,} edited, {batch.unchanged:,} known already",
             handed_in=short_time(batch.handed_in, zone_of(game.zone)),
         )
-        for batch in reversed(every_batch_of(session, row))
+        for batch in some_batches(session, row, _BATCHES_SHOWN, newest_first=True)
     )
+
+
+def _left_out(many: int) -> str:
+    """What is said of batches that are not listed: a collector may hand in thousands."""
+    if many <= 0:
+        return ""
+    return f"And {how_many(many, 'earlier batch', 'earlier batches')}, which the API lists."
 
 
 def _revision(game: GameRow, row: RoundRow, one: RevisionRow) -> RevisionLine:

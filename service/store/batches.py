@@ -126,6 +126,25 @@ def batches_of(session: Session, row: RoundRow) -> Sequence[BatchRow]:
     return [batch for batch in every_batch_of(session, row) if batch.taken_back is None]
 
 
+def some_batches(
+    session: Session, row: RoundRow, most: int, after: int = 0, *, newest_first: bool = False
+) -> Sequence[BatchRow]:
+    """At most so many of all batches, without the `after` that come before: there may be very many."""
+    by_number = col(BatchRow.number).desc() if newest_first else col(BatchRow.number)
+    of_round = select(BatchRow).where(BatchRow.round_id == id_of(row)).order_by(by_number)
+    return session.exec(of_round.limit(most).offset(after)).all()
+
+
+def count_batches(session: Session, row: RoundRow, since: datetime | None = None) -> int:
+    """How many batches stand; `since` only those that were copied then or later."""
+    found = select(func.count()).where(
+        BatchRow.round_id == id_of(row), col(BatchRow.taken_back).is_(None)
+    )
+    if since is not None:
+        found = found.where(BatchRow.copied_at >= since)
+    return session.exec(found).one()
+
+
 def batch_numbered(session: Session, row: RoundRow, number: int) -> BatchRow:
     """The round's batch of that number.
 

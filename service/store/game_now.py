@@ -9,7 +9,7 @@ from datetime import datetime
 from sqlmodel import Session
 
 from service.announce.next_step import ClaimNow, GameNow, RoundNow
-from service.store.batches import batches_of, reach_of
+from service.store.batches import count_batches
 from service.store.columns import id_of
 from service.store.comment_index import index_of
 from service.store.desk_counts import count_if_kept, count_kept, guesses_if_kept
@@ -70,16 +70,14 @@ def round_at(rounds: Sequence[RoundRow]) -> RoundRow | None:
 
 
 def _round_now(session: Session, game: GameRow, row: RoundRow, *, quickly: bool) -> RoundNow:
-    batches = batches_of(session, row)
-    reaches = [reach_of(batch, row.closes) for batch in batches]
     known = RoundNow(
         number=row.number,
         state=row.state,  # type: ignore[arg-type]  # checked when it was kept
         planned=row.opens if row.state == "draft" else None,
         closes=row.closes,
-        batches=len(batches),
+        batches=count_batches(session, row),
         # Where nobody said when it was copied, the time of handing in is all that is known.
-        covers=any(reach in ("yes", "cannot tell") for reach in reaches),
+        covers=row.closes is not None and count_batches(session, row, row.closes) > 0,
     )
     if row.state != "closed":
         return known

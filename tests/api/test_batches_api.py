@@ -277,3 +277,13 @@ def test_comments_of_a_batch_may_come_in_any_order(service: Service) -> None:
     assert [each["key"] for each in backwards["ballots"]] == [
         each["key"] for each in stateless["ballots"]
     ]
+
+
+def test_very_many_batches_are_listed_some_at_a_time(service: Service) -> None:
+    open_round(service)
+    for number in range(1, 8):
+        done(service.host.hand_in(BATCHES, votes(*["13"] * number)), 201)
+    listed = done(service.host.get(BATCHES, limit=3, offset=2))
+    assert [batch["batch"] for batch in listed] == [3, 4, 5]
+    assert [batch["batch"] for batch in done(service.host.get(BATCHES))] == list(range(1, 8))
+    assert_problem(service.host.get(BATCHES, limit=0), 422, "limit")

@@ -136,3 +136,15 @@ def test_an_export_waits_an_hour_and_makes_room_for_others(
     assert gone.status_code == 404
     assert "choose the file again" in words_in(gone)
     assert done(opened.host.get(f"{ROUND}/comments")) == []
+
+
+def test_of_very_many_batches_the_newest_are_listed(opened: Service, browser: Browser) -> None:
+    """A collector that hands in each comment as it appears makes thousands."""
+    for number in range(1, 53):
+        export = f"id,author,posted,text\nc{number},V {number},2026-03-01T19:00:00Z,page 5\n"
+        done(opened.host.hand_in(f"{ROUND}/batches", export), 201)
+    words = words_in(browser.get(AT))
+    assert "Batch 52" in words
+    assert "Batch 3" in words
+    assert "Batch 2," not in words
+    assert "And 2 earlier batches, which the API lists." in words
