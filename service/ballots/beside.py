@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from service.ballots.lexicon import NUMBER, bits_of
-from service.ballots.scanning import DIGITS, END, QUOTE, SOFT, WORD
+from service.ballots.scanning import DIGITS, END, QUOTE, SOFT, WORD, Token
 from service.ballots.scene import Scene
 
 _SOFT_BEFORE = frozenset({":", "=", "-", ",", "*", "(", ">", "[", "/"})
@@ -108,6 +109,17 @@ def _reaches_over(scene: Scene, side: Beside, group: str) -> bool:
     return group in _CROSSED_BY_COLON
 
 
+def _has_an_ending(tokens: Sequence[Token], at: int) -> bool:
+    """As in "20'li", "42'yi": a Turkish ending behind an apostrophe."""
+    return (
+        at + 1 < len(tokens)
+        and tokens[at].text == "'"
+        and tokens[at].glued
+        and tokens[at + 1].glued
+        and tokens[at + 1].kind == WORD
+    )
+
+
 def read_after(scene: Scene, after: int) -> Beside:
     """What stands right after the token before `after`."""
     tokens, lexicon = scene.tokens, scene.lexicon
@@ -120,6 +132,8 @@ def read_after(scene: Scene, after: int) -> Beside:
     ):
         side.at += 1
     while side.at < len(tokens) and tokens[side.at].kind == QUOTE:
+        side.at += 1
+    if _has_an_ending(tokens, side.at) and lexicon.after(tokens, side.at + 1)[0]:
         side.at += 1
     if side.at >= len(tokens):
         return side

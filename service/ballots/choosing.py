@@ -12,8 +12,9 @@ from service.ballots.cues import NUMBER_OF_ELSE, NUMBER_SAID
 from service.ballots.elsewhere import BELONGS, NAMES_ELSE, SOMEBODYS_AGE
 from service.ballots.lexicon import bits_of
 from service.ballots.lists import back_to_the_question, join_ranges, link_lists
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.numbered import read_numbering
+from service.ballots.progress import FOLLOWING, tell_progress
 from service.ballots.scanning import SOFT
 from service.ballots.scene import Scene
 from service.ballots.sums import add_up, join_sums
@@ -54,6 +55,8 @@ def weigh(scene: Scene, mentions: list[Mention]) -> None:
         link_lists(scene, mentions)
     _raise_called(scene, mentions)
     if several:
+        if present & FOLLOWING:
+            tell_progress(scene, mentions)
         add_up(mentions)
         _doubt_numbers_of_else(mentions)
         rules = {one.rule for one in mentions if one.standing == stands.OTHER}

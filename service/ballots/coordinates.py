@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.placing import judge_place
 from service.ballots.relations import page_at
 from service.ballots.scanning import DIGITS, SOFT, WORD

@@ -7,7 +7,7 @@ from itertools import pairwise
 from service.ballots import stands
 from service.ballots.elsewhere import NAMES_ELSE, OF_OTHERS, RULED_OUT
 from service.ballots.lexicon import bits_of
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.scanning import END, WORD
 from service.ballots.scene import Scene
 

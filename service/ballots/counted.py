@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from service.ballots import stands
 from service.ballots.case import Case, Verdict
-from service.ballots.scanning import DIGITS
+from service.ballots.scanning import DIGITS, SOFT, WORD
 from service.ballots.surroundings import is_a_date, is_a_smaller_unit, is_fabric, word_at
 
 COUNTS_FOLLOWING = "counts what follows"
@@ -51,6 +51,28 @@ def _is_an_offer(case: Case) -> bool:
             few = all(side.isdecimal() for side in sides) and 0 < int(sides[1]) < int(sides[0]) < 6
             return few and not case.cued and case.after.group != "choice_after"
     return False
+
+
+def pages_said_back(case: Case) -> Verdict:
+    """As in "63ページ！", "63 страницы": how many pages the chart has; alone it may be the last."""
+    scene, behind = case.scene, case.mention.after
+    step = scene.begins("counting_pages", behind)
+    if (
+        not step
+        or case.value != scene.last_page
+        or case.cued
+        or case.before.group == "choice_before"
+    ):
+        return None
+    beyond = behind + step
+    while beyond < len(scene.kinds) and scene.kinds[beyond] == SOFT:
+        beyond += 1
+    if scene.begins("choice_after", beyond):
+        return None
+    others = (*scene.tokens[: case.mention.first], *scene.tokens[behind + step :])
+    plain = scene.lexicon.plain_words
+    alone = all(token.kind != WORD or token.text in plain for token in others)
+    return stands.ASKED if alone else stands.OTHER, "the number of pages said back"
 
 
 def measured(case: Case) -> Verdict:

@@ -15,6 +15,8 @@ from service.ballots.surroundings import (
 )
 
 NUMBER_OF_ELSE, NUMBER_SAID = "may be the number of something else", "a number word before it"
+OWN_PIECE = "a page of the writer's own piece"
+SAID_BY = "foretold or reported, perhaps not chosen"
 _WEATHER = bits_of("weather")
 #: In a comment of more words the weather is talked about.
 _FEW = 4
@@ -36,7 +38,7 @@ def chosen(case: Case) -> Verdict:
         return None
     if case.after.group == "reported_after":
         case.mention.reported = True
-        return stands.ASKED, "foretold or reported, perhaps not chosen"
+        return stands.ASKED, SAID_BY
     if case.value == 1 and case.mention.spelled and not case.cued and not _is_a_number(case):
         return stands.OTHER, THE_WORD
     return _told_as_a_count(case) or _sure_of(case)
@@ -106,10 +108,10 @@ def page_said(case: Case) -> Verdict:
     possessed = owner.endswith("'s") and owner not in asking
     here = case.before.group == "weak_before"
     if own or possessed or (here and says_where_the_writer_is(case.scene, case.before)):
-        return stands.OTHER, "a page of the writer's own piece"
+        return stands.OTHER, OWN_PIECE
     if case.after.group == "reported_after":
         case.mention.reported = True
-        return stands.ASKED, "foretold or reported, perhaps not chosen"
+        return stands.ASKED, SAID_BY
     if here and case.after.group != "choice_after" and not _votes(case):
         return stands.UNSURE, "a page, perhaps only talked about"
     return stands.CUED, "a page word before it"
@@ -134,7 +136,7 @@ def number_said(case: Case) -> Verdict:
         return stands.OTHER if here else stands.UNSURE, NUMBER_OF_ELSE
     if case.after.group == "reported_after":
         case.mention.reported = True
-        return stands.ASKED, "foretold or reported, perhaps not chosen"
+        return stands.ASKED, SAID_BY
     if case.after.group == "weak_after":
         return stands.OTHER, "the number of something else"
     return stands.CUED, NUMBER_SAID
@@ -162,7 +164,8 @@ def chosen_after(case: Case) -> Verdict:
     """As in "42 please", "42 gets my vote"; a forecast ("42 will win") is none."""
     if case.after.group == "reported_after":
         case.mention.reported = True
-        return stands.ASKED, "foretold or reported, perhaps not chosen"
+        case.mention.family = case.scene.begins("family_before", case.after.at) > 0
+        return stands.ASKED, SAID_BY
     if case.after.group != "choice_after":
         return None
     if case.mention.spelled and case.value == 1 and not _is_a_number(case):
@@ -213,7 +216,7 @@ def ordinal_page(case: Case) -> Verdict:
         case.mention.cued_by_page = True
     own = case.before.group in {"weak_before", "other_before"}
     if own or is_of_own_piece(case.scene, case.mention):
-        return stands.OTHER, "a page of the writer's own piece"
+        return stands.OTHER, OWN_PIECE
     return stands.CUED, "an ordinal with a page word"
 
 

@@ -6,8 +6,9 @@ from dataclasses import replace
 
 from service.ballots import stands
 from service.ballots.choosing import order_of
+from service.ballots.cues import SAID_BY
 from service.ballots.lexicon import bits_of
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.reading import Evidence, NoneReason, Reading
 from service.ballots.scene import Scene
 from service.ballots.shapes import SEVERAL
@@ -204,7 +205,12 @@ def _competing(scene: Scene, live: list[Mention], chosen: list[Mention]) -> list
         joined = one.first < first and any(
             scene.lexicon.group("also").firsts & {token.text} for token in between[:2]
         )
-        if one.first > last or joined:
+        # "8 says my sister, 18 says me": nothing sets the own against it.
+        beside = one.rule == SAID_BY and one.first < first
+        beside = beside and not any(
+            scene.has(group, one.after, first) for group in ("own_voice", "turning")
+        )
+        if one.first > last or joined or beside:
             found.append(one)
     return found
 

@@ -7,6 +7,7 @@ from service.ballots.beside import read_after
 from service.ballots.case import SMALL_TALK, THE_WORD, Case, Verdict
 from service.ballots.counted import COUNTS_ELSE, COUNTS_FOLLOWING
 from service.ballots.relations import told_from
+from service.ballots.scanning import DIGITS
 from service.ballots.surroundings import (
     counts_what_follows,
     in_a_saying,
@@ -15,6 +16,7 @@ from service.ballots.surroundings import (
     is_of_own_piece,
     word_at,
 )
+from service.ballots.tellings import ENGLISH
 
 RULED_OUT = "ruled out"
 BELONGS = "belongs to the words before it"
@@ -25,6 +27,11 @@ OF_OTHERS = frozenset(
 SOMEBODYS_AGE = "somebody's age, or how many they are"
 #: In a comment of more words "more than 40" talks of something.
 _FEW = 8
+_ALL = frozenset({"all", "both"})
+#: What "too" sounds like.
+TOO = 2
+#: Beside a number and "today" these tell of a birthday in any language.
+_CAKES = frozenset("🎂🥳🎈🎁🍰")
 _TOLD_FROM = frozenset({"above", "below", "later", "earlier", "relative_before"})
 
 
@@ -73,10 +80,42 @@ def stands_for_a_word(case: Case) -> Verdict:
     scene, mention = case.scene, case.mention
     if mention.shape != "digits" or case.value not in scene.lexicon.homophones.values():
         return None
-    spoken = scene.begins("sounded_after", mention.after)
-    if spoken and word_at(scene, mention.first - 1) and case.before.group != "choice_before":
-        return None if case.cued else (stands.OTHER, "stands for a word")
+    if case.cued or "choice" in case.before.group or case.after.group == "choice_after":
+        return None
+    word = word_at(scene, mention.first - 1) or scene.begins("digit_words", mention.first - 1)
+    spoken = word and scene.begins("sounded_after", mention.after)
+    if spoken or _is_written_for_too(case):
+        return stands.OTHER, "stands for a word"
     return None
+
+
+def _is_written_for_too(case: Case) -> bool:
+    """As in "2 cute!!", "this is 2 funny"; "2 good luck" may be a vote and a wish."""
+    scene, behind = case.scene, case.mention.after
+    step = scene.begins("sounded_too", behind) if case.value == TOO else 0
+    if not step or scene.lexicon.after(scene.tokens, behind)[1] > step:
+        return False
+    ends = not word_at(scene, behind + step) and scene.kinds[behind + step : behind + step + 1] != [
+        DIGITS
+    ]
+    return (
+        ends
+        or bool(word_at(scene, case.mention.first - 1))
+        or scene.has("digit_words", 0, len(scene.tokens))
+    )
+
+
+def turned_today(case: Case) -> Verdict:
+    """As in "27 today!!! 🎂": an age that is reached, told like a page alone."""
+    scene = case.scene
+    step = scene.begins("today", case.mention.after)
+    if not step or case.cued or case.before.group or word_at(scene, case.mention.after + step):
+        return None
+    first, _ = scene.sentence(case.mention.first)
+    # English says it without a cake as well.
+    said = scene.lexicon.codes[0] == ENGLISH and first == case.mention.first and case.value > 1
+    told = said or _CAKES & {token.text for token in scene.tokens}
+    return (stands.ASKED, "an age or a birthday, perhaps not a page") if told else None
 
 
 def told_from_another(case: Case) -> Verdict:
@@ -132,6 +171,13 @@ def belongs(case: Case) -> Verdict:
             return stands.UNSURE, "asked about, not chosen"
         return stands.OTHER, BELONGS
     return None
+
+
+def named_only(case: Case) -> Verdict:
+    """As in "I agree with 12", "imagine if you did 12": named, and not plainly chosen."""
+    return (
+        (stands.ASKED, "named, perhaps not chosen") if case.before.group == "named_before" else None
+    )
 
 
 def somebody_elses(case: Case) -> Verdict:
@@ -191,13 +237,20 @@ def weak_before(case: Case) -> Verdict:
 
 def weak_after(case: Case) -> Verdict:
     """As in "62 to go": counted unless it is plainly chosen."""
-    if case.after.group != "weak_after":
+    if case.after.group != "weak_after" or _is_all_of_several(case):
         return None
     word = word_at(case.scene, case.mention.after)
     may_be = word in {"page", "vote", "part", "point", "to", "over"}
     if case.before.clear and may_be and not case.is_small_word:
         return stands.UNSURE, "may be a choice"
     return stands.OTHER, COUNTS_ELSE
+
+
+def _is_all_of_several(case: Case) -> bool:
+    """As in "20 and 40 and 60 all look lovely"."""
+    scene, at = case.scene, case.mention.first - 1
+    listed = at > 0 and scene.kinds[at - 1] == DIGITS and scene.begins("also", at) > 0
+    return listed and word_at(scene, case.mention.after) in _ALL
 
 
 def unknown_beside(case: Case) -> Verdict:

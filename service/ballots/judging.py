@@ -13,7 +13,7 @@ from service.ballots.beside import read_after, read_before
 from service.ballots.case import Case, Rule
 from service.ballots.counted import LARGEST
 from service.ballots.lexicon import bits_of
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.scene import Scene
 
 #: The rules in their order, with what makes it worth while to ask each: a phrase of one of these
@@ -24,8 +24,10 @@ _RULES: tuple[tuple[Rule, str], ...] = (
     (elsewhere.part_of_a_saying, "| sayings"),
     (elsewhere.ruled_out, "not_before not_after"),
     (elsewhere.stands_for_a_word, "before_a_sounded"),
+    (elsewhere.turned_today, "| today"),
     (elsewhere.misheard, "spelled"),
     (counted.tallied, "tally_before | =for"),
+    (counted.pages_said_back, "| counting_pages"),
     (counted.measured, "other_after behind_a_unit | months minus sized_by =over"),
     (counted.part_of_so_many, "| part_of"),
     (counted.counts_a_thing, "spelled"),
@@ -36,6 +38,7 @@ _RULES: tuple[tuple[Rule, str], ...] = (
     (cues.lucky, "lucky_before"),
     (cues.chosen, "choice_before"),
     (elsewhere.belongs, "labels other_before"),
+    (elsewhere.named_only, "named_before"),
     (elsewhere.somebody_elses, "reported_before family_before"),
     (elsewhere.in_brackets, "| =("),
     (elsewhere.part_of_a_name, "joined"),
@@ -80,7 +83,7 @@ def _needs() -> tuple[dict[str, int], list[tuple[int, int]], int]:
 
 _BESIDE, _ANYWHERE, _ALWAYS = _needs()
 _WATCHED = reduce(or_, (bits for bits, _rule in _ANYWHERE))
-_UNIT, _SOUNDED = bits_of("other_after"), bits_of("sounded_after")
+_UNIT, _SOUNDED = bits_of("other_after"), bits_of("sounded_after", "sounded_too")
 
 
 @lru_cache(maxsize=4096)

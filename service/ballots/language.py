@@ -55,6 +55,9 @@ class Language:
     homophones: Mapping[str, int] = field(default_factory=dict)
     #: behind these a digit is written for a word: "thx 4 the", "2 watch".
     sounded_after: tuple[Phrase, ...] = ()
+    #: behind a 2 that is written for "too": "2 cute"; words written with a digit: "gr8".
+    sounded_too: tuple[Phrase, ...] = ()
+    digit_words: tuple[Phrase, ...] = ()
     #: "page", and words for a number of one ("no.", "number"), which cue a page.
     page: tuple[Phrase, ...] = ()
     number: tuple[Phrase, ...] = ()
@@ -113,6 +116,8 @@ class Language:
     topics: tuple[Phrase, ...] = ()
     #: n is an age or a birthday, told instead of a page.
     ages: tuple[Phrase, ...] = ()
+    #: n is an age that is reached, where no more is said: "27 today!"
+    today: tuple[Phrase, ...] = ()
     #: n is wished for and not chosen: "if i had a vote", "i wish i could"; what ends such talk: "but".
     wishing: tuple[Phrase, ...] = ()
     turning: tuple[Phrase, ...] = ()
@@ -122,6 +127,8 @@ class Language:
     #: n is somebody else's: the crowd's, an earlier round's; of a family member it may be meant.
     reported_before: tuple[Phrase, ...] = ()
     family_before: tuple[Phrase, ...] = ()
+    #: n is named without being chosen: agreed with, supposed ("agree with", "if you did").
+    named_before: tuple[Phrase, ...] = ()
     reported_after: tuple[Phrase, ...] = ()
     #: a question about n, unless it suggests n.
     asking: tuple[Phrase, ...] = ()
@@ -155,11 +162,15 @@ class Language:
     through: tuple[Phrase, ...] = ()
     #: n is the number of pages, said back.
     question_before: tuple[Phrase, ...] = ()
+    #: right behind the chart's own number of pages they count them: "63 страницы".
+    counting_pages: tuple[Phrase, ...] = ()
     #: more is said of n than a choice needs.
     goes_on: tuple[Phrase, ...] = ()
     #: the writer begins to speak of an own choice; words that make a condition; "is".
     own_voice: tuple[Phrase, ...] = ()
     if_words: tuple[Phrase, ...] = ()
+    #: right before n, behind a question: n hangs on the answer ("Is 12 gone? If so 15").
+    answered: tuple[Phrase, ...] = ()
     being: tuple[Phrase, ...] = ()
     #: somebody speaks: quoted words beside it are theirs.
     saying: tuple[Phrase, ...] = ()

@@ -9,7 +9,7 @@ from service.ballots.case import SMALL_TALK, THE_WORD
 from service.ballots.counted import COUNTS_ELSE
 from service.ballots.elsewhere import BELONGS, SOMEBODYS_AGE
 from service.ballots.lexicon import bits_of
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.numbered import PLACE
 from service.ballots.scanning import END
 from service.ballots.scene import Scene

@@ -8,7 +8,7 @@ from service.ballots import stands
 from service.ballots.beside import read_after, read_before
 from service.ballots.coordinates import numbered_row_or_column, page_in_line, row_or_column
 from service.ballots.lexicon import ORDINAL, ROMAN, bits_of
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.placing import judge_place
 from service.ballots.roman import roman_at
 from service.ballots.scene import Scene

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from service.ballots import stands
 from service.ballots.lexicon import bits_of
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.reading import Evidence, Reading
 from service.ballots.scanning import WORD
 from service.ballots.scene import Scene

@@ -6,7 +6,7 @@ import re
 
 from service.ballots import stands
 from service.ballots.beside import read_after, read_before
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.scene import Scene
 from service.ballots.surroundings import is_alone
 
@@ -21,6 +21,10 @@ def judge_shape(scene: Scene, mention: Mention) -> None:
     before = read_before(scene, mention.first)
     after = read_after(scene, mention.after)
     cued = before.page or before.group == "choice_before" or after.group == "choice_after"
+    counts = after.group == "other_after" and " " in scene.tokens[mention.first].text
+    if mention.shape == "range" and counts and (before.page or before.group == "choice_before"):
+        _placed(mention, "a page and a count", mention.maybe[0])
+        return
     if after.group == "other_after" or (before.group == "other_before" and not before.page):
         mention.standing, mention.rule = stands.OTHER, "counts or measures something else"
         mention.maybe = ()

@@ -6,7 +6,7 @@ import re
 
 from service.ballots.beside import Beside
 from service.ballots.lexicon import NUMBER, PLAIN, bits_of
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.scanning import DIGITS, WORD
 from service.ballots.scene import Scene
 

@@ -6,7 +6,7 @@ from service.ballots import stands
 from service.ballots.conditions import CONDITIONS, is_numbered, read_condition
 from service.ballots.elsewhere import SOMEBODYS_AGE
 from service.ballots.lexicon import NUMBER, bits_of
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.scanning import DIGITS, END, SOFT, WORD
 from service.ballots.scene import Scene
 from service.ballots.stands import Standing
@@ -18,7 +18,8 @@ _REPORTING = bits_of("reported_before", "family_before")
 _AGES = bits_of("ages")
 _LATER = bits_of("asked_later", "asked_plainly")
 _WISHES = bits_of("wishing")
-VOICES = _LATER | _ASKING | _REPORTING | _AGES | CONDITIONS | _WISHES
+_ANSWERED = bits_of("answered")
+VOICES = _ANSWERED | _LATER | _ASKING | _REPORTING | _AGES | CONDITIONS | _WISHES
 #: So many words may stand between a wish and the page that is wished for.
 _WISH_REACH = 10
 
@@ -35,6 +36,9 @@ def read_voices(scene: Scene, mentions: list[Mention]) -> None:
             read_condition(scene, mention, end)
         elif scene.present & _LATER and _is_asked_later(scene, mentions, at):
             _lower(mention, stands.ASKED, "asked about, not chosen")
+        elif scene.present & _ANSWERED and _hangs_on_an_answer(scene, mentions, at):
+            mention.conditional = mention.depends = True
+            _lower(mention, stands.ASKED, "only if something else holds")
         elif not (scene.present & _ASKING and _read_question(scene, mention, start, end)):
             _read_told(scene, mentions, at, start, end)
 
@@ -105,6 +109,24 @@ def _is_asked_later(scene: Scene, mentions: list[Mention], at: int) -> bool:
     if asked < 0 or not scene.is_question(asked):
         return False
     return not scene.has("if_words", behind, asked)  # "22 if 21 is taken"
+
+
+def _hangs_on_an_answer(scene: Scene, mentions: list[Mention], at: int) -> bool:
+    """As in "Is 12 gone? If so 15": what is asked before decides."""
+    if not at or mentions[at - 1].standing != stands.ASKED:
+        return False
+    near = mentions[at].first - 1
+    while near > 0 and (
+        scene.kinds[near] == SOFT
+        or (
+            scene.lexicon.before(scene.tokens, near)[0] in {"fillers", "page", "choice_before"}
+            and not scene.lexicon.group("answered").before(scene.tokens, near)
+        )
+    ):
+        near -= 1
+    return scene.lexicon.group("answered").before(scene.tokens, near) > 0 and scene.is_question(
+        mentions[at - 1].first
+    )
 
 
 def _lower(mention: Mention, standing: Standing, rule: str) -> None:
@@ -195,12 +217,21 @@ def _is_reported(scene: Scene, mention: Mention, start: int) -> bool:
         at = _find_whole(scene, group, near, mention.first)
         if at > 0 and scene.begins("if_words", at - 1) and is_numbered(scene, at):
             continue  # "21, if somebody's had it then 22" is a condition
+        if at >= 0 and _is_in_a_choice(scene, at):
+            continue  # "it would make my day if you picked 31"
         if at >= 0 and _points_and_ends(scene, at, mention.first):
             continue  # "same as last time, 5 please"
         if at >= 0 and not _is_spoken_to(scene, group, at, mention.first):
             mention.family = group == "family_before"
             return True
     return False
+
+
+def _is_in_a_choice(scene: Scene, at: int) -> bool:
+    """Whether words of choice begin before token `at` and go on behind it."""
+    return any(
+        start + scene.begins("choice_before", start) > at + 1 for start in range(max(at - 5, 0), at)
+    )
 
 
 def _points_and_ends(scene: Scene, at: int, end: int) -> bool:

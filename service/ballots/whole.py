@@ -9,7 +9,8 @@ from service.ballots.case import SMALL_TALK, THE_WORD
 from service.ballots.deciding import none_of
 from service.ballots.languages import LANGUAGES
 from service.ballots.lexicon import bits_of
-from service.ballots.mentions import Mention, find_mentions
+from service.ballots.mention import Mention
+from service.ballots.mentions import find_mentions
 from service.ballots.pointing import POINTING, look_at, read_pointing
 from service.ballots.reading import Reading
 from service.ballots.scanning import DIGITS, WORD, scan

@@ -17,10 +17,20 @@ _OTHERS = "* | * *"
 _ABOVE = "výše | nahoře | nade mnou | přede mnou | nad tím"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "named_before": phrases("souhlasím s | souhlasim s | souhlas s"),
+    "answered": phrases("""
+        pokud ano | jestli ano | když ano | v tom případě | pokud ne | jestli ne | tak
+        """),
+    "today": phrases("dnes"),
     "everyday": phrases(
         "souhlasím | prostřední | polovina | krát | vyhráli | jsme | napiš | zapiš | zapište | vyměň | měním | místo | radši | mou | můj | ušla | vyhráli | vyšíváš | kanavě | můžeš | ruším"
     ),
-    "choice_before": phrases("ale já | a já | já zase | já ale | sama")
+    "choice_before": phrases("""
+        šla do | šel do | jdu do | jdeme do | jde se do | bych šla do | bych šel do | dávám |
+        dám | dala bych | dal bych | beru | bereme | brala bych | bral bych | vezmu |
+        vzala bych | za mě
+        """)
+    + phrases("ale já | a já | já zase | já ale | sama")
     + each_of(
         "napiš | zapiš | zapište | napište | připiš | počítej",
         "mě | mně | nás | můj hlas",

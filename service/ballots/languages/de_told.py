@@ -13,6 +13,15 @@ geburtsmonat | lieblingszahl
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "named_before": phrases("""
+        stimme | stimme der | stimme für der | einverstanden mit | einverstanden mit der |
+        bin bei der | wäre bei der | schließe mich der | schließ mich der
+        """),
+    "answered": phrases("""
+        wenn ja | falls ja | wenn ja dann | falls ja dann | wenn nicht | falls nicht |
+        in dem fall | in diesem fall | dann
+        """),
+    "today": phrases("heute | morgen"),
     "wishing": each_of(
         "wenn | falls", "ich | wir", "könnte | dürfte | mutig | eine stimme | wählen | nicht | noch"
     )
@@ -32,7 +41,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("gesagt | genommen | gewählt", "aber | doch | wenn"),
     "it_is": phrases("es sind | es ist | es hat | wir haben | es waren | sind es"),
     "weather": phrases("hier | draußen | im schatten | grad | bei uns"),
-    "other_before": phrases(
+    "other_before": phrases("""
+        seit ich | als ich | jetzt bin ich | nun bin ich | heute bin ich | bin ich |
+        bin ich jetzt | damals war ich | da war ich | werde ich | war ich
+        """)
+    + phrases(
         """
         heute ist der | heute ist schon der | wir haben den | wir haben schon den | heute schon der |
         hier sind es | es sind hier | wir haben hier | bei uns sind es | hier hat es | es hat hier | bei uns hat es |

@@ -14,6 +14,9 @@ _SAID = "είπε | λέει | διάλεξε | διαλέγει | ψήφισε 
 _THE = "το | τη | την | στο | στη | στην | του | της |"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "named_before": phrases("συμφωνώ με | συμφωνώ με το | συμφωνώ με τη | συμφωνώ με την"),
+    "answered": phrases("αν ναι | αν ναι τότε | τότε | σε αυτή την περίπτωση | αν όχι"),
+    "today": phrases("σήμερα"),
     "everyday": phrases(
         """
         thelo | einai | psifizo | psifos | kalispera | άλλαξε | άλλαξα |

@@ -54,6 +54,7 @@ _PLAIN = Language(
         + en_composed.CANNOT_BUT
         + en_composed.NOTHING_BUT
         + en_composed.GLAD_OF
+        + en_composed.IF_YOU_DID
         + en_composed.SEE_YOU_DO
         + en_composed.TICK_BY
         + en_composed.GO_TO

@@ -151,7 +151,9 @@ vote was wrong ignore it | was wrong ignore it | ignore it please | please ignor
 ignore my | ignore my vote | ignore my number | ignore my comment | ignore my last |
 ignore my previous | ignore my earlier | disregard my | scrap my | scratch my | cancel my |
 withdraw my | withdrawing my | i withdraw | retract my | take back my | take my vote back |
-taking my vote back | taking back my | take my vote off | take me off | take my | remove my |
+taking my vote back | taking back my | take my vote off | take me off | remove my |
+take my # out | take my # back | take my # off | take my * out | take my * back | take my * off |
+take my * away | take my vote | take my votes | take my number out | take my name |
 delete my | forget my | don't count my | dont count my | do not count my | don't count me |
 dont count me | discount my | please don't count | please dont count | please ignore |
 no vote from me after all | scrap that no vote | strike my | i take back my | i take it back |
@@ -171,6 +173,7 @@ don't have a vote | still deciding | will decide | need to think | no pick from 
 """
 
 POINTING = """
+take my age | use my age | go by my age | try my age | do my age | take my birthday | use my birthday | take my house number | use my house number |
 second this | as per my | as per | copy the | i'll copy | whatever the lady before me | whatever the lady above | copying the | follow the | following the | i'll follow | going with the crowd | do with that | that's a sign | is that a sign | that a sign | must be a sign | see where i'm going |
 see where this is going | know where i'm going | who am i to argue | still stands |
 whatever i said | what i said last | maybe that as | the one to the left of |

@@ -88,6 +88,15 @@ NOTHING_BUT = each_of(
     "anything other than | anything but | any page other than | none other than | no other than | "
     "nothing but | nothing other than",
 )[1:]
+IF_YOU_DID = each_of(
+    "made my | make my | makes my | be | be so | be really | be just | be absolutely",
+    "day if | week if | month if | year if | morning if | evening if | night if | weekend if | "
+    "christmas if | birthday if | life if | lovely if | nice if | great if | amazing if | fun if | "
+    "brilliant if | fab if | wonderful if | perfect if | fantastic if | awesome if | good if",
+    "you | we",
+    "did | stitched | chose | picked | started | started on | started with | started at | "
+    "began with | went with | went for | do | stitch | choose | pick | start on | start with | go with",
+)
 GLAD_OF = each_of(
     "be | i'm | i am | i'd be | we'd be |",
     "glad of | grateful for | thankful for | thrilled with | over the moon with | tickled pink with | "

@@ -108,6 +108,7 @@ anything | something | whatever | however | therefore | hence | thus | either | 
 """
 
 NEUTRAL_AFTER = """
+hasnt | isnt | doesnt | wasnt | cant it | can't it | mustn't | mustnt | innit |
 got |
 here | hasn't | isn't | doesn't | won't | wouldn't | shouldn't | innit' | unless | otherwise | whatever | forever | ta |
 because | cause | cos | coz | cuz | bc | 'cause | since | as | for | and | but | or | if | so | it | it's |

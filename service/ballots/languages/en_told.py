@@ -91,6 +91,28 @@ _DESCRIBED = (
 )
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "named_before": phrases("""
+        agree with | agreed with | agreeing with | i agree with | in agreement with |
+        if you did | if you stitched | if you picked | if you chose | if we did | if you do |
+        if you'd done | if you had done | as well as | siding with | on the same page as
+        """),
+    "answered": phrases("""
+        if so | if yes | if it is | if it has | if that's the case | if that is the case |
+        in that case | if that's so | if gone | if taken | if it's gone | if it's taken |
+        if not | if no | if not then | if so then | then | if it isn't | if it hasn't
+        """),
+    "today": phrases("today | tomorrow"),
+    "digit_words": phrases("""
+        w8 | w8ing | gr8 | gr8t | l8r | l8 | b4 | m8 | m8s | h8 | str8 | 2day | 2nite |
+        2night | 2moro | 2morrow | 4ever | 4eva | sum1 | any1 | every1 | no1 | some1 | in2 |
+        u2 | me2 | l8er | cre8 | cre8ive | appreci8 | congr8s | any1s | f8 | 2gether |
+        b4hand | h8ers | 1nce
+        """),
+    "sounded_too": phrases("""
+        cute | funny | kind | sweet | much | many | good | true | bad | early | late | long |
+        hard | right | adorable | precious | clever | easy | busy | tired | small | big |
+        soon | excited | pretty | generous | far | old | young | slow | fast | hot | cold
+        """),
     "wishing": _WISHING,
     "turning": phrases("but | anyway | anyhow | instead | oh well | never mind | still"),
     "own_piece": phrases("of my | of mine | of the | of our | of a | of her | of his"),

@@ -13,6 +13,14 @@ número de la suerte | aniversario | talla de zapato
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "named_before": phrases("""
+        de acuerdo con | de acuerdo con la | de acuerdo con el | coincido con |
+        coincido con la
+        """),
+    "answered": phrases("""
+        si es así | en ese caso | si ya está | si sí | si no | entonces | en tal caso
+        """),
+    "today": phrases("hoy | mañana"),
     "wishing": each_of(
         "si", "yo | me |", "pudiera | pudiese | fuera | fuese | tuviera | tuviese | dejaran"
     )

@@ -14,6 +14,9 @@ _OTHERS = "* | * *"
 _ABOVE = "yllä | ylhäällä | ylempänä | edellä | ennen minua | yläpuolella"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "named_before": phrases("samaa mieltä kuin"),
+    "answered": phrases("jos on | jos niin | siinä tapauksessa | jos ei | jos kyllä"),
+    "today": phrases("tänään"),
     "everyday": phrases(
         "puolet | ikäni | laita | merkkaa | vaihda | mun | mulle | sijaan | kiitos | kävelin | voitettiin | pistelen | haluaisin"
     ),

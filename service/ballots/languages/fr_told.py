@@ -13,6 +13,9 @@ numéro de rue | numéro porte-bonheur | chiffre fétiche | jour de naissance
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "named_before": phrases("d'accord avec | d'accord avec la | d'accord pour la | comme la"),
+    "answered": phrases("si oui | dans ce cas | si c'est le cas | sinon | si non | alors"),
+    "today": phrases("aujourd'hui | demain"),
     "wishing": each_of(
         "si",
         "je | j' | j'avais | j'étais | j'osais | on |",
@@ -49,7 +52,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "sum_after": phrases("au carré | au cube"),
     "it_is": phrases("il fait | on a | il y a | c'est | on est à"),
     "weather": phrases("ici | dehors | à l'ombre | degrés | chez nous | chez moi"),
-    "other_before": phrases(
+    "other_before": phrases("""
+        j'en ai | maintenant j'en ai | j'en aurai | j'en avais | j'en ai maintenant
+        """)
+    + phrases(
         "on est le | on est déjà le | nous sommes le | aujourd'hui c'est le | c'est déjà le | il fait ici | il fait déjà | séance | on a ici | il fait encore"
     ),
     "owning": phrases("mon | ma | mes | notre | nos | son | sa | ses | leur"),

@@ -7,6 +7,8 @@ from collections.abc import Mapping
 from service.ballots.language import Phrase, each_of, phrases
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "named_before": phrases("सहमत हूँ"),
+    "counting_pages": phrases("पेज | पन्ने | पृष्ठ | पेजों | पन्नों"),
     "everyday": phrases(
         """
         dekhna | dekhni | wala | waala | jaise | upar | neeche | mein | abhi | phir | sabse | koi | kisi | hoon |

@@ -13,6 +13,12 @@ anniversario | numero di casa
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "named_before": phrases("""
+        d'accordo con | concordo con | concordo con la | concordo con il | d'accordo con la |
+        d'accordo con il
+        """),
+    "answered": phrases("se sì | in tal caso | in quel caso | se è così | se no | allora"),
+    "today": phrases("oggi | domani"),
     "wishing": each_of("se", "solo | io |", "potessi | fossi | avessi | osassi")
     + phrases(
         """

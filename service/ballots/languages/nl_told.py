@@ -13,6 +13,12 @@ geluksnummer | geboortedag
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "named_before": phrases("eens met | mee eens met | het eens met"),
+    "answered": phrases("""
+        zo ja | zo ja dan | in dat geval | als dat zo is | zo niet | zo niet dan | dan |
+        indien ja
+        """),
+    "today": phrases("vandaag | morgen"),
     "wishing": each_of(
         "als | indien", "ik | we", "kon | mocht | durfde | dapper | was | een stem | moedig"
     )
@@ -35,7 +41,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("gezegd | gekozen | gestemd | genomen", "maar | als"),
     "it_is": phrases("het is | is het | het was | het zijn"),
     "weather": phrases("hier | buiten | graden | in de schaduw | bij ons | in huis"),
-    "other_before": phrases(
+    "other_before": phrases("""
+        sinds ik | toen ik | nu ben ik | ben ik | ben ik nu | was ik | word ik | werd ik |
+        toen was ik
+        """)
+    + phrases(
         "het is alweer de | het is al de | vandaag is het de | het is vandaag de | alweer de | wordt vandaag | wordt morgen | werd gisteren | wordt zaterdag | wordt binnenkort | het is hier | hier is het | bij ons is het | het was hier | sessie | kuur | het is hier al"
     ),
     "owning": phrases("mijn | m'n | mn | onze | ons | haar | zijn | hun"),

@@ -16,6 +16,9 @@ _OTHERS = "* | * *"
 _ABOVE = "over | over meg | ovenfor | rett over | før meg | her oppe | ovenfor meg"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "named_before": phrases("enig i | enig med"),
+    "answered": phrases("hvis ja | i så fall | hvis så | hvis ikke | ellers"),
+    "today": phrases("i dag | idag"),
     "everyday": phrases(
         "mamma | pappa | skrev | satt | oppe | kl | ferdig | herlig | jeg | har | mens | også | bare | dere | deg | meg | ganske | kjempefin | nydelig | alderen | halvparten | opptatt | tatt | ledig | ganger | dama | kroner | samme | som | min | sett | skriv | bytt | endrer | heller | enn | beklager | ombestemte | gikk | vant | broderer | alt | mitt"
     ),
@@ -93,7 +96,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "sånn cirka | sånn ca | rundt omkring | et sted rundt | i nærheten av | rundt side"
     ),
-    "other_before": phrases(
+    "other_before": phrases("""
+        da jeg var | siden jeg var | er jeg | nå er jeg | no er eg | var jeg | blir jeg |
+        ble jeg | fyller jeg | fylte jeg
+        """)
+    + phrases(
         "til kl | kl | klokka | har selv | jeg har selv | har jo | har bare | vi ses den | ses den | treffes den | reiser den"
     )
     + each_of("vant | tapte | spilte", "med |")

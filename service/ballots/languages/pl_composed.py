@@ -17,6 +17,9 @@ _OTHERS = "* | * *"
 _ABOVE = "wyżej | powyżej | nade mną | u góry | przede mną | ponad mną"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "named_before": phrases("zgadzam się z | zgadzam się na"),
+    "answered": phrases("jeśli tak | jeśli tak to | w takim razie | jeśli nie | jeśli nie to"),
+    "today": phrases("dziś | dzisiaj"),
     "everyday": phrases(
         "zł | zapłaciłam | wzór | dole | górze | lewej | prawej | połowa | wygraliśmy | czterdziesta | zapisz | dopisz | zamień | zmieniam | byłaby | haftuję | haftujesz | kanwie | przeszłam | najpierw | możesz | stawiam"
     ),

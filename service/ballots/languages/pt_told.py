@@ -13,6 +13,11 @@ número da sorte | aniversário de casamento
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "named_before": phrases("""
+        concordo com | concordo com a | concordo com o | de acordo com a | de acordo com o
+        """),
+    "answered": phrases("se sim | nesse caso | se for | se não | então | se já foi"),
+    "today": phrases("hoje | amanhã"),
     "wishing": each_of("se", "eu | a gente |", "pudesse | fosse | tivesse | desse | ousasse")
     + phrases(
         """
