@@ -120,6 +120,24 @@ def _has_an_ending(tokens: Sequence[Token], at: int) -> bool:
     )
 
 
+def _take_word_after(scene: Scene, side: Beside) -> None:
+    """Read the words that begin at `side.at` into `side`."""
+    group, count = scene.lexicon.after(scene.tokens, side.at)
+    step = scene.begins("page", side.at)
+    if step:
+        # An ordinal is cued by the page word behind it: "42nd page".
+        side.page = True
+        side.at += step - 1
+        side.group = group
+        return
+    side.group = "" if group == "neutral_after" else group
+    sign = scene.signs[side.at]
+    said_again = not group and sign & _CHOICE and scene.begins("choice_before", side.at) > 0
+    side.clear = bool(group or said_again or sign & NUMBER)
+    side.phrase = side.at
+    side.at += count
+
+
 def read_after(scene: Scene, after: int) -> Beside:
     """What stands right after the token before `after`."""
     tokens, lexicon = scene.tokens, scene.lexicon
@@ -139,20 +157,7 @@ def read_after(scene: Scene, after: int) -> Beside:
         return side
     token = tokens[side.at]
     if token.kind in {WORD, "mixed"}:
-        group, count = lexicon.after(tokens, side.at)
-        step = scene.begins("page", side.at)
-        if step:
-            # An ordinal is cued by the page word behind it: "42nd page".
-            side.page = True
-            side.at += step - 1
-            side.group = group
-            return side
-        side.group = "" if group == "neutral_after" else group
-        sign = scene.signs[side.at]
-        said_again = not group and sign & _CHOICE and scene.begins("choice_before", side.at) > 0
-        side.clear = bool(group or said_again or sign & NUMBER)
-        side.phrase = side.at
-        side.at += count
+        _take_word_after(scene, side)
     elif token.kind == SOFT and token.text in {",", "-", "("} and side.at + 1 < len(tokens):
         group, _ = lexicon.after(tokens, side.at + 1)
         if group in {"choice_after", "not_after", "roughly_after"}:

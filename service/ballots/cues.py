@@ -163,6 +163,8 @@ def _names_something(case: Case) -> bool:
 def chosen_after(case: Case) -> Verdict:
     """As in "42 please", "42 gets my vote"; a forecast ("42 will win") is none."""
     if case.after.group == "reported_after":
+        if case.value == 1 and case.mention.spelled and not case.cued and case.mention.first:
+            return stands.OTHER, THE_WORD  # "my last one took a year"
         case.mention.reported = True
         case.mention.family = case.scene.begins("family_before", case.after.at) > 0
         return stands.ASKED, SAID_BY
@@ -170,6 +172,8 @@ def chosen_after(case: Case) -> Verdict:
         return None
     if case.mention.spelled and case.value == 1 and not _is_a_number(case):
         return stands.OTHER, THE_WORD
+    if case.value > case.scene.last_page and case.scene.begins("goes_on", case.mention.after):
+        return stands.BARE, "nothing says that it is something else"  # "310 looks the most used"
     # A small number word in the middle of talk is no number even before "please".
     if case.before.clear or not case.is_small_word:
         return stands.CUED, "words of choice after it"

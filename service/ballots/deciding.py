@@ -202,7 +202,8 @@ def _competing(scene: Scene, live: list[Mention], chosen: list[Mention]) -> list
         if one.value in values:
             continue
         between = scene.tokens[one.after : first]
-        joined = one.first < first and any(
+        joined = one.first < first and between[:1] != [] and between[0].text != ")"
+        joined = joined and any(
             scene.lexicon.group("also").firsts & {token.text} for token in between[:2]
         )
         # "8 says my sister, 18 says me": nothing sets the own against it.

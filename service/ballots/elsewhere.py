@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Callable
+
 from service.ballots import stands
-from service.ballots.beside import read_after
 from service.ballots.case import SMALL_TALK, THE_WORD, Case, Verdict
 from service.ballots.counted import COUNTS_ELSE, COUNTS_FOLLOWING
 from service.ballots.relations import told_from
@@ -18,6 +20,7 @@ from service.ballots.surroundings import (
 )
 from service.ballots.tellings import ENGLISH
 
+MAY_BE = "may be a choice, said in passing"
 RULED_OUT = "ruled out"
 BELONGS = "belongs to the words before it"
 NAMES_ELSE = "counts or names something else"
@@ -28,8 +31,8 @@ SOMEBODYS_AGE = "somebody's age, or how many they are"
 #: In a comment of more words "more than 40" talks of something.
 _FEW = 8
 _ALL = frozenset({"all", "both"})
-#: What "too" sounds like.
-TOO = 2
+#: Among so many words dozens are no page.
+_DOZEN_TALK = 4
 #: Beside a number and "today" these tell of a birthday in any language.
 _CAKES = frozenset("🎂🥳🎈🎁🍰")
 _TOLD_FROM = frozenset({"above", "below", "later", "earlier", "relative_before"})
@@ -60,51 +63,6 @@ def written_with_o(case: Case) -> Verdict:
     return stands.ASKED, "letters that look like digits"
 
 
-def misheard(case: Case) -> Verdict:
-    """As in "Forty to please": voice typing may have hidden a second digit."""
-    scene, value = case.scene, case.value
-    if not case.mention.spelled or not 20 <= value < 100 or value % 10:
-        return None
-    hidden = scene.lexicon.homophones.get(word_at(scene, case.mention.after))
-    if hidden is None:
-        return None
-    beyond = read_after(scene, case.mention.after + 1)
-    if beyond.group not in {"", "choice_after"} or (beyond.phrase >= 0 and not beyond.group):
-        return None
-    case.mention.maybe = (value, value + hidden)
-    return stands.PLACED, "a word that sounds like a number may belong to it"
-
-
-def stands_for_a_word(case: Case) -> Verdict:
-    """As in "thx 4 the video", "luv 2 watch": a digit written for the word it sounds like."""
-    scene, mention = case.scene, case.mention
-    if mention.shape != "digits" or case.value not in scene.lexicon.homophones.values():
-        return None
-    if case.cued or "choice" in case.before.group or case.after.group == "choice_after":
-        return None
-    word = word_at(scene, mention.first - 1) or scene.begins("digit_words", mention.first - 1)
-    spoken = word and scene.begins("sounded_after", mention.after)
-    if spoken or _is_written_for_too(case):
-        return stands.OTHER, "stands for a word"
-    return None
-
-
-def _is_written_for_too(case: Case) -> bool:
-    """As in "2 cute!!", "this is 2 funny"; "2 good luck" may be a vote and a wish."""
-    scene, behind = case.scene, case.mention.after
-    step = scene.begins("sounded_too", behind) if case.value == TOO else 0
-    if not step or scene.lexicon.after(scene.tokens, behind)[1] > step:
-        return False
-    ends = not word_at(scene, behind + step) and scene.kinds[behind + step : behind + step + 1] != [
-        DIGITS
-    ]
-    return (
-        ends
-        or bool(word_at(scene, case.mention.first - 1))
-        or scene.has("digit_words", 0, len(scene.tokens))
-    )
-
-
 def turned_today(case: Case) -> Verdict:
     """As in "27 today!!! 🎂": an age that is reached, told like a page alone."""
     scene = case.scene
@@ -131,14 +89,42 @@ def told_from_another(case: Case) -> Verdict:
         return stands.OTHER, "part of other talk"
     chart = case.scene.question.chart
     case.mention.maybe = told_from(chart, case.value, group)
+    if group in {"above", "below"} and case.scene.has(
+        "any_of", case.before.phrase - 3, case.before.phrase
+    ):
+        only = case.value + 1 if group == "above" else case.value - 1
+        end = only in {1, case.scene.last_page} and (only == 1) == (group == "below")
+        case.mention.maybe = (only,) if end else ()
+        return stands.PLACED, "a range, not one page"
     return stands.PLACED, "told from another page"
 
 
 def reckoned(case: Case) -> Verdict:
     """As in "half of 80", "7 squared": a sum, which the host may work out."""
     if case.before.group == "sum_before" or case.after.group == "sum_after":
+        case.mention.maybe = _reckon(case) or case.mention.maybe
         return stands.PLACED, "a sum, not a page"
     return None
+
+
+def _reckon(case: Case) -> tuple[int, ...]:
+    """What a sum of one number comes to, where that is whole."""
+    scene, value = case.scene, case.value
+    near = case.before.phrase if case.before.group == "sum_before" else case.mention.after
+    for group, reckon in _RECKONED:
+        step = scene.begins(group, near)
+        if step:
+            found = reckon(value)
+            return (int(found),) if found == int(found) else ()
+    return ()
+
+
+_RECKONED: tuple[tuple[str, Callable[[int], float]], ...] = (
+    ("halving", lambda value: value / 2),
+    ("doubling", lambda value: value * 2.0),
+    ("rooting", math.sqrt),
+    ("squaring", lambda value: float(value * value)),
+)
 
 
 def rough(case: Case) -> Verdict:
@@ -225,7 +211,8 @@ def weak_before(case: Case) -> Verdict:
     if case.mention.spelled and case.value == 1 and not case.cued:
         return stands.OTHER, THE_WORD
     if case.after.group == "choice_after":
-        return stands.UNSURE, "may be a choice"
+        begun = case.scene.begins("begun_after", case.mention.after)
+        return (stands.CUED, "words of choice around it") if begun else (stands.UNSURE, MAY_BE)
     start, _ = case.scene.sentence(case.mention.first)
     asked = not case.is_small_word and case.scene.begins("asking", start)
     if asked and case.scene.begins("asking", case.before.phrase):
@@ -255,7 +242,8 @@ def _is_all_of_several(case: Case) -> bool:
 
 def unknown_beside(case: Case) -> Verdict:
     """Beside words that the reader does not know, a number is looked at."""
-    if case.is_small_word:
+    rough = case.mention.shape == "vague" and case.scene.word_count() > _DOZEN_TALK
+    if case.is_small_word or rough:
         return stands.OTHER, SMALL_TALK
     if case.value == 1 and not case.after.clear and case.before.group != "choice_before":
         return stands.OTHER, COUNTS_FOLLOWING

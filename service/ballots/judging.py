@@ -8,7 +8,7 @@ from __future__ import annotations
 from functools import lru_cache, reduce
 from operator import or_
 
-from service.ballots import counted, cues, elsewhere, stands
+from service.ballots import counted, cues, elsewhere, sounds, stands
 from service.ballots.beside import read_after, read_before
 from service.ballots.case import Case, Rule
 from service.ballots.counted import LARGEST
@@ -23,9 +23,9 @@ from service.ballots.scene import Scene
 _RULES: tuple[tuple[Rule, str], ...] = (
     (elsewhere.part_of_a_saying, "| sayings"),
     (elsewhere.ruled_out, "not_before not_after"),
-    (elsewhere.stands_for_a_word, "before_a_sounded"),
+    (sounds.stands_for_a_word, "before_a_sounded | sounded_before"),
     (elsewhere.turned_today, "| today"),
-    (elsewhere.misheard, "spelled"),
+    (sounds.misheard, "spelled"),
     (counted.tallied, "tally_before | =for"),
     (counted.pages_said_back, "| counting_pages"),
     (counted.measured, "other_after behind_a_unit | months minus sized_by =over"),

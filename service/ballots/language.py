@@ -58,6 +58,8 @@ class Language:
     #: behind a 2 that is written for "too": "2 cute"; words written with a digit: "gr8".
     sounded_too: tuple[Phrase, ...] = ()
     digit_words: tuple[Phrase, ...] = ()
+    #: before a 2 that is written for "too" and ends what is said: "me 2", "me two!!".
+    sounded_before: tuple[Phrase, ...] = ()
     #: "page", and words for a number of one ("no.", "number"), which cue a page.
     page: tuple[Phrase, ...] = ()
     number: tuple[Phrase, ...] = ()
@@ -66,6 +68,8 @@ class Language:
     #: n is chosen.
     choice_before: tuple[Phrase, ...] = ()
     choice_after: tuple[Phrase, ...] = ()
+    #: the same behind a preposition: "dass du mit 20 anfängst".
+    begun_after: tuple[Phrase, ...] = ()
     #: words that speak of voting or choosing and hardly of anything else here.
     voting: tuple[Phrase, ...] = ()
     #: between minutes and an hour: "20 to 8", "10 past 7".
@@ -140,6 +144,11 @@ class Language:
     #: n is part of a sum.
     sum_before: tuple[Phrase, ...] = ()
     sum_after: tuple[Phrase, ...] = ()
+    #: of those: what makes half of n, twice n, its root, its square.
+    halving: tuple[Phrase, ...] = ()
+    doubling: tuple[Phrase, ...] = ()
+    rooting: tuple[Phrase, ...] = ()
+    squaring: tuple[Phrase, ...] = ()
     #: what joins two numbers into a sum ("7 times 8"); in the last the second comes first.
     times: tuple[Phrase, ...] = ()
     plus: tuple[Phrase, ...] = ()
@@ -151,14 +160,20 @@ class Language:
     replaced_by: tuple[Phrase, ...] = ()
     #: what the writer comes to after all: "12 is nice, 14 too, so 14".
     concluding: tuple[Phrase, ...] = ()
+    #: behind what spoke for one of several pages: "my heart says 12, my head 21. Heart wins".
+    winning: tuple[Phrase, ...] = ()
     #: a question about a page that was named before: "13, or is that gone?".
     asked_later: tuple[Phrase, ...] = ()
+    #: right behind n, and a question mark: "39 again??"
+    again: tuple[Phrase, ...] = ()
     #: the same where people leave the question mark out: "what's on 32 anyone know".
     asked_plainly: tuple[Phrase, ...] = ()
     #: n is near the page, not the page.
     roughly_before: tuple[Phrase, ...] = ()
     roughly_after: tuple[Phrase, ...] = ()
     between: tuple[Phrase, ...] = ()
+    #: before a "between" that bounds no range: "torn between 11 and 22".
+    torn: tuple[Phrase, ...] = ()
     through: tuple[Phrase, ...] = ()
     #: n is the number of pages, said back.
     question_before: tuple[Phrase, ...] = ()
@@ -177,6 +192,8 @@ class Language:
     #: the page is told from n.
     relative_before: tuple[Phrase, ...] = ()
     relative_after: tuple[Phrase, ...] = ()
+    #: before those: any page on that side ("anything above 62").
+    any_of: tuple[Phrase, ...] = ()
     above: tuple[Phrase, ...] = ()
     below: tuple[Phrase, ...] = ()
     later: tuple[Phrase, ...] = ()
@@ -184,6 +201,8 @@ class Language:
     #: the whole comment: taken back, no vote at all, said by pointing.
     withdrawn: tuple[Phrase, ...] = ()
     abstaining: tuple[Phrase, ...] = ()
+    #: right behind it, what cannot be decided is no page: "can't decide whether it's navy".
+    wondering: tuple[Phrase, ...] = ()
     pointing: tuple[Phrase, ...] = ()
     agreeing: tuple[Phrase, ...] = ()
     #: a number told before as something else is meant after all: "i'm 47, so that's my vote".

@@ -6,12 +6,12 @@ from itertools import pairwise
 
 from service.ballots import stands
 from service.ballots.case import SMALL_TALK, THE_WORD
-from service.ballots.counted import COUNTS_ELSE
+from service.ballots.counted import COUNTS_ELSE, COUNTS_FOLLOWING, MEASURED
 from service.ballots.elsewhere import BELONGS, SOMEBODYS_AGE
 from service.ballots.lexicon import bits_of
 from service.ballots.mention import Mention
 from service.ballots.numbered import PLACE
-from service.ballots.scanning import END
+from service.ballots.scanning import END, SOFT
 from service.ballots.scene import Scene
 from service.ballots.surroundings import is_of_own_piece
 
@@ -25,6 +25,9 @@ _QUIET = frozenset({"quote", "other"})
 _CUES = frozenset({"page", "number", "fillers"})
 #: Whose ages they are is told so few words before them.
 _AGES_REACH = 4
+#: Rules by which a number counts something; what goes on counting is no more than this.
+_COUNTED = frozenset({COUNTS_ELSE, COUNTS_FOLLOWING, MEASURED})
+_SMALL = 12
 _MINUTES = bits_of("minutes_to")
 _JOINING = bits_of("either", "also")
 _OPEN_ENDED = frozenset({"digits", "word", "ordinal"})
@@ -39,6 +42,10 @@ def join_ranges(scene: Scene, mentions: list[Mention]) -> None:
             left.rule = right.rule = "a time of day"
             continue
         if left.value is None or right.value is None or not _bound_a_range(scene, left, right):
+            continue
+        if _is_torn(scene, left):
+            left.standing = right.standing = stands.ASKED
+            left.rule = right.rule = "torn between two pages"
             continue
         left.standing = right.standing = stands.OTHER
         left.rule = right.rule = "the question's own numbers said back"
@@ -65,6 +72,8 @@ def _bound_a_range(scene: Scene, left: Mention, right: Mention) -> bool:
         return False
     if (left.shape == "ordinal word") != (right.shape == "ordinal word"):
         return False
+    if [token.text for token in scene.tokens[left.after : right.first : 2]] == ["<", "<"]:
+        return True  # "98 < n < 102"
     group = scene.lexicon.group
     through, also = group("through").firsts, group("also").firsts
     pages, articles = group("page").firsts, group("fillers").firsts
@@ -80,6 +89,16 @@ def _bound_a_range(scene: Scene, left: Mention, right: Mention) -> bool:
         return False
     apart = joining not in through or _is_told_apart(left, right)
     return not apart or scene.has("between", left.first - 3, left.first)
+
+
+def _is_torn(scene: Scene, left: Mention) -> bool:
+    """As in "50/50 between 11 and 22": two pages, not what lies between."""
+    near = range(max(left.first - 3, 0), left.first)
+    at = next((at for at in near if scene.begins("between", at)), -1)
+    if at < 1:
+        return False
+    halves = scene.tokens[at - 1].text in {"50/50", "50:50"}
+    return halves or scene.has("torn", at - 4, at)
 
 
 def _is_told_apart(left: Mention, right: Mention) -> bool:
@@ -138,6 +157,7 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
         if (how := is_link(scene, left, right))
     ]
     _share_ages(scene, pairs)
+    _go_on_counting(scene, mentions)
     counted: Mention | None = None
     for left, right, how in reversed(pairs):
         plain = right.value is not None and right.rule not in _JUST_WORDS
@@ -160,7 +180,26 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
         else:
             if right.rule == COUNTS_ELSE and how == "," and left.standing >= stands.ALONE:
                 right.standing, right.rule = left.standing, left.rule  # "25, 26, 27 all in a line"
-            _share_choice(left, right)
+            _share_choice(scene, left, right)
+
+
+def _go_on_counting(scene: Scene, mentions: list[Mention]) -> None:
+    """As in "1 cat on my lap, 1 on the keyboard": what is counted goes without saying."""
+    for left, right in pairwise(mentions):
+        small = right.value is not None and right.value <= _SMALL
+        if left.standing != stands.OTHER or left.rule not in _COUNTED or not small:
+            continue
+        start, end = scene.sentence(right.first)
+        begins = right.first > left.after and (
+            scene.kinds[right.first - 1] == SOFT or scene.begins("also", right.first - 1) > 0
+        )
+        if not (begins and start <= left.first and right.after < end) or right.cued_by_page:
+            continue
+        told = scene.begins("weak_before", right.after) > 0
+        told = told and scene.lexicon.after(scene.tokens, right.after)[1] <= 1
+        of_them = right.family and (right.value or 0) <= (left.value or 0)  # "3 kids, 2 asleep"
+        if stands.ASKED <= right.standing <= stands.ALONE and (told or of_them):
+            right.standing, right.rule = stands.OTHER, left.rule
 
 
 def _share_ages(scene: Scene, pairs: list[tuple[Mention, Mention, str]]) -> None:
@@ -181,10 +220,12 @@ def _share_other(one: Mention, other: Mention) -> None:
         one.standing, one.rule = stands.OTHER, other.rule
 
 
-def _share_choice(left: Mention, right: Mention) -> None:
+def _share_choice(scene: Scene, left: Mention, right: Mention) -> None:
     both = (left, right)
     if any(one.standing < stands.ASKED or one.value is None for one in both):
         return
+    if left.reported != right.reported and scene.has("turning", left.after, right.first):
+        return  # "eerst wilde ik 3, maar toch 40"
     if left.lucky:
         right.lucky = True
     if left.reported or right.reported:

@@ -20,7 +20,11 @@ _ORDINAL = re.compile(r"(\d+)(\D*)")
 _SINGLE_DIGITS = re.compile(r"\d-\d-\d")
 #: Between the words of one number: "forty-two", "tridcat' dva".
 _JOINING = frozenset({"-", "'"})
-_VAGUE = frozenset({"dozen"})
+#: Nobody numbers pages by the dozen; one dozen has so many.
+_DOZENS = frozenset(
+    "dozen dozens dutzend douzaine docena dozzina duzia dozijn dussin dusin tucet tuzin".split()
+)
+_DOZEN = 12
 _NO_NUMBER = frozenset({"soft", "end", "quote", "other", "strike"})
 #: Shapes that can be no page, with what the host is told of them.
 _SHAPES_OF_OTHER = {
@@ -138,10 +142,7 @@ def _spelled(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention | No
         token = tokens[end]
         if token.kind == WORD:
             joined += token.text.replace("'", "")
-            if joined in lexicon.numbers:
-                best = (end + 1, lexicon.numbers[joined], False)
-            elif joined in lexicon.ordinals:
-                best = (end + 1, lexicon.ordinals[joined], True)
+            best = _value_of(tokens, end, joined, lexicon) or best
             if not lexicon.may_go_on(joined):
                 break
         elif token.text not in _JOINING or not joined:
@@ -154,10 +155,36 @@ def _spelled(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention | No
     if first:
         return Mention(at, after, value, "word", stands.ASKED, "a dash that may part two numbers",
                        (first, value), spelled=True)  # fmt: skip
-    if tokens[at].text in _VAGUE:
-        # Nobody numbers pages by the dozen: sure of the number, not of the choice.
-        return Mention(at, after, None, "vague", stands.UNSURE, maybe=(value,), spelled=True)
+    if after < len(tokens) and tokens[after].text in _DOZENS and value < _DOZEN:
+        after, value = after + 1, value * _DOZEN  # "two dozen"
+    if tokens[after - 1].text in _DOZENS:
+        return _dozens(tokens, at, after, value, lexicon)
     return Mention(at, after, value, "ordinal word" if ordinal else "word", spelled=True)
+
+
+def _dozens(tokens: Sequence[Token], at: int, after: int, value: int, lexicon: Lexicon) -> Mention:
+    """As in "two dozen", "half a dozen": sure of the number, hardly of the choice."""
+    for first in (at - 2, at - 1):
+        words = "".join(token.text for token in tokens[max(first, 0) : after])
+        if first >= 0 and words in lexicon.numbers:
+            at, value = first, lexicon.numbers[words]
+            break
+    if lexicon.group("page").before(tokens, at - 1):
+        return Mention(at, after, value, "word", spelled=True)
+    return Mention(at, after, None, "vague", stands.UNSURE, maybe=(value,), spelled=True)
+
+
+def _value_of(
+    tokens: Sequence[Token], end: int, joined: str, lexicon: Lexicon
+) -> tuple[int, int, bool] | None:
+    """The token after a number that ends at `end`, its value, and whether it is an ordinal.
+
+    What is a slip for both is an ordinal before a page word: "thirty-eigth page".
+    """
+    number, ordinal = lexicon.numbers.get(joined), lexicon.ordinals.get(joined)
+    if ordinal is not None and (number is None or lexicon.group("page").after(tokens, end + 1)):
+        return end + 1, ordinal, True
+    return None if number is None else (end + 1, number, False)
 
 
 def _first_of_two(tokens: Sequence[Token], at: int, after: int, lexicon: Lexicon) -> int:

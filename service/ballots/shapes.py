@@ -31,7 +31,7 @@ def judge_shape(scene: Scene, mention: Mention) -> None:
         return
     judges = {
         "range": _range, "fraction": _fraction, "sum": _sum, "size": _size,
-        "decimal": _decimal, "broken": _broken, "kind": _decade,
+        "score": _score, "decimal": _decimal, "broken": _broken, "kind": _decade,
     }  # fmt: skip
     judge_one = judges.get(mention.shape)
     if judge_one is not None:
@@ -76,6 +76,15 @@ def _fraction(scene: Scene, mention: Mention, *, cued: bool) -> None:
         _placed(mention, "out of all pages", top)
     else:
         _placed(mention, SEVERAL, *values)
+
+
+def _score(scene: Scene, mention: Mention, *, cued: bool) -> None:
+    """As in "we won 3:1"; "page 4:2" may be 4, 2 or 42."""
+    left, right = mention.maybe[0], mention.maybe[1]
+    if cued or not scene.word_count():
+        _placed(mention, "digits parted by a colon", left, right, left * 10 + right)
+    else:
+        _other(mention, "a score")
 
 
 def _sum(scene: Scene, mention: Mention, *, cued: bool) -> None:

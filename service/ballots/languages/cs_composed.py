@@ -17,6 +17,7 @@ _OTHERS = "* | * *"
 _ABOVE = "výše | nahoře | nade mnou | přede mnou | nad tím"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "again": phrases("zase | zas | znovu"),
     "named_before": phrases("souhlasím s | souhlasim s | souhlas s"),
     "answered": phrases("""
         pokud ano | jestli ano | když ano | v tom případě | pokud ne | jestli ne | tak

@@ -16,6 +16,7 @@ _OTHERS = "* | * *"
 _ABOVE = "ovenfor | over mig | ovenover | herover | lige ovenfor | før mig | ovenfor mig"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "again": phrases("igen"),
     "named_before": phrases("enig i | enig med"),
     "answered": phrases("hvis ja | i så fald | hvis så | hvis ikke | ellers"),
     "today": phrases("i dag | idag"),

@@ -13,6 +13,24 @@ geburtsmonat | lieblingszahl
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "halving": phrases("hälfte von | die hälfte von"),
+    "any_of": phrases("irgendwas | irgendetwas | alles | irgendeine"),
+    "torn": phrases("""
+        schwanke | hin und her | unentschlossen | kann mich nicht entscheiden | entscheiden |
+        zögere | hänge
+        """),
+    "begun_after": phrases("""
+        anfängst | anfangt | beginnst | startest | loslegst | anfangen würdest | anfangen |
+        beginnen | starten | weitermachst
+        """),
+    "other_after": phrases("am abend | am tag | pro abend | pro tag | in der woche"),
+    "choice_after": phrases("""
+        entschieden | beschlossen | das steht fest | anfängst | anfangt | beginnst |
+        startest | loslegst | anfangen würdest
+        """),
+    "winning": phrases("gewinnt | siegt | hat gewonnen"),
+    "wondering": phrases("ob | was ich | wie | wo | wann"),
+    "again": phrases("schon wieder | wieder | nochmal | schon wieder die"),
     "named_before": phrases("""
         stimme | stimme der | stimme für der | einverstanden mit | einverstanden mit der |
         bin bei der | wäre bei der | schließe mich der | schließ mich der

@@ -14,16 +14,26 @@ _SAID = "είπε | λέει | διάλεξε | διαλέγει | ψήφισε 
 _THE = "το | τη | την | στο | στη | στην | του | της |"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "fillers": phrases("to | tin | ti | ton"),
+    "again": phrases("πάλι | ξανά"),
     "named_before": phrases("συμφωνώ με | συμφωνώ με το | συμφωνώ με τη | συμφωνώ με την"),
     "answered": phrases("αν ναι | αν ναι τότε | τότε | σε αυτή την περίπτωση | αν όχι"),
     "today": phrases("σήμερα"),
-    "everyday": phrases(
+    "everyday": phrases("""
+        ego | leo | kali | synexeia | kali synexeia | filakia | kalimera | kalispera |
+        efxaristo | parakalo | psifizo | thelo | selida | tin | apo
+        """)
+    + phrases(
         """
         thelo | einai | psifizo | psifos | kalispera | άλλαξε | άλλαξα |
         γράψε | συγγνώμη | εννοούσα | προτίμηση | πιασμένο | νομίζω
         """
     ),
-    "choice_before": each_of(
+    "choice_before": phrases("""
+        leo | ego leo | psifizo | psifizo to | psifizo tin | thelo | tha ithela | dialego |
+        protimo | pame | ksekina apo
+        """)
+    + each_of(
         "γράψε με | γράψτε με | βάλε με | βάλτε με | σημείωσέ με | υπολόγισέ με | γράψε μου",
         _THE + "| για | για το | για τη",
     )
@@ -47,9 +57,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + phrases(
         "αλλά εγώ | εγώ όμως | καλύτερα | κατά προτίμηση | ego leo | leo | thelo | psifizo | psifizo to | pame"
     ),
-    "choice_after": each_of(
-        "θα ήταν | είναι", "τέλειο | τέλεια | ωραίο | ωραία | καλό | υπέροχο | φανταστικό"
-    )
+    "choice_after": phrases("parakalo | s'efxaristo")
+    + each_of("θα ήταν | είναι", "τέλειο | τέλεια | ωραίο | ωραία | καλό | υπέροχο | φανταστικό")
     + phrases("parakalo | pls | plz"),
     "first_choice": phrases("πρώτη | κατά προτίμηση | καλύτερα"),
     "second_choice": phrases("δεύτερη | εναλλακτικά | ρεζέρβα"),
@@ -59,7 +68,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + phrases("αλλιώς | τρίτη | εναλλακτικά"),
     "correction": phrases("άλλαξα γνώμη | εννοούσα | λάθος | αντί για | ήθελα να πω | μετάνιωσα"),
     "neutral_before": phrases("εννοούσα | συγγνώμη | αλλιώς | άλλαξα γνώμη | # σε"),
-    "neutral_after": phrases("όχι # | όχι το # | σε # | με # | αντί #"),
+    "neutral_after": phrases("kali | synexeia | filakia | kalimera | efxaristo")
+    + phrases("όχι # | όχι το # | σε # | με # | αντί #"),
     "not_before": each_of("και όχι | όχι | αντί για | αντί | όχι πια", _THE),
     "own_voice": phrases("εγώ | αλλά εγώ | όμως εγώ"),
     "reported_before": phrases("μου είπαν | μου είπε | μου πρότειναν | άκουσα")

@@ -81,7 +81,10 @@ _PLAIN = Language(
         number's always been | number has to be | number of mine is
         """
     ),
-    not_before=phrases(en_choices.NOT_BEFORE) + en_composed.NEVER_CHOOSE + en_composed.THAN_DO,
+    not_before=phrases(en_choices.NOT_BEFORE)
+    + en_composed.ANY_BUT
+    + en_composed.NEVER_CHOOSE
+    + en_composed.THAN_DO,
     not_after=phrases(
         """
         is out | is off the table | no thanks | no thank you | would be awful | would be a mistake |
@@ -238,9 +241,12 @@ _PLAIN = Language(
         "right before | preceding | number before"
     ),
     doubtful=phrases("six | due | elf | once"),
-    withdrawn=phrases(en_choices.WITHDRAWN),
+    withdrawn=phrases(en_choices.WITHDRAWN) + en_composed.NO_VOTE_AFTER_ALL,
     abstaining=phrases(en_choices.ABSTAINING),
-    pointing=phrases(en_choices.POINTING) + en_composed.WHAT_OTHERS_SAID + en_composed.AGREED,
+    pointing=phrases(en_choices.POINTING)
+    + en_composed.WHAT_OTHERS_SAID
+    + en_composed.AGREED
+    + en_composed.COPIED,
     kinds=phrases(en_choices.KINDS) + en_composed.DECADES + en_composed.DECADES,
     first=phrases("first | 1st | very first"),
     last=phrases("last | final | very last"),

@@ -41,6 +41,11 @@ HIDDEN_ON = each_of(
     "what's | whats | what is | what lies | what hides | whatever's", "hiding | hidden |",
     "on | in | under | behind | beneath",
 )  # fmt: skip
+ANY_BUT = each_of(
+    "anything | any page | any | any one | anywhere | whichever | whatever | wherever",
+    "you like | you want | you fancy | you wish | you please | you choose |",
+    "but | except | exept | excpet | accept | apart from | bar | besides | other than | save",
+)
 NEVER_CHOOSE = each_of(
     "not | don't | dont | do not | never | wouldn't | won't | can't | please don't | pls don't | "
     "don't you dare | dont you dare | do not you dare | never ever | don't ever | i'd never | "
@@ -60,6 +65,20 @@ AGREED = each_of(
     "going along with",
     "her | him | them | the lady | the gentleman | the person | the one | the comment | what | everyone | "
     "my friend | the last",
+)
+NO_VOTE_AFTER_ALL = each_of(
+    "scrap that | scratch that | forget that | forget it | changed my mind | change my mind | "
+    "i've changed my mind | ignore that | strike that | never mind | nevermind | cancel that",
+    ", | . | - | ; | and | so |",
+    "no vote | not voting | i'm not voting | im not voting | i won't vote | i'd rather not vote | "
+    "i'll sit this one out | not going to vote | i don't want to vote",
+)
+COPIED = each_of(
+    "copying | copy | following | follow",
+    "the",
+    "* |",
+    "lady | one | person | girl | woman | gentleman | commenter",
+    "above | before me | above me | before | further up | up there",
 )
 WHO_SAID = each_of(
     "who | whoever | that",

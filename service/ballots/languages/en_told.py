@@ -91,6 +91,36 @@ _DESCRIBED = (
 )
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "squaring": phrases("squared | the square of"),
+    "rooting": phrases("square root of | the root of | root of"),
+    "doubling": phrases("double | twice | two times | doubled"),
+    "halving": phrases("half of | half"),
+    "any_of": phrases("""
+        anything | something | somewhere | any page | any number | any | pages | numbers |
+        whatever | anywhere
+        """),
+    "torn": phrases("""
+        torn | stuck | can't decide | cant decide | cannot decide | can't choose |
+        cant choose | undecided | hesitating | wavering | dithering | toss up | tossing up |
+        i'm | can't pick | flip a coin | in two minds | tie
+        """),
+    "neutral_after": phrases("in my head"),
+    "soft_correction": phrases("""
+        there's only | theres only | there are only | there is only | only has | it only has |
+        only got | its only got | it's only got
+        """),
+    "winning": phrases("""
+        wins | won | wins it | won it | wins out | always wins | wins today | wins again
+        """),
+    "wondering": phrases("""
+        whether | what to | what i | what colour | what color | if the | if that | if it |
+        if it's | if i | if she | if he | how | when to | where | who | between tea |
+        which film | which tea | which mug | which colour | which color | which shade
+        """),
+    "sounded_before": phrases("""
+        me | love it | i love it | like it | i like it | want it | i want it | hate it
+        """),
+    "again": phrases("again | again then | again huh | again really | again lol"),
     "named_before": phrases("""
         agree with | agreed with | agreeing with | i agree with | in agreement with |
         if you did | if you stitched | if you picked | if you chose | if we did | if you do |

@@ -13,6 +13,14 @@ número de la suerte | aniversario | talla de zapato
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "halving": phrases("mitad de | la mitad de"),
+    "any_of": phrases("cualquiera | algo | cualquier página"),
+    "torn": phrases("dudo | indecisa | indeciso | dudando | decidirme | duda"),
+    "other_after": phrases("al día | por noche | por la noche"),
+    "choice_after": phrases("decidido | está decidido | es lo que hay"),
+    "winning": phrases("gana | ganó"),
+    "wondering": phrases("si el | si la | si es | qué hacer | cómo"),
+    "again": phrases("otra vez | de nuevo"),
     "named_before": phrases("""
         de acuerdo con | de acuerdo con la | de acuerdo con el | coincido con |
         coincido con la

@@ -14,6 +14,7 @@ _OTHERS = "* | * *"
 _ABOVE = "yllä | ylhäällä | ylempänä | edellä | ennen minua | yläpuolella"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "again": phrases("taas"),
     "named_before": phrases("samaa mieltä kuin"),
     "answered": phrases("jos on | jos niin | siinä tapauksessa | jos ei | jos kyllä"),
     "today": phrases("tänään"),

@@ -13,6 +13,18 @@ numéro de rue | numéro porte-bonheur | chiffre fétiche | jour de naissance
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "halving": phrases("moitié de | la moitié de"),
+    "any_of": phrases("tout ce qui est | n'importe quelle page | quelque chose"),
+    "torn": phrases("""
+        hésite | j'hésite | hesite | balance | partagée | partagé | indécise | choisir
+        """),
+    "other_after": phrases("par soir | par jour | par semaine | le soir"),
+    "choice_after": phrases(
+        "c'est décidé | c'est choisi | décidé | c'est tout vu | c'est mon choix"
+    ),
+    "winning": phrases("gagne | l'emporte | a gagné"),
+    "wondering": phrases("si le | si la | si c'est | si je | quoi | comment"),
+    "again": phrases("encore | encore une fois | toujours"),
     "named_before": phrases("d'accord avec | d'accord avec la | d'accord pour la | comme la"),
     "answered": phrases("si oui | dans ce cas | si c'est le cas | sinon | si non | alors"),
     "today": phrases("aujourd'hui | demain"),

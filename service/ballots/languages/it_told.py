@@ -13,6 +13,14 @@ anniversario | numero di casa
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "halving": phrases("metà di | la metà di"),
+    "any_of": phrases("qualsiasi | qualcosa | qualunque"),
+    "torn": phrases("indecisa | indeciso | dubbio | combattuta | scegliere"),
+    "other_after": phrases("al giorno | a sera | la sera"),
+    "choice_after": phrases("deciso | è deciso | ho deciso"),
+    "winning": phrases("vince | ha vinto"),
+    "wondering": phrases("se il | se la | se è | cosa | come"),
+    "again": phrases("ancora | di nuovo | un'altra volta"),
     "named_before": phrases("""
         d'accordo con | concordo con | concordo con la | concordo con il | d'accordo con la |
         d'accordo con il

@@ -13,6 +13,24 @@ geluksnummer | geboortedag
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "halving": phrases("helft van | de helft van"),
+    "any_of": phrases("iets | alles"),
+    "torn": phrases("twijfel | twijfelen | kiezen | verdeeld"),
+    "begun_after": phrases("""
+        begint | start | zou beginnen | mag beginnen | gaat beginnen | beginnen |
+        zou starten | starten
+        """),
+    "other_after": phrases("per avond | op een avond | per dag"),
+    "second": phrases("""
+        als die weg is | als die al weg is | als die bezet is | als die al bezet is |
+        als die al gekozen is | als die er niet meer is
+        """),
+    "choice_after": phrases("""
+        besloten | staat vast | begint | start | zou beginnen | mag beginnen | gaat beginnen
+        """),
+    "winning": phrases("wint | heeft gewonnen"),
+    "wondering": phrases("of het | of die | of dat | of ik | wat ik | hoe"),
+    "again": phrases("weer | alweer | nog een keer"),
     "named_before": phrases("eens met | mee eens met | het eens met"),
     "answered": phrases("""
         zo ja | zo ja dan | in dat geval | als dat zo is | zo niet | zo niet dan | dan |
@@ -29,7 +47,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         """
     ),
     "turning": phrases("maar | nou ja | ach | toch | dan maar | in ieder geval"),
-    "reported_before": each_of(
+    "reported_before": phrases("""
+        eerst dacht ik | eerst wilde ik | dacht ik eerst | eerst dacht ik aan | dacht ik aan |
+        wilde ik eerst
+        """)
+    + each_of(
         "vriendinnen | vrienden | dochters | jullie | ze | zij | kinderen",
         "zeiden | zeggen | kozen | hebben | stemden",
         "gezegd | gekozen |",
@@ -41,7 +63,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("gezegd | gekozen | gestemd | genomen", "maar | als"),
     "it_is": phrases("het is | is het | het was | het zijn"),
     "weather": phrases("hier | buiten | graden | in de schaduw | bij ons | in huis"),
-    "other_before": phrases("""
+    "other_before": each_of(
+        "dochter | zoon | kleindochter | kleinzoon | kleinkind | nichtje | neefje | nicht | neef | kind | meisje | jongen | man | vrouw | moeder | oma | opa | zus | broer",
+        "van",
+    )
+    + phrases("""
         sinds ik | toen ik | nu ben ik | ben ik | ben ik nu | was ik | word ik | werd ik |
         toen was ik
         """)

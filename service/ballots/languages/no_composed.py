@@ -16,6 +16,7 @@ _OTHERS = "* | * *"
 _ABOVE = "over | over meg | ovenfor | rett over | før meg | her oppe | ovenfor meg"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "again": phrases("igjen"),
     "named_before": phrases("enig i | enig med"),
     "answered": phrases("hvis ja | i så fall | hvis så | hvis ikke | ellers"),
     "today": phrases("i dag | idag"),

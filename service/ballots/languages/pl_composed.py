@@ -17,6 +17,7 @@ _OTHERS = "* | * *"
 _ABOVE = "wyżej | powyżej | nade mną | u góry | przede mną | ponad mną"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "again": phrases("znowu | znów"),
     "named_before": phrases("zgadzam się z | zgadzam się na"),
     "answered": phrases("jeśli tak | jeśli tak to | w takim razie | jeśli nie | jeśli nie to"),
     "today": phrases("dziś | dzisiaj"),

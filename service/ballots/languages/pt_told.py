@@ -13,6 +13,18 @@ número da sorte | aniversário de casamento
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "halving": phrases("metade de"),
+    "any_of": phrases("qualquer | algo | qualquer página"),
+    "torn": phrases("dúvida | indecisa | indeciso | dividida | decidir"),
+    "other_after": phrases("por dia | por noite"),
+    "second": phrases("""
+        se já tiver dona | se já tiver dono | se já tiver | se já foi | se já tiver sido |
+        se já estiver | se essa já foi | se alguém já
+        """),
+    "choice_after": phrases("decidido | está decidido"),
+    "winning": phrases("ganha | vence | ganhou"),
+    "wondering": phrases("se o | se a | se é | o que | como"),
+    "again": phrases("de novo | outra vez | novamente"),
     "named_before": phrases("""
         concordo com | concordo com a | concordo com o | de acordo com a | de acordo com o
         """),

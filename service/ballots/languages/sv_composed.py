@@ -17,6 +17,7 @@ _OTHERS = "* | * *"
 _ABOVE = "ovan | ovanför | ovanför mig | här ovanför | över mig | innan | före mig | här uppe"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "again": phrases("igen"),
     "named_before": phrases("håller med om | instämmer med | håller med"),
     "answered": phrases("om så | i så fall | om ja | annars | om inte"),
     "today": phrases("idag | i dag"),

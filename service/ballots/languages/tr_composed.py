@@ -22,6 +22,7 @@ _ONE_OF_A_DECADE = " | ".join(
 )
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "again": phrases("yine | gene"),
     "counting_pages": phrases("sayfa | sayfalık | sayfa mı"),
     "answered": phrases("öyleyse | evetse | o zaman | eğer öyleyse | eğer evet ise"),
     "today": phrases("bugün"),
