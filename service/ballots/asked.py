@@ -61,7 +61,8 @@ def _is_met_again(scene: Scene, mention: Mention) -> bool:
 
 def hangs_on_an_answer(scene: Scene, mentions: list[Mention], at: int) -> bool:
     """As in "Is 12 gone? If so 15": what is asked before decides."""
-    if not at or mentions[at - 1].standing != stands.ASKED:
+    told = next((one for one in reversed(mentions[:at]) if one.standing >= stands.ASKED), None)
+    if told is None or told.standing != stands.ASKED:
         return False
     near = mentions[at].first - 1
     while near > 0 and (
@@ -72,8 +73,8 @@ def hangs_on_an_answer(scene: Scene, mentions: list[Mention], at: int) -> bool:
         )
     ):
         near -= 1
-    return scene.lexicon.group("answered").before(scene.tokens, near) > 0 and scene.is_question(
-        mentions[at - 1].first
+    return scene.lexicon.group("answered").before(scene.tokens, near) > 0 and (
+        told.depends or scene.is_question(told.first)
     )
 
 

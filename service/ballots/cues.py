@@ -112,6 +112,8 @@ def page_said(case: Case) -> Verdict:
     if case.after.group == "reported_after":
         case.mention.reported = True
         return stands.ASKED, SAID_BY
+    if case.scene.begins("finished", case.mention.after) and case.before.group != "choice_before":
+        return stands.ASKED, "a page that is done, perhaps of the writer's own piece"
     if here and case.after.group != "choice_after" and not _votes(case):
         return stands.UNSURE, "a page, perhaps only talked about"
     return stands.CUED, "a page word before it"

@@ -30,6 +30,7 @@ OF_OTHERS = frozenset(
 SOMEBODYS_AGE = "somebody's age, or how many they are"
 #: In a comment of more words "more than 40" talks of something.
 _FEW = 8
+_BOTH = frozenset("both beide beiden entrambe entrambi ambas ambos".split())
 _ALL = frozenset({"all", "both"})
 #: Among so many words dozens are no page.
 _DOZEN_TALK = 4
@@ -151,6 +152,8 @@ def belongs(case: Case) -> Verdict:
         return stands.ASKED, "an age or a birthday, perhaps not a page"
     if case.before.group == "other_before" and is_of_own_piece(case.scene, case.mention):
         return stands.OTHER, BELONGS
+    if case.before.group == "other_before" and _is_one_of_two(case):
+        return None
     if case.before.group in {"other_before", "labels"}:
         start, _ = case.scene.sentence(case.mention.first)
         if start == case.before.phrase and case.scene.begins("asking", start) and case.value > 3:
@@ -159,11 +162,20 @@ def belongs(case: Case) -> Verdict:
     return None
 
 
+def _is_one_of_two(case: Case) -> bool:
+    """As in "I love both 11 and 40"."""
+    scene, behind = case.scene, case.mention.after
+    joined = scene.begins("also", behind) == 1 and scene.kinds[behind + 1 : behind + 2] == [DIGITS]
+    return joined and word_at(scene, case.before.phrase) in _BOTH
+
+
 def named_only(case: Case) -> Verdict:
     """As in "I agree with 12", "imagine if you did 12": named, and not plainly chosen."""
-    return (
-        (stands.ASKED, "named, perhaps not chosen") if case.before.group == "named_before" else None
-    )
+    if case.before.group != "named_before":
+        return None
+    if case.value == 1 and case.mention.spelled and not case.cued:
+        return stands.OTHER, THE_WORD  # "agree with this one"
+    return stands.ASKED, "named, perhaps not chosen"
 
 
 def somebody_elses(case: Case) -> Verdict:

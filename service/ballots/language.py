@@ -231,6 +231,8 @@ class Language:
     own_piece: tuple[Phrase, ...] = ()
     #: single words by which the writer says how far she is: "still", "stuck", "i'm".
     whereabouts: tuple[Phrase, ...] = ()
+    #: right behind a page that is done: "page 5 done".
+    finished: tuple[Phrase, ...] = ()
     #: what may stand between a number and the things it counts: "12 lovely skeins".
     describing: tuple[Phrase, ...] = ()
     #: between two lengths: "24 by 18"; before the reason for a choice: "8 because there are 8 of us".

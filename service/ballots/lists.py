@@ -195,10 +195,12 @@ def _go_on_counting(scene: Scene, mentions: list[Mention]) -> None:
         )
         if not (begins and start <= left.first and right.after < end) or right.cued_by_page:
             continue
-        told = scene.begins("weak_before", right.after) > 0
+        placed = scene.begins("weak_before", right.after) or scene.begins("part_of", right.after)
+        told = placed > 0 or right.standing == stands.UNSURE
         told = told and scene.lexicon.after(scene.tokens, right.after)[1] <= 1
         of_them = right.family and (right.value or 0) <= (left.value or 0)  # "3 kids, 2 asleep"
-        if stands.ASKED <= right.standing <= stands.ALONE and (told or of_them):
+        most = stands.CUED if placed else stands.ALONE
+        if stands.ASKED <= right.standing <= most and (told or of_them):
             right.standing, right.rule = stands.OTHER, left.rule
 
 

@@ -187,6 +187,8 @@ def _end(scene: Scene, at: int) -> Mention | None:
         if not step:
             continue
         page = scene.begins("page", at + step)
+        if not page and scene.lexicon.group("owning").before(scene.tokens, at - 1):
+            continue  # "at 58 I do my last"
         before = read_before(scene, at)
         if not page and before.group == "not_before" and scene.tokens[at + step : at + step + 1]:
             page = int(scene.tokens[at + step].text in {"one", "1"})

@@ -11,6 +11,7 @@ from service.ballots.lexicon import bits_of
 from service.ballots.mention import Mention
 from service.ballots.scanning import SOFT
 from service.ballots.scene import Scene
+from service.ballots.surroundings import is_of_own_piece
 
 #: Without a word of this, no page follows on another.
 FOLLOWING = bits_of("second")
@@ -24,7 +25,7 @@ def tell_progress(scene: Scene, mentions: list[Mention]) -> None:
             continue
         if not _follows(scene, left, right):
             continue
-        goes_on = any(_is_own(one) for one in mentions[at + 2 :])
+        goes_on = any(_is_own(one) or is_of_own_piece(scene, one) for one in mentions[at + 2 :])
         right.standing = stands.OTHER if goes_on or right.standing < stands.ALONE else stands.ASKED
         right.rule = OWN_PIECE
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from service.ballots import stands
 from service.ballots.beside import read_before
 from service.ballots.mention import Mention
-from service.ballots.numerals import ROMANS, roman_value
+from service.ballots.numerals import LOWER, ROMANS, roman_value
 from service.ballots.scanning import DIGITS, WORD
 from service.ballots.scene import Scene
 
@@ -28,8 +28,9 @@ def roman_at(scene: Scene, at: int) -> Mention | None:
     written = scene.text[start:end]
     words = scene.word_count()
     chosen = before.group == "choice_before" or scene.begins("choice_after", at + 1)
-    bare = words == 1 or chosen or _is_apart(scene, at, value)
-    if len(token.text) > 1 and written.isupper() and bare:
+    bare = words == 1 or (chosen and 1 <= value <= scene.last_page) or _is_apart(scene, at, value)
+    alone = words == 1 and len(token.text) >= LOWER and set(token.text) != {"x"}
+    if len(token.text) > 1 and (written.isupper() or alone) and bare:
         return Mention(at, at + 1, None, "roman", stands.PLACED, "a bare roman numeral",
                        scene.on_chart((value,)))  # fmt: skip
     return None

@@ -13,6 +13,8 @@ from service.ballots.surroundings import is_alone
 #: As in "it's 9.30": no choice, where more is said.
 _CLOCK = re.compile(r"(?:[01]?\d|2[0-3])\.[0-5]\d")
 _FEW = 4
+#: Among so many words "3-1" is a score.
+_TALK = 3
 SEVERAL = "several pages, and none is preferred"
 
 
@@ -21,6 +23,9 @@ def judge_shape(scene: Scene, mention: Mention) -> None:
     before = read_before(scene, mention.first)
     after = read_after(scene, mention.after)
     cued = before.page or before.group == "choice_before" or after.group == "choice_after"
+    if mention.shape == "score":
+        _score(scene, mention, cued=before.page or before.group == "choice_before")
+        return
     counts = after.group == "other_after" and " " in scene.tokens[mention.first].text
     if mention.shape == "range" and counts and (before.page or before.group == "choice_before"):
         _placed(mention, "a page and a count", mention.maybe[0])
@@ -31,7 +36,7 @@ def judge_shape(scene: Scene, mention: Mention) -> None:
         return
     judges = {
         "range": _range, "fraction": _fraction, "sum": _sum, "size": _size,
-        "score": _score, "decimal": _decimal, "broken": _broken, "kind": _decade,
+        "decimal": _decimal, "broken": _broken, "kind": _decade,
     }  # fmt: skip
     judge_one = judges.get(mention.shape)
     if judge_one is not None:
@@ -50,7 +55,7 @@ def _range(scene: Scene, mention: Mention, *, cued: bool) -> None:
     low, high = mention.maybe[0], mention.maybe[1]
     if low <= 1 and high == scene.last_page:
         _other(mention, "the question's own numbers said back")
-    elif not cued and high < low < 10 and scene.word_count() > _FEW:
+    elif not cued and high < low < 10 and scene.word_count() >= _TALK:
         _other(mention, "a score")
     elif cued and low < 10 and high < 10 and (high < low or high == low + 1):
         _placed(mention, "digits parted by a dash", low, high, low * 10 + high)

@@ -10,6 +10,9 @@ from service.ballots.surroundings import word_at
 
 #: What "too" sounds like.
 TOO = 2
+_MUCH = frozenset({"much", "many"})
+#: Written for "to" and "for".
+_LETTERS = frozenset({"2", "4"})
 
 
 def misheard(case: Case) -> Verdict:
@@ -57,11 +60,16 @@ def _is_written_for_too(case: Case) -> bool:
     step = scene.begins("sounded_too", behind) if case.value == TOO else 0
     if not step or scene.lexicon.after(scene.tokens, behind)[1] > step:
         return False
-    ends = not word_at(scene, behind + step) and scene.kinds[behind + step : behind + step + 1] != [
-        DIGITS
-    ]
+    numbered = scene.kinds[behind + step : behind + step + 1] == [DIGITS]
+    # "2 excited 2 sleep"
+    ends = (
+        scene.tokens[behind + step].text in _LETTERS
+        if numbered
+        else not word_at(scene, behind + step)
+    )
     return (
         ends
+        or word_at(scene, behind) in _MUCH
         or bool(word_at(scene, case.mention.first - 1))
         or scene.has("digit_words", 0, len(scene.tokens))
     )

@@ -114,6 +114,8 @@ def counts_what_follows(scene: Scene, after: Beside) -> bool:
         if not word:
             return False
         group, _ = scene.lexicon.after(scene.tokens, at + step)
+        if not step and scene.begins("being", at):
+            return False  # "20 and 30 are gorgeous colours"
         if group == "other_after":
             return True
         known = group not in {"", "weak_after"} and not scene.begins("describing", at + step)

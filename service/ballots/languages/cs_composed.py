@@ -17,9 +17,11 @@ _OTHERS = "* | * *"
 _ABOVE = "výše | nahoře | nade mnou | přede mnou | nad tím"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "counting_pages": phrases("strany | stran | stránky | stránek"),
     "again": phrases("zase | zas | znovu"),
     "named_before": phrases("souhlasím s | souhlasim s | souhlas s"),
-    "answered": phrases("""
+    "answered": phrases("jinak")
+    + phrases("""
         pokud ano | jestli ano | když ano | v tom případě | pokud ne | jestli ne | tak
         """),
     "today": phrases("dnes"),

@@ -20,7 +20,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "named_before": phrases("enig i | enig med"),
     "answered": phrases("hvis ja | i så fald | hvis så | hvis ikke | ellers"),
     "today": phrases("i dag | idag"),
-    "everyday": phrases(
+    "everyday": phrases("stemme | stemmer")
+    + phrases(
         "mor | skrev | sad | oppe | kl | færdig | færdigt | dejlig | flot | hvor | jeg | har | mens | også | bare | mig | dig | ufærdige | liggende | alder | halvdelen | optaget | taget | ledig | kroner | samme | som | sæt | skriv | byt | ændrer | hellere | undskyld | fortrød | gik | vandt | broderer | alt"
     ),
     "neutral_before": phrases("# mod | # til | # med"),

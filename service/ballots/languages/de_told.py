@@ -13,6 +13,7 @@ geburtsmonat | lieblingszahl
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "finished": phrases("fertig | geschafft | erledigt | ist fertig"),
     "halving": phrases("hälfte von | die hälfte von"),
     "any_of": phrases("irgendwas | irgendetwas | alles | irgendeine"),
     "torn": phrases("""
@@ -35,7 +36,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         stimme | stimme der | stimme für der | einverstanden mit | einverstanden mit der |
         bin bei der | wäre bei der | schließe mich der | schließ mich der
         """),
-    "answered": phrases("""
+    "answered": phrases("sonst | ansonsten")
+    + phrases("""
         wenn ja | falls ja | wenn ja dann | falls ja dann | wenn nicht | falls nicht |
         in dem fall | in diesem fall | dann
         """),
@@ -60,6 +62,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "it_is": phrases("es sind | es ist | es hat | wir haben | es waren | sind es"),
     "weather": phrases("hier | draußen | im schatten | grad | bei uns"),
     "other_before": phrases("""
+        angefangen, jetzt | angefangen und jetzt | angefangen, heute | angefangen, nun |
+        gelernt, jetzt | gelernt und jetzt
+        """)
+    + phrases("""
         seit ich | als ich | jetzt bin ich | nun bin ich | heute bin ich | bin ich |
         bin ich jetzt | damals war ich | da war ich | werde ich | war ich
         """)
@@ -131,7 +137,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "mit der | mit dem | mit den | wo die | wo der | wo das | wo man | auf der | mit so | neben der eule",
     ),
     "because": phrases("weil | da | denn | wegen"),
-    "abstaining": phrases(
+    "abstaining": phrases("entscheide du | entscheid du | du musst entscheiden")
+    + phrases(
         "aber ich weiß nicht | aber weiß nicht | aber bin nicht sicher | aber ich bin nicht sicher | aber keine ahnung | bin noch unsicher | bin unsicher | ich schwanke noch | kann mich nicht entscheiden | weiß nicht recht | noch am überlegen | ich überlege noch"
     ),
     "asked_plainly": phrases(

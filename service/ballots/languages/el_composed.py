@@ -17,7 +17,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "fillers": phrases("to | tin | ti | ton"),
     "again": phrases("πάλι | ξανά"),
     "named_before": phrases("συμφωνώ με | συμφωνώ με το | συμφωνώ με τη | συμφωνώ με την"),
-    "answered": phrases("αν ναι | αν ναι τότε | τότε | σε αυτή την περίπτωση | αν όχι"),
+    "answered": phrases("αλλιώς")
+    + phrases("αν ναι | αν ναι τότε | τότε | σε αυτή την περίπτωση | αν όχι"),
     "today": phrases("σήμερα"),
     "everyday": phrases("""
         ego | leo | kali | synexeia | kali synexeia | filakia | kalimera | kalispera |
@@ -90,7 +91,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     )
     + each_of("ό , τι | ότι | όπως | αυτό που", _SAID, "η | ο | η * |", "* |")
     + phrases("η ηλικία μου | τα γενέθλιά μου | η γιορτή μου | η χρονιά που γεννήθηκα | όσο είμαι"),
-    "withdrawn": each_of(
+    "withdrawn": phrases("""
+        μην μετρήσεις την ψήφο μου | μη μετράς την ψήφο μου | μην μετρήσεις |
+        μην τη μετρήσεις | μην μετράς την ψήφο μου
+        """)
+    + each_of(
         "αποσύρω | σβήστε | σβήσε | ακυρώστε | ακύρωσε | μη μετρήσετε | μην υπολογίσετε | διαγράψτε | αγνοήστε",
         "την | τη |",
         "ψήφο | επιλογή | ψήφος",

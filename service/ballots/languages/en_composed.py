@@ -116,6 +116,11 @@ IF_YOU_DID = each_of(
     "did | stitched | chose | picked | started | started on | started with | started at | "
     "began with | went with | went for | do | stitch | choose | pick | start on | start with | go with",
 )
+DAY_WITH = each_of(
+    "make my | made my | making my",
+    "day | week | month | year | morning | evening | weekend | christmas | birthday",
+    "with | by doing | by picking | by choosing | by stitching | and do | and pick | and choose",
+) + phrases("please me more than | like nothing more than | love nothing more than | nothing beats")
 GLAD_OF = each_of(
     "be | i'm | i am | i'd be | we'd be |",
     "glad of | grateful for | thankful for | thrilled with | over the moon with | tickled pink with | "
@@ -174,7 +179,8 @@ VOTED_BEFORE = each_of(
 )
 LOVE_IT_IF = each_of(
     "love it if | thrilled if | happy if | chuffed if | nice if | great if | lovely if | cool if | glad if | "
-    "delighted if | my day if | made up if | ace if | brilliant if",
+    "delighted if | my day if | made up if | ace if | brilliant if | over the moon if | up no end if | "
+    "grateful if | ecstatic if | pleased if | tickled if",
     "you did | we did | you stitched | you picked | you chose | it was | it were | we saw | you'd do | it's |",
 )
 HAD_MY_VOTE = each_of(
@@ -228,7 +234,7 @@ SAYINGS = (
         first name | last name | round the corner | around the corner | just around the corner |
         in the middle of | in the corner of my eye | corner shop | right now | right away | top notch |
         two cents | 2 cents | two pence | 2p worth | one two three | in one go | in two minds | of two minds |
-        five minutes | two minutes | one and only | the one and only | number one fan | no 1 fan
+        five minutes | two minutes | 4 ever | 4 eva | 4 real | 4 u | 2 u | 2 die for | 2 die 4 | 2 be honest | 2 b honest | one and only | the one and only | number one fan | no 1 fan
         """
     )
 )

@@ -91,6 +91,23 @@ _DESCRIBED = (
 )
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "abstaining": phrases("""
+        you'll have to be the judge | you be the judge | you're the judge | you settle it |
+        settle it for us | you decide between
+        """),
+    "other_before": phrases("at #, now | at # and now | at # and at | aged #, now"),
+    "ages": phrases("""
+        learnt at | learned at | taught me at | learnt stitching at | started stitching at |
+        started at | began at | began stitching at
+        """),
+    "sounded_after": phrases("""
+        sleep | eat | wait | stop | start | finish | come | think | learn | try | buy | use |
+        hug | cry | bed | school | church | talk | comment | type | read | real
+        """),
+    "finished": phrases("""
+        done | finished | completed | stitched | complete | is done | is finished | all done |
+        half done | half | nearly done | almost done
+        """),
     "squaring": phrases("squared | the square of"),
     "rooting": phrases("square root of | the root of | root of"),
     "doubling": phrases("double | twice | two times | doubled"),
@@ -126,7 +143,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         if you did | if you stitched | if you picked | if you chose | if we did | if you do |
         if you'd done | if you had done | as well as | siding with | on the same page as
         """),
-    "answered": phrases("""
+    "answered": phrases("otherwise | or else")
+    + phrases("""
         if so | if yes | if it is | if it has | if that's the case | if that is the case |
         in that case | if that's so | if gone | if taken | if it's gone | if it's taken |
         if not | if no | if not then | if so then | then | if it isn't | if it hasn't

@@ -13,6 +13,7 @@ número de la suerte | aniversario | talla de zapato
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "finished": phrases("terminada | hecha | lista | acabada"),
     "halving": phrases("mitad de | la mitad de"),
     "any_of": phrases("cualquiera | algo | cualquier página"),
     "torn": phrases("dudo | indecisa | indeciso | dudando | decidirme | duda"),
@@ -127,7 +128,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     ),
     "because": phrases("porque | pq | xq | ya que"),
     "asking": phrases("alguien | alguno | alguna | quién"),
-    "abstaining": phrases(
+    "abstaining": phrases("decide tú | tú decides | desempata | tú dirás")
+    + phrases(
         "pero no sé | pero no lo sé | pero no estoy segura | pero ni idea | no me decido | no sé aún | todavía dudo | estoy dudando | no estoy segura | no lo tengo claro | aún no sé | la que tú quieras | lo que quieras"
     ),
     "asked_plainly": phrases(

@@ -13,6 +13,7 @@ numéro de rue | numéro porte-bonheur | chiffre fétiche | jour de naissance
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "finished": phrases("finie | fini | terminée | terminé | faite"),
     "halving": phrases("moitié de | la moitié de"),
     "any_of": phrases("tout ce qui est | n'importe quelle page | quelque chose"),
     "torn": phrases("""
@@ -129,7 +130,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "asked_later": phrases(
         "c'est libre | c'est pris | elle est libre | elle est prise | c'est encore libre | c'est déjà pris | elle est dispo | c'est dispo"
     ),
-    "abstaining": phrases(
+    "abstaining": phrases("""
+        à toi de trancher | à toi de décider | à toi de choisir | tranche pour nous |
+        départage nous | départagez nous
+        """)
+    + phrases(
         "mais je ne sais pas | mais je sais pas | mais je sais pas trop | mais pas sûre | mais bon je sais pas | j'hésite | j'hésite encore | je ne sais pas encore | pas sûre | pas encore décidée | je n'arrive pas à choisir | n'arrive pas à me décider"
     ),
     "neutral_after": phrases("pile | pile poil | tout rond | tout pile"),

@@ -13,6 +13,7 @@ anniversario | numero di casa
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "finished": phrases("finita | fatta | completata"),
     "halving": phrases("metà di | la metà di"),
     "any_of": phrases("qualsiasi | qualcosa | qualunque"),
     "torn": phrases("indecisa | indeciso | dubbio | combattuta | scegliere"),
@@ -25,7 +26,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         d'accordo con | concordo con | concordo con la | concordo con il | d'accordo con la |
         d'accordo con il
         """),
-    "answered": phrases("se sì | in tal caso | in quel caso | se è così | se no | allora"),
+    "answered": phrases("altrimenti | sennò")
+    + phrases("se sì | in tal caso | in quel caso | se è così | se no | allora"),
     "today": phrases("oggi | domani"),
     "wishing": each_of("se", "solo | io |", "potessi | fossi | avessi | osassi")
     + phrases(
@@ -101,7 +103,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "con il | con la | con i | con l' | dove c'è | dove sta | che ha | del | della | col",
     ),
     "because": phrases("perché | perche | xké | xche | siccome | dato che"),
-    "abstaining": phrases(
+    "abstaining": phrases("decidi tu | scegli tu | fai tu da giudice")
+    + phrases(
         "ma non so | ma non lo so | ma non sono sicura | ma boh | non so decidere | non so decidermi | sono indecisa | sono indeciso | non sono sicura | ci penso ancora | non riesco a decidere | sto ancora pensando"
     ),
     "asked_plainly": phrases(

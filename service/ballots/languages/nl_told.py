@@ -13,6 +13,7 @@ geluksnummer | geboortedag
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "finished": phrases("klaar | af | gedaan | is af | is klaar"),
     "halving": phrases("helft van | de helft van"),
     "any_of": phrases("iets | alles"),
     "torn": phrases("twijfel | twijfelen | kiezen | verdeeld"),
@@ -32,7 +33,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "wondering": phrases("of het | of die | of dat | of ik | wat ik | hoe"),
     "again": phrases("weer | alweer | nog een keer"),
     "named_before": phrases("eens met | mee eens met | het eens met"),
-    "answered": phrases("""
+    "answered": phrases("anders")
+    + phrases("""
         zo ja | zo ja dan | in dat geval | als dat zo is | zo niet | zo niet dan | dan |
         indien ja
         """),
@@ -63,7 +65,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("gezegd | gekozen | gestemd | genomen", "maar | als"),
     "it_is": phrases("het is | is het | het was | het zijn"),
     "weather": phrases("hier | buiten | graden | in de schaduw | bij ons | in huis"),
-    "other_before": each_of(
+    "other_before": phrases("begonnen, nu | begonnen en nu | geleerd, nu | geleerd en nu")
+    + each_of(
         "dochter | zoon | kleindochter | kleinzoon | kleinkind | nichtje | neefje | nicht | neef | kind | meisje | jongen | man | vrouw | moeder | oma | opa | zus | broer",
         "van",
     )
@@ -126,7 +129,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "precies het midden | het midden | exact het midden | het exacte midden | midden"
     ),
     "because": phrases("want | omdat | vanwege"),
-    "abstaining": phrases(
+    "abstaining": phrases("beslis jij | jij mag beslissen | hak jij de knoop door")
+    + phrases(
         "maar ik weet het niet | maar weet niet | maar ik weet niet | maar niet zeker | ik twijfel | twijfel nog | weet het nog niet | kan niet kiezen | nog niet zeker | ik denk nog na"
     ),
     "asked_plainly": phrases(

@@ -20,11 +20,13 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "named_before": phrases("enig i | enig med"),
     "answered": phrases("hvis ja | i så fall | hvis så | hvis ikke | ellers"),
     "today": phrases("i dag | idag"),
-    "everyday": phrases(
+    "everyday": phrases("stemmen | min | går | stemme | stemmer")
+    + phrases(
         "mamma | pappa | skrev | satt | oppe | kl | ferdig | herlig | jeg | har | mens | også | bare | dere | deg | meg | ganske | kjempefin | nydelig | alderen | halvparten | opptatt | tatt | ledig | ganger | dama | kroner | samme | som | min | sett | skriv | bytt | endrer | heller | enn | beklager | ombestemte | gikk | vant | broderer | alt | mitt"
     ),
     "neutral_before": phrases("# mot | # til | # med"),
-    "choice_before": phrases("det får bli | får bli | men jeg | men jeg vil | selv")
+    "choice_before": phrases("stemmen min går til | stemmen går til | min stemme går til")
+    + phrases("det får bli | får bli | men jeg | men jeg vil | selv")
     + each_of(
         "skriv | sett | noter | tell",
         "meg | oss | stemmen min | navnet mitt",

@@ -17,9 +17,11 @@ _OTHERS = "* | * *"
 _ABOVE = "wyżej | powyżej | nade mną | u góry | przede mną | ponad mną"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "counting_pages": phrases("strony | stron"),
     "again": phrases("znowu | znów"),
     "named_before": phrases("zgadzam się z | zgadzam się na"),
-    "answered": phrases("jeśli tak | jeśli tak to | w takim razie | jeśli nie | jeśli nie to"),
+    "answered": phrases("inaczej | w przeciwnym razie")
+    + phrases("jeśli tak | jeśli tak to | w takim razie | jeśli nie | jeśli nie to"),
     "today": phrases("dziś | dzisiaj"),
     "everyday": phrases(
         "zł | zapłaciłam | wzór | dole | górze | lewej | prawej | połowa | wygraliśmy | czterdziesta | zapisz | dopisz | zamień | zmieniam | byłaby | haftuję | haftujesz | kanwie | przeszłam | najpierw | możesz | stawiam"

@@ -13,6 +13,7 @@ número da sorte | aniversário de casamento
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "finished": phrases("pronta | feita | terminada | concluída"),
     "halving": phrases("metade de"),
     "any_of": phrases("qualquer | algo | qualquer página"),
     "torn": phrases("dúvida | indecisa | indeciso | dividida | decidir"),
@@ -28,7 +29,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "named_before": phrases("""
         concordo com | concordo com a | concordo com o | de acordo com a | de acordo com o
         """),
-    "answered": phrases("se sim | nesse caso | se for | se não | então | se já foi"),
+    "answered": phrases("senão | caso contrário")
+    + phrases("se sim | nesse caso | se for | se não | então | se já foi"),
     "today": phrases("hoje | amanhã"),
     "wishing": each_of("se", "eu | a gente |", "pudesse | fosse | tivesse | desse | ousasse")
     + phrases(
@@ -126,7 +128,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     ),
     "not_after": phrases("não"),
     "because": phrases("porque | pq | já que | pois"),
-    "abstaining": phrases(
+    "abstaining": phrases("decide tu | decide você | você decide | desempata")
+    + phrases(
         "mas não sei | mas sei lá | mas não tenho certeza | não consigo decidir | estou em dúvida | ainda não sei | não tenho certeza | ainda estou pensando | o que você quiser | a que você quiser | qualquer uma serve"
     ),
     "asked_plainly": phrases(

@@ -18,7 +18,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "again": phrases("опять | снова"),
     "named_before": phrases("согласна с | согласен с | поддерживаю тех кто за"),
     "counting_pages": phrases("страницы | страниц | странички | страничек | листов | листа"),
-    "answered": phrases("если да | если да то | в таком случае | тогда | если нет | если нет то"),
+    "answered": phrases("иначе")
+    + phrases("если да | если да то | в таком случае | тогда | если нет | если нет то"),
     "today": phrases("сегодня"),
     "everyday": phrases(
         """

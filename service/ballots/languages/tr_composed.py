@@ -24,7 +24,8 @@ _ONE_OF_A_DECADE = " | ".join(
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "again": phrases("yine | gene"),
     "counting_pages": phrases("sayfa | sayfalık | sayfa mı"),
-    "answered": phrases("öyleyse | evetse | o zaman | eğer öyleyse | eğer evet ise"),
+    "answered": phrases("yoksa | değilse")
+    + phrases("öyleyse | evetse | o zaman | eğer öyleyse | eğer evet ise"),
     "today": phrases("bugün"),
     "kinds": phrases(_ONE_OF_A_DECADE),
     "everyday": phrases(
@@ -100,7 +101,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "li | lı | lu | lü | civarı | civarında | gibi | dolaylarında | küsur | ya yakın | e yakın"
     ),
     "other_before": phrases("görüşürüz") + phrases("yendik | yenildik | kazandık | dün"),
-    "other_after": phrases("""
+    "other_after": phrases("yaşımda | yaşındayken başladım | yaşında başladım")
+    + phrases("""
         yaşımdan | yaşımdan beri | yaşından | yaşından beri | yaşındaydım | yaşındayken |
         yaşımdayken | yaşıma kadar
         """)

@@ -18,7 +18,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "again": phrases("знову | знов"),
     "named_before": phrases("погоджуюсь з | погоджуюся з | згодна з | згоден з"),
     "counting_pages": phrases("сторінки | сторінок | сторіночки | сторіночок | аркушів"),
-    "answered": phrases("якщо так | якщо так то | у такому разі | тоді | якщо ні"),
+    "answered": phrases("інакше")
+    + phrases("якщо так | якщо так то | у такому разі | тоді | якщо ні"),
     "today": phrases("сьогодні"),
     "everyday": phrases(
         "storinka | storinku | bud | laska | budlaska | dyakuyu | holos | holosuyu | duzhe | bazhayu | vybyrayu"
