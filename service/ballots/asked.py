@@ -62,7 +62,7 @@ def _is_met_again(scene: Scene, mention: Mention) -> bool:
 def hangs_on_an_answer(scene: Scene, mentions: list[Mention], at: int) -> bool:
     """As in "Is 12 gone? If so 15": what is asked before decides."""
     told = next((one for one in reversed(mentions[:at]) if one.standing >= stands.ASKED), None)
-    if told is None or told.standing != stands.ASKED:
+    if told is None or told.standing != stands.ASKED or not scene.on_chart((told.value or 0,)):
         return False
     near = mentions[at].first - 1
     while near > 0 and (
@@ -88,6 +88,8 @@ def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
         head += 1
     if tokens[head].kind == DIGITS and head < mention.first:
         return False  # "5 is my third, 15 my second" asks nothing
+    if tokens[head].text == "why" and not scene.has("suggesting", start, mention.first):
+        return True  # "why are we all on 33"
     if scene.begins("asked_plainly", head):  # "is it page 3 that's got the castle on it"
         return not scene.has("suggesting", start, mention.first)
     asking = scene.lexicon.group("asking")

@@ -33,7 +33,7 @@ _SMALL = 12
 
 #: Words without one of which nothing of this kind is said.
 _SUMS = bits_of("times", "plus", "minus", "divided_by", "less_than")
-_SAID_BACK = bits_of("question_before")
+_SAID_BACK = bits_of("question_before", "being")
 _RANKS = bits_of("first_choice", "second_choice", "third_choice")
 
 

@@ -5,15 +5,13 @@ from __future__ import annotations
 from service.ballots import stands
 from service.ballots.case import Case, Verdict
 from service.ballots.scanning import DIGITS, SOFT, WORD
-from service.ballots.surroundings import is_a_date, is_a_smaller_unit, is_fabric, word_at
+from service.ballots.surroundings import NO_THINGS, is_a_date, is_a_smaller_unit, is_fabric, word_at
 
 COUNTS_FOLLOWING = "counts what follows"
 COUNTS_ELSE = "counts something else"
 MEASURED = "counts or measures something else"
 #: No chart has more pages; a number above is a year or a count.
 LARGEST = 999
-#: End like the things that are counted, and are none.
-_NO_THINGS = frozenset("always thanks cheers perhaps sometimes besides unless maybes".split())
 
 
 def tallied(case: Case) -> Verdict:
@@ -145,5 +143,5 @@ def counts_a_thing(case: Case) -> Verdict:
         and not word.endswith("ss")
     )
     if case.is_small_word and not case.cued and thing and not case.after.group:
-        return None if word in _NO_THINGS else (stands.OTHER, COUNTS_FOLLOWING)
+        return None if word in NO_THINGS else (stands.OTHER, COUNTS_FOLLOWING)
     return None

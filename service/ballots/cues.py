@@ -147,6 +147,10 @@ def number_said(case: Case) -> Verdict:
 def _is_a_rank(case: Case) -> bool:
     """As in "number one in four countries": the best of something, where more is said of it."""
     behind = case.scene.begins("weak_before", case.mention.after)
+    if case.value == 1 and not case.before.crossed and not case.after.group:
+        owner = case.scene.lexicon.group("owning").before(case.scene.tokens, case.mention.first - 2)
+        if owner and not case.scene.kinds[case.mention.after :].count(WORD):
+            return True  # "you are my number 1"
     return case.value == 1 and behind > 0 and case.after.group != "choice_after"
 
 
@@ -186,7 +190,9 @@ def in_the_open(case: Case) -> Verdict:
     """Nothing beside it decides: alone in its clause, or the only thing said."""
     if not (case.before.clear and case.after.clear):
         return None
-    if case.mention.spelled and case.value == 1 and not _is_a_number(case):
+    counted = case.mention.first > 0 and case.scene.kinds[case.mention.first - 1] == "ordinal"
+    word = counted or not _is_a_number(case)  # "the 33rd one"
+    if case.mention.spelled and case.value == 1 and word:
         return stands.OTHER, THE_WORD
     if is_alone(case.scene, case.mention) or _gives_a_reason(case):
         return stands.ALONE, "stands by itself"

@@ -20,6 +20,7 @@ from service.ballots.surroundings import (
 )
 from service.ballots.tellings import ENGLISH
 
+SAYING = "part of a saying"
 MAY_BE = "may be a choice, said in passing"
 RULED_OUT = "ruled out"
 BELONGS = "belongs to the words before it"
@@ -30,6 +31,7 @@ OF_OTHERS = frozenset(
 SOMEBODYS_AGE = "somebody's age, or how many they are"
 #: In a comment of more words "more than 40" talks of something.
 _FEW = 8
+_HIGHEST_MARK = 10
 _BOTH = frozenset("both beide beiden entrambe entrambi ambas ambos".split())
 _ALL = frozenset({"all", "both"})
 #: Among so many words dozens are no page.
@@ -48,7 +50,7 @@ def ruled_out(case: Case) -> Verdict:
 
 def part_of_a_saying(case: Case) -> Verdict:
     """As in "three cheers for", "forty winks"."""
-    return (stands.OTHER, "part of a saying") if in_a_saying(case.scene, case.mention) else None
+    return (stands.OTHER, SAYING) if in_a_saying(case.scene, case.mention) else None
 
 
 def written_with_o(case: Case) -> Verdict:
@@ -159,6 +161,15 @@ def belongs(case: Case) -> Verdict:
         if start == case.before.phrase and case.scene.begins("asking", start) and case.value > 3:
             return stands.UNSURE, "asked about, not chosen"
         return stands.OTHER, BELONGS
+    return None
+
+
+def rated(case: Case) -> Verdict:
+    """As in "that's a 10 from me": a mark, or a page."""
+    phrase = case.scene.lexicon.group("rated").before(case.scene.tokens, case.mention.first - 1)
+    known = case.cued or case.before.group == "other_before"
+    if phrase and case.value <= _HIGHEST_MARK and not known:
+        return stands.ASKED, "a mark, or a page"
     return None
 
 

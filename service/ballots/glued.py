@@ -52,7 +52,13 @@ def mixed(token: Token, at: int, lexicon: Lexicon) -> Mention | None:
             return Mention(at, at + 1, None, "kind", stands.PLACED, "a kind of page, not one")
         elif not head and tail == "ish":
             return Mention(
-                at, at + 1, whole_of(digits), "rough", stands.PLACED, "not an exact page"
+                at,
+                at + 1,
+                whole_of(digits),
+                "rough",
+                stands.PLACED,
+                "not an exact page",
+                (whole_of(digits),),
             )
         elif not head and ends and tail:
             return Mention(at, at + 1, whole_of(digits), "digits")

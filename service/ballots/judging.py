@@ -36,6 +36,7 @@ _RULES: tuple[tuple[Rule, str], ...] = (
     (elsewhere.reckoned, "sum_before sum_after"),
     (elsewhere.rough, "roughly_before roughly_after"),
     (cues.lucky, "lucky_before"),
+    (elsewhere.rated, "| rated"),
     (cues.chosen, "choice_before"),
     (elsewhere.belongs, "labels other_before"),
     (elsewhere.named_only, "named_before"),

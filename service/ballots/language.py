@@ -141,6 +141,8 @@ class Language:
     doubtful: tuple[Phrase, ...] = ()
     #: number words that are other languages' words, or names: they tell no language by themselves.
     untelling: tuple[Phrase, ...] = ()
+    #: before a number to ten that may be a mark: "that's a 10 from me".
+    rated: tuple[Phrase, ...] = ()
     #: n is part of a sum.
     sum_before: tuple[Phrase, ...] = ()
     sum_after: tuple[Phrase, ...] = ()

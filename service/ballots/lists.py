@@ -7,7 +7,7 @@ from itertools import pairwise
 from service.ballots import stands
 from service.ballots.case import SMALL_TALK, THE_WORD
 from service.ballots.counted import COUNTS_ELSE, COUNTS_FOLLOWING, MEASURED
-from service.ballots.elsewhere import BELONGS, SOMEBODYS_AGE
+from service.ballots.elsewhere import BELONGS, SAYING, SOMEBODYS_AGE
 from service.ballots.lexicon import bits_of
 from service.ballots.mention import Mention
 from service.ballots.numbered import PLACE
@@ -17,7 +17,7 @@ from service.ballots.surroundings import is_of_own_piece
 
 _LIST_MARKS = frozenset({",", "/", "&", "-", "\n", "|", "+", "•", "(", ".", ". ", "=", "*"})
 #: Rules by which a number word is no number at all: they say nothing of its neighbour.
-_JUST_WORDS = frozenset({SMALL_TALK, THE_WORD, PLACE})
+_JUST_WORDS = frozenset({SMALL_TALK, THE_WORD, PLACE, SAYING})
 #: "15 min, then 25": what follows is measured alike.
 _THEN = frozenset({",", "then", "and", "plus"})
 #: Between two numbers of a list, marks that say nothing, and groups of words that do not part it.
@@ -56,7 +56,8 @@ def join_ranges(scene: Scene, mentions: list[Mention]) -> None:
             continue
         left.standing = stands.PLACED
         left.rule, right.rule = "a range, not one page", "the end of a range"
-        left.maybe = (left.value + 1,) if right.value - left.value == 2 else ()
+        apart = right.value - left.value
+        left.maybe = ((left.value, right.value), (left.value + 1,))[apart - 1] if apart < 3 else ()
 
 
 def _tell_the_time(scene: Scene, left: Mention, right: Mention) -> bool:
@@ -115,6 +116,11 @@ def back_to_the_question(scene: Scene, mentions: list[Mention]) -> None:
             and scene.lexicon.group("question_before").before(scene.tokens, mention.first - 1)
         ):
             mention.standing, mention.rule = stands.OTHER, "the number of pages said back"
+        elif mention.value == scene.last_page and mention.standing == stands.BARE:
+            at = mention.first - 1
+            if scene.begins("being", mention.after) or (at >= 0 and scene.begins("being", at) == 1):
+                # "63 is madness", "9 by 7 is 63"
+                mention.standing, mention.rule = stands.ASKED, "perhaps the number of pages"
 
 
 def is_link(scene: Scene, left: Mention, right: Mention) -> str:

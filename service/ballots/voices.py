@@ -62,7 +62,7 @@ def _read_told(scene: Scene, mentions: list[Mention], at: int, start: int, end: 
     """Lower a mention that somebody else's words, an age or a condition are told with."""
     mention, present = mentions[at], scene.present
     if present & _REPORTING and _is_reported(
-        scene, mention, max(start, mentions[at - 1].after if at else 0)
+        scene, mention, start, mentions[at - 1].after if at else 0
     ):
         mention.reported = True
         lower(mention, stands.ASKED, "somebody else's, or an earlier vote")
@@ -127,9 +127,15 @@ def _says_it_oneself(scene: Scene, at: int) -> bool:
 _SPEAKERS_SELF = frozenset("i we i'm i've i'd ich je yo io eu ik".split())
 
 
-def _is_reported(scene: Scene, mention: Mention, start: int) -> bool:
-    """Whether a subject other than the writer stands close before it, or an earlier round."""
-    near = max(start, mention.first - 6)
+def _is_reported(scene: Scene, mention: Mention, start: int, behind: int) -> bool:
+    """Whether a subject other than the writer stands close before it, or an earlier round.
+
+    `behind` is the token after the number before it: "32 last time, 33 now" says that of the 32.
+    """
+    step = scene.begins("reported_after", behind) if behind > start else 0
+    if step and scene.kinds[behind + step : behind + step + 1] == [SOFT]:
+        behind += step
+    near = max(start, behind, mention.first - 6)
     for at in range(mention.first - 1, near - 1, -1):
         if scene.begins("own_voice", at) and not _begins_report(scene, at):
             near = at + 1

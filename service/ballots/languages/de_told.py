@@ -13,6 +13,7 @@ geburtsmonat | lieblingszahl
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "rated": phrases("eine glatte | das ist eine | gebe eine | ist eine"),
     "finished": phrases("fertig | geschafft | erledigt | ist fertig"),
     "halving": phrases("hälfte von | die hälfte von"),
     "any_of": phrases("irgendwas | irgendetwas | alles | irgendeine"),
@@ -24,7 +25,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         anfängst | anfangt | beginnst | startest | loslegst | anfangen würdest | anfangen |
         beginnen | starten | weitermachst
         """),
-    "other_after": phrases("am abend | am tag | pro abend | pro tag | in der woche"),
+    "other_after": phrases("""
+        grad hier | grad draußen | grad im schatten | grad heute | grad celsius | grad warm |
+        grad und | grad im
+        """)
+    + phrases("am abend | am tag | pro abend | pro tag | in der woche"),
     "choice_after": phrases("""
         entschieden | beschlossen | das steht fest | anfängst | anfangt | beginnst |
         startest | loslegst | anfangen würdest

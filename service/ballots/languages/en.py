@@ -55,6 +55,7 @@ _PLAIN = Language(
         + en_composed.NOTHING_BUT
         + en_composed.GLAD_OF
         + en_composed.IF_YOU_DID
+        + en_composed.GUTTED_IF_NOT
         + en_composed.DAY_WITH
         + en_composed.SEE_YOU_DO
         + en_composed.TICK_BY

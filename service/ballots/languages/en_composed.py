@@ -121,6 +121,12 @@ DAY_WITH = each_of(
     "day | week | month | year | morning | evening | weekend | christmas | birthday",
     "with | by doing | by picking | by choosing | by stitching | and do | and pick | and choose",
 ) + phrases("please me more than | like nothing more than | love nothing more than | nothing beats")
+GUTTED_IF_NOT = each_of(
+    "gutted if | sad if | heartbroken if | devastated if | disappointed if | shocked if | upset if | "
+    "surprised if | furious if",
+    "it isn't | it's not | it isnt | it wasn't | you don't do | you don't pick | you don't choose | "
+    "we don't get | we don't see",
+)
 GLAD_OF = each_of(
     "be | i'm | i am | i'd be | we'd be |",
     "glad of | grateful for | thankful for | thrilled with | over the moon with | tickled pink with | "
@@ -223,7 +229,7 @@ SAYINGS = (
         """
         six of one | half a dozen of the other | forty winks | 40 winks | cloud nine | cloud 9 | nine lives |
         9 lives | eleventh hour | second to none | one of a kind | one for all | two left feet | high five |
-        two's company | three's a crowd | square one | one day | day one | one of these days | one more |
+        two's company | three's a crowd | two is company | three is a crowd | 2 is company | 3 is a crowd | square one | one day | day one | one of these days | one more |
         one another | one time | one thing | one way or another | third time lucky | ten out of ten |
         10 out of 10 | on all fours | at sixes and sevens | last but not least | first of all | at first |
         at last | first thing | last thing | first time | last time | last night | last week | last year |
@@ -234,7 +240,7 @@ SAYINGS = (
         first name | last name | round the corner | around the corner | just around the corner |
         in the middle of | in the corner of my eye | corner shop | right now | right away | top notch |
         two cents | 2 cents | two pence | 2p worth | one two three | in one go | in two minds | of two minds |
-        five minutes | two minutes | 4 ever | 4 eva | 4 real | 4 u | 2 u | 2 die for | 2 die 4 | 2 be honest | 2 b honest | one and only | the one and only | number one fan | no 1 fan
+        five minutes | two minutes | 9 to 5 | nine to five | 9 - 5 job | two ducks | three cheers | 3 cheers | fifty fifty on | fifty fifty about | it's fifty fifty | fifty - fifty | scale of 1 to 10 | scale of one to ten | 2 ducks | two little ducks | 2 little ducks | two fat ladies | 2 fat ladies | 4 ever | 4 eva | 4 real | 4 u | 2 u | 2 die for | 2 die 4 | 2 be honest | 2 b honest | one and only | the one and only | number one fan | no 1 fan
         """
     )
 )

@@ -91,11 +91,55 @@ _DESCRIBED = (
 )
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "rated": phrases("""
+        give this a | give it a | give you a | gave it a | i'd give it a | i give it a |
+        that's a | thats a | it's a | its a | deserves a | a solid | solid | a perfect |
+        a firm | it gets a | this is a
+        """),
+    "neutral_before": phrases("legs"),
+    "suggesting": phrases("""
+        if i had to choose | if i had to pick | if i had to say | if i have to choose |
+        if i must | if i had to guess
+        """),
+    "reported_after": phrases("""
+        s gone | s taken | s already gone | s already taken | s been taken | s been done |
+        was my first thought | was my first idea | was my first instinct
+        """),
+    "not_after": phrases("""
+        looks dull | looks boring | is boring | is dull | looks ugly | is ugly |
+        looks horrible | looks awful | is too blue | is too dark | is too plain | is too big |
+        is too hard | is too easy | is too busy | is too obvious | is too pale |
+        looks too dark | looks too hard | looks too busy | s unlucky | s bad luck | s cursed |
+        s done | s finished
+        """),
+    "choice_before": phrases("""
+        as another | down as another | down for another | another vote for | one more for |
+        fancy doing | fancy starting on | fancy stitching | fancy a go at
+        """),
+    "choice_after": phrases("""
+        til i die | till i die | until i die | gets a gold star | gets a star | gets a kiss |
+        gets the nod
+        """),
+    "other_after": phrases("""
+        for breakfast | for lunch | for dinner | for tea | for supper | for pudding |
+        for elevenses | for my tea | for brunch | vibes | is when | is the day |
+        is my due date | is the due date | is late | is delayed | was late | is running late |
+        never came | is cancelled | got cancelled | was packed | and counting | sleeps |
+        sleeps to go
+        """)
+    + phrases("""
+        on the go | on the needle | on my needle | on the hoop | underway | on the frame
+        """),
     "abstaining": phrases("""
         you'll have to be the judge | you be the judge | you're the judge | you settle it |
         settle it for us | you decide between
         """),
-    "other_before": phrases("at #, now | at # and now | at # and at | aged #, now"),
+    "other_before": phrases("""
+        do you prefer | do you like | do you recommend | mine has | mine took | mine had |
+        my record is | my best is | my record was | got through | managed | caught the |
+        missed the
+        """)
+    + phrases("at #, now | at # and now | at # and at | aged #, now"),
     "ages": phrases("""
         learnt at | learned at | taught me at | learnt stitching at | started stitching at |
         started at | began at | began stitching at
@@ -138,7 +182,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         me | love it | i love it | like it | i like it | want it | i want it | hate it
         """),
     "again": phrases("again | again then | again huh | again really | again lol"),
-    "named_before": phrases("""
+    "named_before": phrases("waiting for the")
+    + phrases("""
         agree with | agreed with | agreeing with | i agree with | in agreement with |
         if you did | if you stitched | if you picked | if you chose | if we did | if you do |
         if you'd done | if you had done | as well as | siding with | on the same page as
@@ -188,7 +233,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "here | outside | out there | out | degrees | in the | in here | inside | already here | and sunny | "
         "and raining | and humid | celsius | centigrade | fahrenheit"
     ),
-    "pointing_back": _POINTING_BACK,
+    "pointing_back": phrases("""
+        you know what to do | you know what that means | but that's my vote |
+        but it's my vote | but that is my vote | but that's my pick | but i want it
+        """)
+    + _POINTING_BACK,
     "own_facts": _OWN_FACTS,
     "described": _DESCRIBED,
     "agreeing": phrases(

@@ -13,6 +13,7 @@ número de la suerte | aniversario | talla de zapato
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "rated": phrases("le pongo un | es un | te pongo un"),
     "finished": phrases("terminada | hecha | lista | acabada"),
     "halving": phrases("mitad de | la mitad de"),
     "any_of": phrases("cualquiera | algo | cualquier página"),

@@ -13,6 +13,7 @@ numéro de rue | numéro porte-bonheur | chiffre fétiche | jour de naissance
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "rated": phrases("mets un | je mets un | c'est un | vaut un"),
     "finished": phrases("finie | fini | terminée | terminé | faite"),
     "halving": phrases("moitié de | la moitié de"),
     "any_of": phrases("tout ce qui est | n'importe quelle page | quelque chose"),

@@ -13,6 +13,7 @@ anniversario | numero di casa
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "rated": phrases("do un | è un | merita un"),
     "finished": phrases("finita | fatta | completata"),
     "halving": phrases("metà di | la metà di"),
     "any_of": phrases("qualsiasi | qualcosa | qualunque"),

@@ -13,6 +13,7 @@ geluksnummer | geboortedag
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "rated": phrases("geef een | geef ik een | is een | een dikke"),
     "finished": phrases("klaar | af | gedaan | is af | is klaar"),
     "halving": phrases("helft van | de helft van"),
     "any_of": phrases("iets | alles"),

@@ -13,6 +13,7 @@ número da sorte | aniversário de casamento
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "rated": phrases("dou um | é um | dou nota | nota"),
     "finished": phrases("pronta | feita | terminada | concluída"),
     "halving": phrases("metade de"),
     "any_of": phrases("qualquer | algo | qualquer página"),
