@@ -111,13 +111,8 @@ def _reaches_over(scene: Scene, side: Beside, group: str) -> bool:
 
 def _has_an_ending(tokens: Sequence[Token], at: int) -> bool:
     """As in "20'li", "42'yi": a Turkish ending behind an apostrophe."""
-    return (
-        at + 1 < len(tokens)
-        and tokens[at].text == "'"
-        and tokens[at].glued
-        and tokens[at + 1].glued
-        and tokens[at + 1].kind == WORD
-    )
+    glued = at + 1 < len(tokens) and tokens[at].glued and tokens[at + 1].glued
+    return glued and tokens[at + 1].kind == WORD
 
 
 def _take_word_after(scene: Scene, side: Beside) -> None:
@@ -151,11 +146,16 @@ def read_after(scene: Scene, after: int) -> Beside:
         side.at += 1
     while side.at < len(tokens) and tokens[side.at].kind == QUOTE:
         side.at += 1
-    if _has_an_ending(tokens, side.at) and lexicon.after(tokens, side.at + 1)[0]:
-        side.at += 1
     if side.at >= len(tokens):
         return side
     token = tokens[side.at]
+    if (
+        token.text == "'"
+        and _has_an_ending(tokens, side.at)
+        and lexicon.after(tokens, side.at + 1)[0]
+    ):
+        side.at += 1
+        token = tokens[side.at]
     if token.kind in {WORD, "mixed"}:
         _take_word_after(scene, side)
     elif token.kind == SOFT and token.text in {",", "-", "("} and side.at + 1 < len(tokens):
