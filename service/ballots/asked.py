@@ -48,15 +48,22 @@ def is_asked_later(scene: Scene, mentions: list[Mention], at: int) -> bool:
 
 
 def _is_met_again(scene: Scene, mention: Mention) -> bool:
-    """As in "39 again??": nothing but "again" and a question mark behind it, and no choice."""
-    step = scene.begins("again", mention.after)
-    if not step or not scene.is_question(mention.first):
+    """As in "39 again??", "schon wieder die 39?": asked with nothing else, and not chosen."""
+    if not scene.is_question(mention.first):
         return False
     start, end = scene.sentence(mention.first)
-    chosen = any(
-        scene.has(group, start, mention.first) for group in ("choice_before", "suggesting")
-    )
-    return end == mention.after + step and not chosen
+    step = scene.begins("again", mention.after)
+    if step:
+        groups = ("choice_before", "suggesting")
+        chosen = any(scene.has(group, start, mention.first) for group in groups)
+        return end == mention.after + step and not chosen
+    at = mention.first - 1
+    while at > start and scene.lexicon.before(scene.tokens, at)[0] == "fillers":
+        if scene.lexicon.group("again").before(scene.tokens, at):
+            break
+        at -= 1
+    step = scene.lexicon.group("again").before(scene.tokens, at)
+    return step > 0 and at - step + 1 <= start + 1 and end == mention.after
 
 
 def hangs_on_an_answer(scene: Scene, mentions: list[Mention], at: int) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from service.ballots import stands
+from service.ballots.cues import CHOSEN_AFTER
 from service.ballots.elsewhere import NAMES_ELSE, OF_OTHERS, RULED_OUT
 from service.ballots.lexicon import bits_of
 from service.ballots.mention import Mention
@@ -71,7 +72,9 @@ def _set_against(scene: Scene, mentions: list[Mention]) -> None:
     """As in "12 is stuck in my head but my vote goes to 13"."""
     for left, right in pairwise(mentions):
         at = scene.find("turning", left.after, right.first)
-        bare = stands.UNSURE <= left.standing <= stands.ALONE and not left.cued_by_page
+        liked = left.standing == stands.CUED and left.rule == CHOSEN_AFTER  # "12 is mooi maar"
+        bare = stands.UNSURE <= left.standing <= stands.ALONE or liked
+        bare = bare and not left.cued_by_page
         if at < 0 or not bare or right.standing != stands.CUED or left.value == right.value:
             continue
         start, _ = scene.sentence(right.first)

@@ -15,6 +15,8 @@ from service.ballots.surroundings import (
 )
 
 NUMBER_OF_ELSE, NUMBER_SAID = "may be the number of something else", "a number word before it"
+CHOSEN_AFTER = "words of choice after it"
+DONE = "a page that is done, perhaps of the writer's own piece"
 OWN_PIECE = "a page of the writer's own piece"
 SAID_BY = "foretold or reported, perhaps not chosen"
 _WEATHER = bits_of("weather")
@@ -113,7 +115,7 @@ def page_said(case: Case) -> Verdict:
         case.mention.reported = True
         return stands.ASKED, SAID_BY
     if case.scene.begins("finished", case.mention.after) and case.before.group != "choice_before":
-        return stands.ASKED, "a page that is done, perhaps of the writer's own piece"
+        return stands.ASKED, DONE
     if here and case.after.group != "choice_after" and not _votes(case):
         return stands.UNSURE, "a page, perhaps only talked about"
     return stands.CUED, "a page word before it"
@@ -182,7 +184,7 @@ def chosen_after(case: Case) -> Verdict:
         return stands.BARE, "nothing says that it is something else"  # "310 looks the most used"
     # A small number word in the middle of talk is no number even before "please".
     if case.before.clear or not case.is_small_word:
-        return stands.CUED, "words of choice after it"
+        return stands.CUED, CHOSEN_AFTER
     return None
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from service.ballots import stands
-from service.ballots.cues import OWN_PIECE
+from service.ballots.cues import DONE, OWN_PIECE
 from service.ballots.elsewhere import BELONGS
 from service.ballots.lexicon import bits_of
 from service.ballots.mention import Mention
@@ -28,12 +28,14 @@ def tell_progress(scene: Scene, mentions: list[Mention]) -> None:
         goes_on = any(_is_own(one) or is_of_own_piece(scene, one) for one in mentions[at + 2 :])
         right.standing = stands.OTHER if goes_on or right.standing < stands.ALONE else stands.ASKED
         right.rule = OWN_PIECE
+        if goes_on:
+            left.standing, left.rule = stands.OTHER, OWN_PIECE
 
 
 def _is_own(mention: Mention) -> bool:
     """Whether it is a page of the writer's own piece."""
     told = mention.rule == OWN_PIECE or (mention.rule == BELONGS and mention.cued_by_page)
-    return told and mention.standing == stands.OTHER
+    return mention.rule == DONE or (told and mention.standing == stands.OTHER)
 
 
 def _follows(scene: Scene, left: Mention, right: Mention) -> bool:

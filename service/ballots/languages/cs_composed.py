@@ -17,6 +17,10 @@ _OTHERS = "* | * *"
 _ABOVE = "výše | nahoře | nade mnou | přede mnou | nad tím"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "turning": phrases("ale | přesto"),
+    "voting": phrases("hlasuji | můj hlas | volím"),
+    "torn": phrases("váhám | nevím | vybrat"),
+    "own_piece": phrases("mého | svého | své | mojí"),
     "counting_pages": phrases("strany | stran | stránky | stránek"),
     "again": phrases("zase | zas | znovu"),
     "named_before": phrases("souhlasím s | souhlasim s | souhlas s"),
@@ -114,7 +118,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "tak nějak | tak okolo | okolo | někde kolem | zhruba | přibližně | tak kolem"
     ),
-    "other_before": phrases("vidíme se | sejdeme se | odjíždím | na shledanou")
+    "other_before": phrases("teď jsem na | dokončila jsem")
+    + phrases("vidíme se | sejdeme se | odjíždím | na shledanou")
     + each_of("na", "kanavě | aidě | plátně | látce | lnu")
     + each_of("vyhráli | prohráli | vyhráli jsme | prohráli jsme", "# : | # |")
     + phrases(

@@ -16,6 +16,10 @@ _OTHERS = "* | * *"
 _ABOVE = "ovenfor | over mig | ovenover | herover | lige ovenfor | før mig | ovenfor mig"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "turning": phrases("men"),
+    "voting": phrases("stemmer | min stemme | vælger"),
+    "torn": phrases("vakler | tvivl | vælge"),
+    "own_piece": phrases("på min | på mit | af min | af mit | i min | i mit"),
     "again": phrases("igen"),
     "named_before": phrases("enig i | enig med"),
     "answered": phrases("hvis ja | i så fald | hvis så | hvis ikke | ellers"),
@@ -103,7 +107,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "sådan cirka | sådan ca | et sted omkring | omkring side | i nærheten af | deromkring"
     ),
-    "other_before": phrases("""
+    "other_before": phrases("nu er jeg på | er nu på | er færdig med")
+    + phrases("""
         da jeg var | siden jeg var | er jeg | nu er jeg | var jeg | bliver jeg | blev jeg |
         fylder jeg | fyldte jeg
         """)

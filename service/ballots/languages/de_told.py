@@ -13,6 +13,10 @@ geburtsmonat | lieblingszahl
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "voting": phrases("""
+        meine stimme | stimme für | ich stimme | ich wähle | ich nehme | mein votum |
+        meine wahl | ich votiere
+        """),
     "rated": phrases("eine glatte | das ist eine | gebe eine | ist eine"),
     "finished": phrases("fertig | geschafft | erledigt | ist fertig"),
     "halving": phrases("hälfte von | die hälfte von"),
@@ -66,7 +70,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("gesagt | genommen | gewählt", "aber | doch | wenn"),
     "it_is": phrases("es sind | es ist | es hat | wir haben | es waren | sind es"),
     "weather": phrases("hier | draußen | im schatten | grad | bei uns"),
-    "other_before": phrases("""
+    "other_before": phrases("jetzt bin ich bei | bin jetzt bei | nun bin ich bei")
+    + phrases("""
         angefangen, jetzt | angefangen und jetzt | angefangen, heute | angefangen, nun |
         gelernt, jetzt | gelernt und jetzt
         """)

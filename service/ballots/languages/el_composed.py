@@ -14,6 +14,9 @@ _SAID = "είπε | λέει | διάλεξε | διαλέγει | ψήφισε 
 _THE = "το | τη | την | στο | στη | στην | του | της |"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "turning": phrases("αλλά | όμως"),
+    "voting": phrases("ψηφίζω | η ψήφος μου | επιλέγω"),
+    "torn": phrases("διστάζω | διαλέξω"),
     "fillers": phrases("to | tin | ti | ton"),
     "again": phrases("πάλι | ξανά"),
     "named_before": phrases("συμφωνώ με | συμφωνώ με το | συμφωνώ με τη | συμφωνώ με την"),

@@ -13,6 +13,7 @@ número de la suerte | aniversario | talla de zapato
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "voting": phrases("voto | mi voto | elijo | escojo | votar | me quedo con"),
     "rated": phrases("le pongo un | es un | te pongo un"),
     "finished": phrases("terminada | hecha | lista | acabada"),
     "halving": phrases("mitad de | la mitad de"),
@@ -60,7 +61,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "sum_after": phrases("al cuadrado | al cubo"),
     "it_is": phrases("hace | estamos a | está a | son | es | hay"),
     "weather": phrases("aquí | acá | afuera | fuera | a la sombra | grados | en casa"),
-    "other_before": phrases(
+    "other_before": phrases("ahora voy por la | ya voy por la | ahora estoy en la")
+    + phrases(
         "estamos a | estamos como a | hoy es | hoy ya es | hoy es día | ya es | ya es día | hoy estamos a | estamos ya a | aquí hace | acá hace | aquí estamos a | acá estamos a | estamos ya a | sesión | sesión de quimio | hace ya"
     ),
     "owning": phrases("mi | mis | nuestro | nuestra | nuestros | su | sus"),

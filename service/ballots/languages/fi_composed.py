@@ -14,6 +14,9 @@ _OTHERS = "* | * *"
 _ABOVE = "yllä | ylhäällä | ylempänä | edellä | ennen minua | yläpuolella"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "turning": phrases("mutta"),
+    "voting": phrases("äänestän | ääneni | valitsen"),
+    "torn": phrases("epäröin | päättää"),
     "again": phrases("taas"),
     "named_before": phrases("samaa mieltä kuin"),
     "answered": phrases("muuten")

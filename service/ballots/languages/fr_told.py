@@ -13,6 +13,9 @@ numéro de rue | numéro porte-bonheur | chiffre fétiche | jour de naissance
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "voting": phrases("""
+        vote | je vote | mon vote | mon choix | je choisis | votons | voter | je prends
+        """),
     "rated": phrases("mets un | je mets un | c'est un | vaut un"),
     "finished": phrases("finie | fini | terminée | terminé | faite"),
     "halving": phrases("moitié de | la moitié de"),
@@ -27,7 +30,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "winning": phrases("gagne | l'emporte | a gagné"),
     "wondering": phrases("si le | si la | si c'est | si je | quoi | comment"),
     "again": phrases("encore | encore une fois | toujours"),
-    "named_before": phrases("d'accord avec | d'accord avec la | d'accord pour la | comme la"),
+    "named_before": phrases("encore la | encore le | encore une fois la")
+    + phrases("d'accord avec | d'accord avec la | d'accord pour la | comme la"),
     "answered": phrases("si oui | dans ce cas | si c'est le cas | sinon | si non | alors"),
     "today": phrases("aujourd'hui | demain"),
     "wishing": each_of(
@@ -66,7 +70,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "sum_after": phrases("au carré | au cube"),
     "it_is": phrases("il fait | on a | il y a | c'est | on est à"),
     "weather": phrases("ici | dehors | à l'ombre | degrés | chez nous | chez moi"),
-    "other_before": phrases("""
+    "other_before": phrases("j'en suis à la | maintenant je suis à la")
+    + phrases("""
         j'en ai | maintenant j'en ai | j'en aurai | j'en avais | j'en ai maintenant
         """)
     + phrases(

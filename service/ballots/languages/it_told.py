@@ -13,6 +13,7 @@ anniversario | numero di casa
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "voting": phrases("voto | il mio voto | scelgo | votare | la mia scelta"),
     "rated": phrases("do un | è un | merita un"),
     "finished": phrases("finita | fatta | completata"),
     "halving": phrases("metà di | la metà di"),
@@ -56,7 +57,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "sum_after": phrases("al quadrato | al cubo"),
     "it_is": phrases("ci sono | fa | fanno | sono | è | siamo a"),
     "weather": phrases("qui | fuori | all'ombra | gradi | in casa"),
-    "other_before": phrases(
+    "other_before": phrases("ora sono alla | adesso sono alla | ora sono a | sono arrivata alla")
+    + phrases(
         "oggi è il | oggi è già il | siamo al | siamo già al | oggi ne abbiamo | qui fa | qui fanno | qui ci sono | qui siamo a | da noi fa | da noi ci sono | seduta | ciclo"
     ),
     "owning": phrases("mio | mia | miei | mie | nostro | nostra | suo | sua"),

@@ -13,6 +13,7 @@ geluksnummer | geboortedag
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "voting": phrases("ik stem | mijn stem | ik kies | stemmen op | mijn keuze"),
     "rated": phrases("geef een | geef ik een | is een | een dikke"),
     "finished": phrases("klaar | af | gedaan | is af | is klaar"),
     "halving": phrases("helft van | de helft van"),
@@ -66,7 +67,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("gezegd | gekozen | gestemd | genomen", "maar | als"),
     "it_is": phrases("het is | is het | het was | het zijn"),
     "weather": phrases("hier | buiten | graden | in de schaduw | bij ons | in huis"),
-    "other_before": phrases("begonnen, nu | begonnen en nu | geleerd, nu | geleerd en nu")
+    "other_before": phrases("nu ben ik op | nu zit ik op | ben nu op")
+    + phrases("begonnen, nu | begonnen en nu | geleerd, nu | geleerd en nu")
     + each_of(
         "dochter | zoon | kleindochter | kleinzoon | kleinkind | nichtje | neefje | nicht | neef | kind | meisje | jongen | man | vrouw | moeder | oma | opa | zus | broer",
         "van",
@@ -79,9 +81,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "het is alweer de | het is al de | vandaag is het de | het is vandaag de | alweer de | wordt vandaag | wordt morgen | werd gisteren | wordt zaterdag | wordt binnenkort | het is hier | hier is het | bij ons is het | het was hier | sessie | kuur | het is hier al"
     ),
     "owning": phrases("mijn | m'n | mn | onze | ons | haar | zijn | hun"),
-    "own_piece": each_of(
-        "van", "mijn | m'n | mn | onze | ons | de mijne | het mijne | mezelf | mij"
-    ),
+    "own_piece": phrases("van mijn | van mijn werk | van mezelf")
+    + each_of("van", "mijn | m'n | mn | onze | ons | de mijne | het mijne | mezelf | mij"),
     "whereabouts": phrases(
         "ben | zit | nog | net | eindelijk | bezig | al | pas | nu | klaar | vast | steeds | borduur | werk"
     ),

@@ -16,6 +16,10 @@ _OTHERS = "* | * *"
 _ABOVE = "over | over meg | ovenfor | rett over | før meg | her oppe | ovenfor meg"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "turning": phrases("men"),
+    "voting": phrases("stemmer | min stemme | stemmen min | velger"),
+    "torn": phrases("vakler | tvil | velge"),
+    "own_piece": phrases("på min | på mitt | av min | av mitt | i min | i mitt"),
     "again": phrases("igjen"),
     "named_before": phrases("enig i | enig med"),
     "answered": phrases("hvis ja | i så fall | hvis så | hvis ikke | ellers"),
@@ -99,7 +103,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "sånn cirka | sånn ca | rundt omkring | et sted rundt | i nærheten av | rundt side"
     ),
-    "other_before": phrases("""
+    "other_before": phrases("nå er jeg på | er nå på | er ferdig med")
+    + phrases("""
         da jeg var | siden jeg var | er jeg | nå er jeg | no er eg | var jeg | blir jeg |
         ble jeg | fyller jeg | fylte jeg
         """)

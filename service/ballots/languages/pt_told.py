@@ -13,6 +13,7 @@ número da sorte | aniversário de casamento
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "voting": phrases("voto | meu voto | escolho | votar | fico com"),
     "rated": phrases("dou um | é um | dou nota | nota"),
     "finished": phrases("pronta | feita | terminada | concluída"),
     "halving": phrases("metade de"),
@@ -56,7 +57,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "sum_after": phrases("ao quadrado | ao cubo"),
     "it_is": phrases("está | tá | faz | são | é | estão"),
     "weather": phrases("aqui | lá fora | fora | à sombra | graus | em casa"),
-    "other_before": phrases(
+    "other_before": phrases("agora estou na | agora vou na | já vou na")
+    + phrases(
         "hoje é dia | hoje já é | já é dia | hoje já é dia | hoje é | estamos a dia | aqui faz | aqui está | aqui tá | aqui estão | cá estão | cá faz | hoje faz | sessão | já faz"
     ),
     "owning": phrases("meu | minha | meus | minhas | nosso | nossa | seu | sua"),

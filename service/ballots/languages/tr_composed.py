@@ -22,6 +22,8 @@ _ONE_OF_A_DECADE = " | ".join(
 )
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "turning": phrases("ama | fakat"),
+    "voting": phrases("oyum | seçiyorum"),
     "again": phrases("yine | gene"),
     "counting_pages": phrases("sayfa | sayfalık | sayfa mı"),
     "answered": phrases("yoksa | değilse")
