@@ -43,6 +43,9 @@ def tallied(case: Case) -> Verdict:
 def _is_an_offer(case: Case) -> bool:
     """As in "It was 2 for 1 on hoops": so many for the price of fewer."""
     scene, mention = case.scene, case.mention
+    paid = scene.kinds[mention.after + 1 : mention.after + 2] == ["money"]
+    if paid and word_at(scene, mention.after) == "for":
+        return not case.cued  # "2 for £5"
     for left, right in ((mention.first, mention.first + 2), (mention.first - 2, mention.first)):
         sides = [scene.tokens[at].text for at in (left, right) if 0 <= at < len(scene.tokens)]
         if word_at(scene, left + 1) == "for" and len(sides) == 2 and max(map(len, sides)) == 1:
@@ -78,7 +81,7 @@ def measured(case: Case) -> Verdict:
     if case.before.page:
         return None
     if case.after.group == "other_after":
-        return stands.OTHER, MEASURED
+        return None if _is_of_the_chart(case) else (stands.OTHER, MEASURED)
     if is_a_date(case.scene, case.mention):
         return stands.OTHER, "a date"
     if is_fabric(case.scene, case.mention):
@@ -94,6 +97,13 @@ def measured(case: Case) -> Verdict:
             else None
         )
     return None
+
+
+def _is_of_the_chart(case: Case) -> bool:
+    """As in "number 17 of the 63": of so many pages as the chart has."""
+    behind = case.scene.tokens[case.after.at : case.after.at + 1]
+    whole = bool(behind) and behind[0].text == str(case.scene.last_page)
+    return whole and case.before.number and case.scene.begins("part_of", case.mention.after) > 0
 
 
 def _is_a_length(case: Case) -> bool:

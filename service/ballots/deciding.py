@@ -14,6 +14,8 @@ from service.ballots.scene import Scene
 from service.ballots.shapes import SEVERAL
 
 BESIDE_A_KIND = "a kind of page beside the pages"
+#: A number beyond so many times the chart's pages is hardly a slip for one of them.
+_FAR = 2
 _KINDS = bits_of("kinds")
 _STOPGAPS = bits_of("second_choice", "stopgap")
 
@@ -34,6 +36,9 @@ def _decide_several(scene: Scene, mentions: list[Mention]) -> Reading:
         return _look_at(scene, live, live[0].rule)
     off = [one for one in chosen if _is_off(scene, one)]
     on = [one for one in chosen if one not in off]
+    if off and any(one.standing >= stands.ALONE for one in on):
+        off = [one for one in off if not _is_far_off(scene, one, on)]
+        chosen = [one for one in chosen if one in on or one in off]
     if off and not on:
         doubtful = [one for one in live if one not in chosen and _pages(scene, one)]
         if any(one.standing >= stands.BARE for one in doubtful):
@@ -101,6 +106,16 @@ def _pages(scene: Scene, mention: Mention) -> tuple[int, ...]:
 def _is_off(scene: Scene, mention: Mention) -> bool:
     value = mention.value
     return value is not None and not 1 <= value <= scene.last_page
+
+
+def _is_far_off(scene: Scene, mention: Mention, on: list[Mention]) -> bool:
+    """As in "22. Love the 153 with the 155": said of it, and no slip for a page of this chart."""
+    if (mention.value or 0) <= _FAR * scene.last_page or mention.standing == stands.CUED:
+        return False
+    start, end = scene.sentence(mention.first)
+    apart = not any(start <= one.first < end for one in on)
+    told = scene.clause(mention.first, mention.after) != (mention.first, mention.after)
+    return mention.standing <= stands.BARE or (apart and told)
 
 
 def _surest(live: list[Mention]) -> list[Mention]:

@@ -32,6 +32,7 @@ SOMEBODYS_AGE = "somebody's age, or how many they are"
 #: In a comment of more words "more than 40" talks of something.
 _FEW = 8
 _HIGHEST_MARK = 10
+_UPWARDS_WORDS = 3
 _BOTH = frozenset("both beide beiden entrambe entrambi ambas ambos".split())
 _ALL = frozenset({"all", "both"})
 #: Among so many words dozens are no page.
@@ -44,8 +45,18 @@ _TOLD_FROM = frozenset({"above", "below", "later", "earlier", "relative_before"}
 def ruled_out(case: Case) -> Verdict:
     """As in "not 13", "anything but 13"."""
     if case.before.group == "not_before" or case.after.group == "not_after":
-        return stands.STRUCK, RULED_OUT
+        return _upwards(case) or (stands.STRUCK, RULED_OUT)
     return None
+
+
+def _upwards(case: Case) -> Verdict:
+    """As in "over 50 please"; "33 over 32" rules one out, and more words talk."""
+    at = case.before.phrase
+    over = case.before.group == "not_before" and at == 0 and word_at(case.scene, at) == "over"
+    if not over or case.scene.word_count() > _UPWARDS_WORDS:
+        return None
+    case.mention.maybe = ()
+    return stands.PLACED, "a range, not one page"
 
 
 def part_of_a_saying(case: Case) -> Verdict:

@@ -37,6 +37,7 @@ def mixed(token: Token, at: int, lexicon: Lexicon) -> Mention | None:
         ends = (
             not tail
             or tail in lexicon.glue_after
+            or (len(tail) > 1 and set(tail) == {"x"})  # kisses: "35xx"
             or any(tail.startswith(word) for word in lexicon.glue_after if len(word) > 2)
         )
         if head not in _DOUBTFUL_CUES and _cues(head, lexicon):

@@ -118,6 +118,10 @@ def _digits(tokens: Sequence[Token], at: int) -> Mention:
         if not closed:
             mention.standing, mention.rule = stands.OTHER, "a year"
             return mention
+    if before is not None and before.text == "~" and token.glued:
+        wave = at + 1 < len(tokens) and tokens[at + 1].text == "~"
+        if not wave:  # "~35" is about 35; "~35~" is trimmed with waves
+            mention.standing, mention.rule = stands.ASKED, "about there, not an exact page"
     minus = before is not None and before.text == "-" and token.glued and not before.glued
     if minus and not (at > 1 and tokens[at - 2].text in {":", "-"}):
         mention.value = -whole_of(token.text)

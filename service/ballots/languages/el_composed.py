@@ -23,7 +23,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "answered": phrases("αλλιώς")
     + phrases("αν ναι | αν ναι τότε | τότε | σε αυτή την περίπτωση | αν όχι"),
     "today": phrases("σήμερα"),
-    "everyday": phrases("""
+    "everyday": phrases("psifizw | thelw | parakalw | lew")
+    + phrases("""
         ego | leo | kali | synexeia | kali synexeia | filakia | kalimera | kalispera |
         efxaristo | parakalo | psifizo | thelo | selida | tin | apo
         """)
@@ -34,6 +35,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         """
     ),
     "choice_before": phrases("""
+        psifizw | psifizw to | psifizw tin | thelw | thelw to | thelw tin | dialegw |
+        protimw | lew | ego lew
+        """)
+    + phrases("""
         leo | ego leo | psifizo | psifizo to | psifizo tin | thelo | tha ithela | dialego |
         protimo | pame | ksekina apo
         """)

@@ -153,6 +153,9 @@ budgie
 """
 
 WITHDRAWN = """
+actually forget it | actually , forget it | you know what forget it | you know what , forget it | no forget it |
+oh forget it | actually never mind | actually nevermind | actually nvm | i take back # | take back # |
+deleting my | removing my | scrapping my | cancelling my | canceling my |
 vote was wrong ignore it | was wrong ignore it | ignore it please | please ignore it | ignore my first vote |
 ignore my | ignore my vote | ignore my number | ignore my comment | ignore my last |
 ignore my previous | ignore my earlier | disregard my | scrap my | scratch my | cancel my |

@@ -141,6 +141,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         """)
     + phrases("at #, now | at # and now | at # and at | aged #, now"),
     "ages": phrases("""
+        our anniversary | my anniversary | wedding anniversary | our wedding day |
+        our wedding was | anniversary is | anniversary's
+        """)
+    + phrases("""
         learnt at | learned at | taught me at | learnt stitching at | started stitching at |
         started at | began at | began stitching at
         """),
@@ -165,7 +169,7 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         cant choose | undecided | hesitating | wavering | dithering | toss up | tossing up |
         i'm | can't pick | flip a coin | in two minds | tie
         """),
-    "neutral_after": phrases("in my head"),
+    "neutral_after": phrases("xoxo | xo | mwah | xoxoxo | xox") + phrases("in my head"),
     "soft_correction": phrases("""
         there's only | theres only | there are only | there is only | only has | it only has |
         only got | its only got | it's only got
@@ -282,7 +286,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         so yeah
         """
     ),
-    "replacing": phrases(
+    "replacing": phrases("edit | edited | amend | amended | correct")
+    + phrases(
         """
         change | changed | changing | swap | swapped | swapping | switch | switched |
         switching | trade | make | move | moved | moving | replace | alter
