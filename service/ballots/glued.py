@@ -34,12 +34,7 @@ def mixed(token: Token, at: int, lexicon: Lexicon) -> Mention | None:
     glued = _GLUED.match(text)
     if glued:
         head, digits, tail = glued.groups()
-        ends = (
-            not tail
-            or tail in lexicon.glue_after
-            or (len(tail) > 1 and set(tail) == {"x"})  # kisses: "35xx"
-            or any(tail.startswith(word) for word in lexicon.glue_after if len(word) > 2)
-        )
+        ends = _ends_well(tail, lexicon)
         if head not in _DOUBTFUL_CUES and _cues(head, lexicon):
             if ends:
                 return Mention(at, at + 1, whole_of(digits), "glued", stands.CUED,
@@ -68,6 +63,16 @@ def mixed(token: Token, at: int, lexicon: Lexicon) -> Mention | None:
             return Mention(at, at + 1, whole, "glued", stands.ASKED, "half in words")
     looks = None if glued and glued[3] in _GLUED_COUNTS else lookalike(token, at)
     return looks or Mention(at, at + 1, None, "mixed", stands.OTHER, "digits inside a word")
+
+
+def _ends_well(tail: str, lexicon: Lexicon) -> bool:
+    """Whether the letters behind a number leave it one: "42please", and kisses, "35xx"."""
+    return (
+        not tail
+        or tail in lexicon.glue_after
+        or (len(tail) > 1 and set(tail) == {"x"})
+        or any(tail.startswith(word) for word in lexicon.glue_after if len(word) > 2)
+    )
 
 
 def _joins_two(two: re.Match[str], lexicon: Lexicon) -> bool:
