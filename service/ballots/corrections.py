@@ -24,6 +24,8 @@ _MAY_BE = OF_OTHERS | {NAMES_ELSE}
 _WINNING, _TURNING = bits_of("winning"), bits_of("turning")
 #: What speaks for a page stands so few words before it.
 _SPEAKER = 3
+#: "... but 14 is my vote".
+_VOTES_REACH = 4
 _CORRECTED = frozenset({stands.UNSURE, stands.BARE, stands.ALONE})
 
 
@@ -78,7 +80,7 @@ def _set_against(scene: Scene, mentions: list[Mention]) -> None:
         if at < 0 or not bare or right.standing != stands.CUED or left.value == right.value:
             continue
         start, _ = scene.sentence(right.first)
-        if start <= left.first and scene.has("voting", at, right.first):
+        if start <= left.first and scene.has("voting", at, right.after + _VOTES_REACH):
             left.standing, left.rule = stands.STRUCK, "set against the vote"
 
 

@@ -19,6 +19,8 @@ CHOSEN_AFTER = "words of choice after it"
 DONE = "a page that is done, perhaps of the writer's own piece"
 OWN_PIECE = "a page of the writer's own piece"
 SAID_BY = "foretold or reported, perhaps not chosen"
+PRAISED = "praised as well as another"
+_AS_WELL = frozenset({"too", "well"})
 _WEATHER = bits_of("weather")
 #: In a comment of more words the weather is talked about.
 _FEW = 4
@@ -175,7 +177,8 @@ def chosen_after(case: Case) -> Verdict:
             return stands.OTHER, THE_WORD  # "my last one took a year"
         case.mention.reported = True
         case.mention.family = case.scene.begins("family_before", case.after.at) > 0
-        return stands.ASKED, SAID_BY
+        too = case.scene.tokens[case.after.at - 1].text in _AS_WELL
+        return stands.ASKED, PRAISED if too else SAID_BY
     if case.after.group != "choice_after":
         return None
     if case.mention.spelled and case.value == 1 and not _is_a_number(case):

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from service.ballots import stands
 from service.ballots.choosing import order_of
-from service.ballots.cues import SAID_BY
+from service.ballots.cues import PRAISED, SAID_BY
 from service.ballots.lexicon import bits_of
 from service.ballots.mention import Mention
 from service.ballots.reading import Evidence, NoneReason, Reading
@@ -207,6 +207,12 @@ def _is_one_of_a_kind(scene: Scene, chosen: list[Mention]) -> bool:
 def _competing(scene: Scene, live: list[Mention], chosen: list[Mention]) -> list[Mention]:
     """Votes of the writer's family beside the own one, unless set against it: both may be meant."""
     related = [one for one in live if one.family and one.reported]
+    if all(one.standing < stands.CUED for one in chosen):
+        # "12 is nice but 14 is nice too"
+        values = {one.value for one in chosen}
+        praised = [one for one in live if one.rule == PRAISED and one.value not in values]
+        if praised:
+            return praised
     if not related:
         return related
     last = max(one.first for one in chosen)

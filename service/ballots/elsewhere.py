@@ -9,7 +9,7 @@ from service.ballots import stands
 from service.ballots.case import SMALL_TALK, THE_WORD, Case, Verdict
 from service.ballots.counted import COUNTS_ELSE, COUNTS_FOLLOWING
 from service.ballots.relations import told_from
-from service.ballots.scanning import DIGITS
+from service.ballots.scanning import DIGITS, SOFT, WORD
 from service.ballots.surroundings import (
     counts_what_follows,
     in_a_saying,
@@ -31,8 +31,11 @@ OF_OTHERS = frozenset(
 SOMEBODYS_AGE = "somebody's age, or how many they are"
 #: In a comment of more words "more than 40" talks of something.
 _FEW = 8
+#: Marks are given out of so many.
 _HIGHEST_MARK = 10
+#: In so few words "over 50" tells a kind of page.
 _UPWARDS_WORDS = 3
+#: Before two numbers, and behind several: they count none.
 _BOTH = frozenset("both beide beiden entrambe entrambi ambas ambos".split())
 _ALL = frozenset({"all", "both"})
 #: Among so many words dozens are no page.
@@ -81,7 +84,9 @@ def turned_today(case: Case) -> Verdict:
     """As in "27 today!!! 🎂": an age that is reached, told like a page alone."""
     scene = case.scene
     step = scene.begins("today", case.mention.after)
-    if not step or case.cued or case.before.group or word_at(scene, case.mention.after + step):
+    behind = case.mention.after + step
+    goes_on = scene.kinds[behind : behind + 1] in ([WORD], [SOFT])
+    if not step or case.cued or case.before.group or goes_on:
         return None
     first, _ = scene.sentence(case.mention.first)
     # English says it without a cake as well.

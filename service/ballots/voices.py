@@ -127,6 +127,9 @@ def _says_it_oneself(scene: Scene, at: int) -> bool:
 _SPEAKERS_SELF = frozenset("i we i'm i've i'd ich je yo io eu ik".split())
 
 
+_OWN = frozenset({"me", "us"})
+
+
 def _is_reported(scene: Scene, mention: Mention, start: int, behind: int) -> bool:
     """Whether a subject other than the writer stands close before it, or an earlier round.
 
@@ -140,7 +143,12 @@ def _is_reported(scene: Scene, mention: Mention, start: int, behind: int) -> boo
         if scene.begins("own_voice", at) and not _begins_report(scene, at):
             near = at + 1
             break
+    step = scene.begins("choice_after", mention.after)
+    words = {token.text for token in scene.tokens[mention.after : mention.after + step]}
+    own = not words.isdisjoint(_OWN)
     for group in ("reported_before", "family_before"):
+        if own and group == "family_before":
+            break  # "2 kids asleep, 12 for me"
         at = _find_whole(scene, group, near, mention.first)
         if at > 0 and scene.begins("if_words", at - 1) and is_numbered(scene, at):
             continue  # "21, if somebody's had it then 22" is a condition

@@ -162,7 +162,7 @@ ignore my previous | ignore my earlier | disregard my | scrap my | scratch my | 
 withdraw my | withdrawing my | i withdraw | retract my | take back my | take my vote back |
 taking my vote back | taking back my | take my vote off | take me off | remove my |
 take my # out | take my # back | take my # off | take # off | take # out | take # back |
-take my vote | take my votes | take my number out | take my number back | take my number off |
+take my vote out | take my vote away | take my votes out | take my votes back | take my number out | take my number back | take my number off |
 take my name out | take my name off | take my pick back | take my comment back | take my choice back |
 i'm withdrawing | withdrawing , i | withdrawing . |
 delete my | forget my | don't count my | dont count my | do not count my | don't count me |

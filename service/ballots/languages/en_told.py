@@ -101,7 +101,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         if i had to choose | if i had to pick | if i had to say | if i have to choose |
         if i must | if i had to guess
         """),
-    "reported_after": phrases("""
+    "reported_after": phrases("next time | next week | next month | next round")
+    + phrases("""
         s gone | s taken | s already gone | s already taken | s been taken | s been done |
         was my first thought | was my first idea | was my first instinct
         """),
@@ -116,7 +117,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         as another | down as another | down for another | another vote for | one more for |
         fancy doing | fancy starting on | fancy stitching | fancy a go at
         """),
-    "choice_after": phrases("""
+    "choice_after": phrases("wins for me | wins it for me | wins with me")
+    + phrases("""
         til i die | till i die | until i die | gets a gold star | gets a star | gets a kiss |
         gets the nod
         """),
