@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from service.ballots.lexicon import NUMBER, bits_of
-from service.ballots.scanning import DIGITS, END, QUOTE, SOFT, WORD
+from service.ballots.scanning import DIGITS, END, QUOTE, SOFT, WORD, Token
 from service.ballots.scene import Scene
 
 _SOFT_BEFORE = frozenset({":", "=", "-", ",", "*", "(", ">", "[", "/"})
@@ -108,6 +109,30 @@ def _reaches_over(scene: Scene, side: Beside, group: str) -> bool:
     return group in _CROSSED_BY_COLON
 
 
+def _has_an_ending(tokens: Sequence[Token], at: int) -> bool:
+    """As in "20'li", "42'yi": a Turkish ending behind an apostrophe."""
+    glued = at + 1 < len(tokens) and tokens[at].glued and tokens[at + 1].glued
+    return glued and tokens[at + 1].kind == WORD
+
+
+def _take_word_after(scene: Scene, side: Beside) -> None:
+    """Read the words that begin at `side.at` into `side`."""
+    group, count = scene.lexicon.after(scene.tokens, side.at)
+    step = scene.begins("page", side.at)
+    if step:
+        # An ordinal is cued by the page word behind it: "42nd page".
+        side.page = True
+        side.at += step - 1
+        side.group = group
+        return
+    side.group = "" if group == "neutral_after" else group
+    sign = scene.signs[side.at]
+    said_again = not group and sign & _CHOICE and scene.begins("choice_before", side.at) > 0
+    side.clear = bool(group or said_again or sign & NUMBER)
+    side.phrase = side.at
+    side.at += count
+
+
 def read_after(scene: Scene, after: int) -> Beside:
     """What stands right after the token before `after`."""
     tokens, lexicon = scene.tokens, scene.lexicon
@@ -124,21 +149,15 @@ def read_after(scene: Scene, after: int) -> Beside:
     if side.at >= len(tokens):
         return side
     token = tokens[side.at]
+    if (
+        token.text == "'"
+        and _has_an_ending(tokens, side.at)
+        and lexicon.after(tokens, side.at + 1)[0]
+    ):
+        side.at += 1
+        token = tokens[side.at]
     if token.kind in {WORD, "mixed"}:
-        group, count = lexicon.after(tokens, side.at)
-        step = scene.begins("page", side.at)
-        if step:
-            # An ordinal is cued by the page word behind it: "42nd page".
-            side.page = True
-            side.at += step - 1
-            side.group = group
-            return side
-        side.group = "" if group == "neutral_after" else group
-        sign = scene.signs[side.at]
-        said_again = not group and sign & _CHOICE and scene.begins("choice_before", side.at) > 0
-        side.clear = bool(group or said_again or sign & NUMBER)
-        side.phrase = side.at
-        side.at += count
+        _take_word_after(scene, side)
     elif token.kind == SOFT and token.text in {",", "-", "("} and side.at + 1 < len(tokens):
         group, _ = lexicon.after(tokens, side.at + 1)
         if group in {"choice_after", "not_after", "roughly_after"}:

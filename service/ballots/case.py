@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from service.ballots.beside import Beside
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.scene import Scene
 from service.ballots.stands import Standing
 

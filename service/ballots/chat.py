@@ -19,7 +19,7 @@ from service.ballots.languages import LANGUAGES
 from service.ballots.last_of_else import LastOfElse, last_of_else
 from service.ballots.lexicon import heads_of, parted_number
 from service.ballots.met import Met
-from service.ballots.numerals import ROMANS
+from service.ballots.numerals import LOWER, ROMANS
 from service.ballots.scanning import STRETCHED
 from service.ballots.tellings import ENGLISH, Telling, tellings
 
@@ -128,6 +128,8 @@ def _may_count_in_roman(text: str, pieces: list[str], watch: Watch) -> bool:
     if not watch.pages.isdisjoint(pieces):
         return True
     written = unicodedata.normalize("NFKC", text)  # "Ⅻ" is one character
+    if len(pieces) == 1 and len(pieces[0]) >= LOWER:
+        return pieces[0] in ROMANS  # "xxix"
     return any(len(piece) > 1 and piece in ROMANS and piece.upper() in written for piece in pieces)
 
 

@@ -9,11 +9,12 @@ from service.ballots.case import SMALL_TALK, THE_WORD
 from service.ballots.corrections import correct
 from service.ballots.counted import MEASURED
 from service.ballots.cues import NUMBER_OF_ELSE, NUMBER_SAID
-from service.ballots.elsewhere import BELONGS, NAMES_ELSE, SOMEBODYS_AGE
+from service.ballots.elsewhere import BELONGS, MAY_BE, NAMES_ELSE, SOMEBODYS_AGE
 from service.ballots.lexicon import bits_of
 from service.ballots.lists import back_to_the_question, join_ranges, link_lists
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.numbered import read_numbering
+from service.ballots.progress import FOLLOWING, tell_progress
 from service.ballots.scanning import SOFT
 from service.ballots.scene import Scene
 from service.ballots.sums import add_up, join_sums
@@ -32,7 +33,7 @@ _SMALL = 12
 
 #: Words without one of which nothing of this kind is said.
 _SUMS = bits_of("times", "plus", "minus", "divided_by", "less_than")
-_SAID_BACK = bits_of("question_before")
+_SAID_BACK = bits_of("question_before", "being")
 _RANKS = bits_of("first_choice", "second_choice", "third_choice")
 
 
@@ -54,6 +55,8 @@ def weigh(scene: Scene, mentions: list[Mention]) -> None:
         link_lists(scene, mentions)
     _raise_called(scene, mentions)
     if several:
+        if present & FOLLOWING:
+            tell_progress(scene, mentions)
         add_up(mentions)
         _doubt_numbers_of_else(mentions)
         rules = {one.rule for one in mentions if one.standing == stands.OTHER}
@@ -80,10 +83,11 @@ _TOLD_BEFORE = frozenset({BELONGS, SOMEBODYS_AGE, MEASURED})
 
 def _doubt_repeats(scene: Scene, mentions: list[Mention]) -> None:
     """As in "She was 27. Twenty seven.": said again, it may still be the age."""
-    told = {one.value for one in mentions if _is_somebodys(one)}
-    told.discard(scene.last_page)  # "it stops at 154? 154 then"
+    told = set[int | None]()
     measured = set[int | None]()
     for one in mentions:
+        if _is_somebodys(one) and one.value != scene.last_page:  # "it stops at 154? 154 then"
+            told.add(one.value)
         again = one.value in told or (one.value in measured and _is_an_echo(scene, one))
         bare = stands.BARE <= one.standing <= stands.ALONE
         if again and bare and not _is_concluded(scene, one):
@@ -136,7 +140,10 @@ def _set_aside_talk(scene: Scene, mentions: list[Mention]) -> None:
     # The last word of a comment is often its vote.
     ends = bool(live) and live[-1].after >= len(scene.tokens)
     sure = not ends and all(
-        one.standing == stands.UNSURE and scene.sentence(one.first) in sentences for one in live
+        one.rule != MAY_BE
+        and one.standing == stands.UNSURE
+        and scene.sentence(one.first) in sentences
+        for one in live
     )
     unsure = any(one.standing == stands.UNSURE or (one.value or 0) <= _SMALL for one in live)
     for one in live:
@@ -180,7 +187,8 @@ def order_of(scene: Scene, mentions: list[Mention], live: list[Mention]) -> Orde
         return Order(ranked=not first.conditional, pages=swapped)
     if scene.has("second", first.after, second.first):
         return Order(ranked=not first.conditional, pages=pages)
-    stands_in = second.conditional and not first.conditional
+    replaces = scene.has("condition", first.after, second.first)  # "17 or, if that's gone, 40"
+    stands_in = (second.conditional or replaces) and not first.conditional
     joined = any(scene.has(group, first.after, second.first) for group in ("either", "also"))
     return Order(ranked=stands_in and joined, pages=pages)
 

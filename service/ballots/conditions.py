@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from service.ballots import stands
 from service.ballots.lexicon import bits_of
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.scanning import DIGITS
 from service.ballots.scene import Scene
 
@@ -20,7 +20,8 @@ def read_condition(scene: Scene, mention: Mention, end: int) -> None:
         mention.conditional = mention.depends = True
     elif (at := scene.find("condition", mention.after, end)) >= 0 and not _is_polite(scene, at):
         # "21, and if somebody's had it then 22": what follows the "and" is said of the other.
-        mention.conditional = not (scene.begins("also", at - 1) and at - 1 > mention.after)
+        others = scene.begins("also", at - 1) and at - 1 > mention.after
+        mention.conditional = not (others or scene.begins("either", mention.after))
     elif end > mention.after and (
         _is_behind_an_if(scene, mention) or scene.begins("if_words", mention.after)
     ):

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.placing import judge_place
 from service.ballots.relations import page_at
 from service.ballots.scanning import DIGITS, SOFT, WORD
 from service.ballots.scene import Scene
+
+#: The middle of a row is told so few tokens from it.
+_BESIDE = 6
 
 
 def row_or_column(scene: Scene, at: int) -> Mention | None:
@@ -65,6 +68,58 @@ def numbered_row_or_column(scene: Scene, at: int) -> Mention | None:
     row, column = (first, second) if is_row else (second, first)
     pages = page_at(scene.question.chart, row, column)
     return judge_place(scene, Mention(at, end, None, "place", maybe=pages), named=True)
+
+
+def counted_row_or_column(scene: Scene, at: int) -> Mention | None:
+    """As in "第5行第3列": the numbers stand before the row and the column."""
+    first = _counted_before(scene, at)
+    if not first:
+        return None
+    is_row = bool(scene.begins("row", at))
+    other = "column" if is_row else "row"
+    for place in range(at + 1, min(at + 5, len(scene.tokens))):
+        second = _counted_before(scene, place) if scene.begins(other, place) else 0
+        if second:
+            row, column = (first, second) if is_row else (second, first)
+            pages = page_at(scene.question.chart, row, column)
+            mention = Mention(at - 1, place + 1, None, "place", maybe=pages)
+            return judge_place(scene, mention, named=True)
+    return None
+
+
+def _counted_before(scene: Scene, at: int) -> int:
+    """The number glued before token `at`, 0 for none."""
+    if at < 1 or not scene.tokens[at].glued:
+        return 0
+    token = scene.tokens[at - 1]
+    return int(token.text[:4]) if token.kind == DIGITS else scene.lexicon.numbers.get(token.text, 0)
+
+
+def middle_of_line(scene: Scene, at: int, end: int) -> tuple[int, ...]:
+    """The pages in the middle of the row or the column told beside it: "middle of the top row"."""
+    chart = scene.question.chart
+    start, stop = scene.sentence(at)
+    near = range(max(at - _BESIDE, start), min(end + _BESIDE, stop))
+    line = next((place for place in near if _is_line(scene, place)), -1)
+    if line < 0:
+        return ()
+    told = [
+        _counted(scene, place)[0]
+        for place in range(max(line - 2, start), min(line + 4, stop))
+        if not at <= place < end
+    ]
+    which = next((one for one in told if one), 0)
+    if not which:
+        return ()
+    if scene.begins("row", line):
+        places = {(chart.columns + 1) // 2, chart.columns // 2 + 1}
+        return tuple(page for place in sorted(places) for page in page_at(chart, which, place))
+    places = {(chart.rows + 1) // 2, chart.rows // 2 + 1}
+    return tuple(page for place in sorted(places) for page in page_at(chart, place, which))
+
+
+def _is_line(scene: Scene, at: int) -> bool:
+    return scene.begins("row", at) > 0 or scene.begins("column", at) > 0
 
 
 def _is_spare(scene: Scene, at: int) -> bool:

@@ -5,9 +5,10 @@ from __future__ import annotations
 from itertools import pairwise
 
 from service.ballots import stands
+from service.ballots.cues import CHOSEN_AFTER
 from service.ballots.elsewhere import NAMES_ELSE, OF_OTHERS, RULED_OUT
 from service.ballots.lexicon import bits_of
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.scanning import END, WORD
 from service.ballots.scene import Scene
 
@@ -20,6 +21,11 @@ _CONDITIONS = bits_of("if_words")
 _CONCLUDING = bits_of("concluding")
 #: Rules by which a number beside a verb of changing may yet be a page: "12 in 14 ändern".
 _MAY_BE = OF_OTHERS | {NAMES_ELSE}
+_WINNING, _TURNING = bits_of("winning"), bits_of("turning")
+#: What speaks for a page stands so few words before it.
+_SPEAKER = 3
+#: "... but 14 is my vote".
+_VOTES_REACH = 4
 _CORRECTED = frozenset({stands.UNSURE, stands.BARE, stands.ALONE})
 
 
@@ -34,7 +40,48 @@ def correct(scene: Scene, mentions: list[Mention]) -> None:
         _correct(scene, mentions)
     if present & _CONCLUDING:
         _conclude(scene, mentions)
+    if present & _WINNING:
+        _let_win(scene, mentions)
+    if present & _TURNING:
+        _set_against(scene, mentions)
     _strike_again(mentions)
+
+
+def _let_win(scene: Scene, mentions: list[Mention]) -> None:
+    """As in "My heart says 12, my head says 21. Heart wins"."""
+    live = [one for one in mentions if one.standing >= stands.ASKED and one.value is not None]
+    at = scene.find("winning", live[-1].after) if len(live) > 1 else -1
+    winner = scene.tokens[at - 1].text if at > 0 and scene.kinds[at - 1] == WORD else ""
+    if not winner or winner in scene.lexicon.plain_words:
+        return
+    spoken = [
+        one
+        for one in live
+        if winner
+        in {token.text for token in scene.tokens[max(one.first - _SPEAKER, 0) : one.first]}
+    ]
+    if len({one.value for one in spoken}) == 1:
+        for one in live:
+            won = one.value == spoken[0].value
+            one.reported = False
+            one.standing, one.rule = (
+                (stands.CUED if won else stands.STRUCK),
+                "what spoke for it wins",
+            )
+
+
+def _set_against(scene: Scene, mentions: list[Mention]) -> None:
+    """As in "12 is stuck in my head but my vote goes to 13"."""
+    for left, right in pairwise(mentions):
+        at = scene.find("turning", left.after, right.first)
+        liked = left.standing == stands.CUED and left.rule == CHOSEN_AFTER  # "12 is mooi maar"
+        bare = stands.UNSURE <= left.standing <= stands.ALONE or liked
+        bare = bare and not left.cued_by_page
+        if at < 0 or not bare or right.standing != stands.CUED or left.value == right.value:
+            continue
+        start, _ = scene.sentence(right.first)
+        if start <= left.first and scene.has("voting", at, right.after + _VOTES_REACH):
+            left.standing, left.rule = stands.STRUCK, "set against the vote"
 
 
 def _replace(scene: Scene, mentions: list[Mention]) -> None:
@@ -134,9 +181,11 @@ def _strike_again(mentions: list[Mention]) -> None:
     """As in "Fourteen is the ugly one. Then not fourteen.": ruled out wherever it stands before."""
     for at, one in enumerate(mentions):
         if one.rule == RULED_OUT and one.value is not None:
-            for earlier in mentions[:at]:
-                if earlier.value == one.value and stands.PLACED < earlier.standing < stands.CUED:
-                    earlier.standing, earlier.rule = stands.STRUCK, "ruled out later"
+            for other in mentions:
+                before = other in mentions[:at] and stands.PLACED < other.standing < stands.CUED
+                again = other.reported and other.standing == stands.ASKED
+                if other.value == one.value and (before or again):
+                    other.standing, other.rule = stands.STRUCK, "ruled out elsewhere"
 
 
 def _takes_back(scene: Scene, left: Mention, right: Mention) -> bool:

@@ -4,16 +4,14 @@ from __future__ import annotations
 
 from service.ballots import stands
 from service.ballots.case import Case, Verdict
-from service.ballots.scanning import DIGITS
-from service.ballots.surroundings import is_a_date, is_a_smaller_unit, is_fabric, word_at
+from service.ballots.scanning import DIGITS, SOFT, WORD
+from service.ballots.surroundings import NO_THINGS, is_a_date, is_a_smaller_unit, is_fabric, word_at
 
 COUNTS_FOLLOWING = "counts what follows"
 COUNTS_ELSE = "counts something else"
 MEASURED = "counts or measures something else"
 #: No chart has more pages; a number above is a year or a count.
 LARGEST = 999
-#: End like the things that are counted, and are none.
-_NO_THINGS = frozenset("always thanks cheers perhaps sometimes besides unless maybes".split())
 
 
 def tallied(case: Case) -> Verdict:
@@ -45,6 +43,9 @@ def tallied(case: Case) -> Verdict:
 def _is_an_offer(case: Case) -> bool:
     """As in "It was 2 for 1 on hoops": so many for the price of fewer."""
     scene, mention = case.scene, case.mention
+    paid = scene.kinds[mention.after + 1 : mention.after + 2] == ["money"]
+    if paid and word_at(scene, mention.after) == "for":
+        return not case.cued  # "2 for £5"
     for left, right in ((mention.first, mention.first + 2), (mention.first - 2, mention.first)):
         sides = [scene.tokens[at].text for at in (left, right) if 0 <= at < len(scene.tokens)]
         if word_at(scene, left + 1) == "for" and len(sides) == 2 and max(map(len, sides)) == 1:
@@ -53,12 +54,34 @@ def _is_an_offer(case: Case) -> bool:
     return False
 
 
+def pages_said_back(case: Case) -> Verdict:
+    """As in "63ページ！", "63 страницы": how many pages the chart has; alone it may be the last."""
+    scene, behind = case.scene, case.mention.after
+    step = scene.begins("counting_pages", behind)
+    if (
+        not step
+        or case.value != scene.last_page
+        or case.cued
+        or case.before.group == "choice_before"
+    ):
+        return None
+    beyond = behind + step
+    while beyond < len(scene.kinds) and scene.kinds[beyond] == SOFT:
+        beyond += 1
+    if scene.begins("choice_after", beyond):
+        return None
+    others = (*scene.tokens[: case.mention.first], *scene.tokens[behind + step :])
+    plain = scene.lexicon.plain_words
+    alone = all(token.kind != WORD or token.text in plain for token in others)
+    return stands.ASKED if alone else stands.OTHER, "the number of pages said back"
+
+
 def measured(case: Case) -> Verdict:
     """As in "3 cats", "14 count", "2 over 1"."""
     if case.before.page:
         return None
     if case.after.group == "other_after":
-        return stands.OTHER, MEASURED
+        return None if _is_of_the_chart(case) else (stands.OTHER, MEASURED)
     if is_a_date(case.scene, case.mention):
         return stands.OTHER, "a date"
     if is_fabric(case.scene, case.mention):
@@ -74,6 +97,13 @@ def measured(case: Case) -> Verdict:
             else None
         )
     return None
+
+
+def _is_of_the_chart(case: Case) -> bool:
+    """As in "number 17 of the 63": of so many pages as the chart has."""
+    behind = case.scene.tokens[case.after.at : case.after.at + 1]
+    whole = bool(behind) and behind[0].text == str(case.scene.last_page)
+    return whole and case.before.number and case.scene.begins("part_of", case.mention.after) > 0
 
 
 def _is_a_length(case: Case) -> bool:
@@ -123,5 +153,5 @@ def counts_a_thing(case: Case) -> Verdict:
         and not word.endswith("ss")
     )
     if case.is_small_word and not case.cued and thing and not case.after.group:
-        return None if word in _NO_THINGS else (stands.OTHER, COUNTS_FOLLOWING)
+        return None if word in NO_THINGS else (stands.OTHER, COUNTS_FOLLOWING)
     return None

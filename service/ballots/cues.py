@@ -15,6 +15,12 @@ from service.ballots.surroundings import (
 )
 
 NUMBER_OF_ELSE, NUMBER_SAID = "may be the number of something else", "a number word before it"
+CHOSEN_AFTER = "words of choice after it"
+DONE = "a page that is done, perhaps of the writer's own piece"
+OWN_PIECE = "a page of the writer's own piece"
+SAID_BY = "foretold or reported, perhaps not chosen"
+PRAISED = "praised as well as another"
+_AS_WELL = frozenset({"too", "well"})
 _WEATHER = bits_of("weather")
 #: In a comment of more words the weather is talked about.
 _FEW = 4
@@ -36,7 +42,7 @@ def chosen(case: Case) -> Verdict:
         return None
     if case.after.group == "reported_after":
         case.mention.reported = True
-        return stands.ASKED, "foretold or reported, perhaps not chosen"
+        return stands.ASKED, SAID_BY
     if case.value == 1 and case.mention.spelled and not case.cued and not _is_a_number(case):
         return stands.OTHER, THE_WORD
     return _told_as_a_count(case) or _sure_of(case)
@@ -106,10 +112,12 @@ def page_said(case: Case) -> Verdict:
     possessed = owner.endswith("'s") and owner not in asking
     here = case.before.group == "weak_before"
     if own or possessed or (here and says_where_the_writer_is(case.scene, case.before)):
-        return stands.OTHER, "a page of the writer's own piece"
+        return stands.OTHER, OWN_PIECE
     if case.after.group == "reported_after":
         case.mention.reported = True
-        return stands.ASKED, "foretold or reported, perhaps not chosen"
+        return stands.ASKED, SAID_BY
+    if case.scene.begins("finished", case.mention.after) and case.before.group != "choice_before":
+        return stands.ASKED, DONE
     if here and case.after.group != "choice_after" and not _votes(case):
         return stands.UNSURE, "a page, perhaps only talked about"
     return stands.CUED, "a page word before it"
@@ -134,7 +142,7 @@ def number_said(case: Case) -> Verdict:
         return stands.OTHER if here else stands.UNSURE, NUMBER_OF_ELSE
     if case.after.group == "reported_after":
         case.mention.reported = True
-        return stands.ASKED, "foretold or reported, perhaps not chosen"
+        return stands.ASKED, SAID_BY
     if case.after.group == "weak_after":
         return stands.OTHER, "the number of something else"
     return stands.CUED, NUMBER_SAID
@@ -143,6 +151,10 @@ def number_said(case: Case) -> Verdict:
 def _is_a_rank(case: Case) -> bool:
     """As in "number one in four countries": the best of something, where more is said of it."""
     behind = case.scene.begins("weak_before", case.mention.after)
+    if case.value == 1 and not case.before.crossed and not case.after.group:
+        owner = case.scene.lexicon.group("owning").before(case.scene.tokens, case.mention.first - 2)
+        if owner and not case.scene.kinds[case.mention.after :].count(WORD):
+            return True  # "you are my number 1"
     return case.value == 1 and behind > 0 and case.after.group != "choice_after"
 
 
@@ -161,15 +173,21 @@ def _names_something(case: Case) -> bool:
 def chosen_after(case: Case) -> Verdict:
     """As in "42 please", "42 gets my vote"; a forecast ("42 will win") is none."""
     if case.after.group == "reported_after":
+        if case.value == 1 and case.mention.spelled and not case.cued and case.mention.first:
+            return stands.OTHER, THE_WORD  # "my last one took a year"
         case.mention.reported = True
-        return stands.ASKED, "foretold or reported, perhaps not chosen"
+        case.mention.family = case.scene.begins("family_before", case.after.at) > 0
+        too = case.scene.tokens[case.after.at - 1].text in _AS_WELL
+        return stands.ASKED, PRAISED if too else SAID_BY
     if case.after.group != "choice_after":
         return None
     if case.mention.spelled and case.value == 1 and not _is_a_number(case):
         return stands.OTHER, THE_WORD
+    if case.value > case.scene.last_page and case.scene.begins("goes_on", case.mention.after):
+        return stands.BARE, "nothing says that it is something else"  # "310 looks the most used"
     # A small number word in the middle of talk is no number even before "please".
     if case.before.clear or not case.is_small_word:
-        return stands.CUED, "words of choice after it"
+        return stands.CUED, CHOSEN_AFTER
     return None
 
 
@@ -177,7 +195,9 @@ def in_the_open(case: Case) -> Verdict:
     """Nothing beside it decides: alone in its clause, or the only thing said."""
     if not (case.before.clear and case.after.clear):
         return None
-    if case.mention.spelled and case.value == 1 and not _is_a_number(case):
+    counted = case.mention.first > 0 and case.scene.kinds[case.mention.first - 1] == "ordinal"
+    word = counted or not _is_a_number(case)  # "the 33rd one"
+    if case.mention.spelled and case.value == 1 and word:
         return stands.OTHER, THE_WORD
     if is_alone(case.scene, case.mention) or _gives_a_reason(case):
         return stands.ALONE, "stands by itself"
@@ -213,7 +233,7 @@ def ordinal_page(case: Case) -> Verdict:
         case.mention.cued_by_page = True
     own = case.before.group in {"weak_before", "other_before"}
     if own or is_of_own_piece(case.scene, case.mention):
-        return stands.OTHER, "a page of the writer's own piece"
+        return stands.OTHER, OWN_PIECE
     return stands.CUED, "an ordinal with a page word"
 
 

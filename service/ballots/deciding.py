@@ -6,13 +6,16 @@ from dataclasses import replace
 
 from service.ballots import stands
 from service.ballots.choosing import order_of
+from service.ballots.cues import PRAISED, SAID_BY
 from service.ballots.lexicon import bits_of
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.reading import Evidence, NoneReason, Reading
 from service.ballots.scene import Scene
 from service.ballots.shapes import SEVERAL
 
 BESIDE_A_KIND = "a kind of page beside the pages"
+#: A number beyond so many times the chart's pages is hardly a slip for one of them.
+_FAR = 2
 _KINDS = bits_of("kinds")
 _STOPGAPS = bits_of("second_choice", "stopgap")
 
@@ -33,6 +36,9 @@ def _decide_several(scene: Scene, mentions: list[Mention]) -> Reading:
         return _look_at(scene, live, live[0].rule)
     off = [one for one in chosen if _is_off(scene, one)]
     on = [one for one in chosen if one not in off]
+    if off and any(one.standing >= stands.ALONE for one in on):
+        off = [one for one in off if not _is_far_off(scene, one, on)]
+        chosen = [one for one in chosen if one in on or one in off]
     if off and not on:
         doubtful = [one for one in live if one not in chosen and _pages(scene, one)]
         if any(one.standing >= stands.BARE for one in doubtful):
@@ -100,6 +106,16 @@ def _pages(scene: Scene, mention: Mention) -> tuple[int, ...]:
 def _is_off(scene: Scene, mention: Mention) -> bool:
     value = mention.value
     return value is not None and not 1 <= value <= scene.last_page
+
+
+def _is_far_off(scene: Scene, mention: Mention, on: list[Mention]) -> bool:
+    """As in "22. Love the 153 with the 155": said of it, and no slip for a page of this chart."""
+    if (mention.value or 0) <= _FAR * scene.last_page or mention.standing == stands.CUED:
+        return False
+    start, end = scene.sentence(mention.first)
+    apart = not any(start <= one.first < end for one in on)
+    told = scene.clause(mention.first, mention.after) != (mention.first, mention.after)
+    return mention.standing <= stands.BARE or (apart and told)
 
 
 def _surest(live: list[Mention]) -> list[Mention]:
@@ -191,6 +207,12 @@ def _is_one_of_a_kind(scene: Scene, chosen: list[Mention]) -> bool:
 def _competing(scene: Scene, live: list[Mention], chosen: list[Mention]) -> list[Mention]:
     """Votes of the writer's family beside the own one, unless set against it: both may be meant."""
     related = [one for one in live if one.family and one.reported]
+    if all(one.standing < stands.CUED for one in chosen):
+        # "12 is nice but 14 is nice too"
+        values = {one.value for one in chosen}
+        praised = [one for one in live if one.rule == PRAISED and one.value not in values]
+        if praised:
+            return praised
     if not related:
         return related
     last = max(one.first for one in chosen)
@@ -201,10 +223,16 @@ def _competing(scene: Scene, live: list[Mention], chosen: list[Mention]) -> list
         if one.value in values:
             continue
         between = scene.tokens[one.after : first]
-        joined = one.first < first and any(
+        joined = one.first < first and between[:1] != [] and between[0].text != ")"
+        joined = joined and any(
             scene.lexicon.group("also").firsts & {token.text} for token in between[:2]
         )
-        if one.first > last or joined:
+        # "8 says my sister, 18 says me": nothing sets the own against it.
+        beside = one.rule == SAID_BY and one.first < first
+        beside = beside and not any(
+            scene.has(group, one.after, first) for group in ("own_voice", "turning")
+        )
+        if one.first > last or joined or beside:
             found.append(one)
     return found
 

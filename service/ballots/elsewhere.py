@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Callable
+
 from service.ballots import stands
-from service.ballots.beside import read_after
 from service.ballots.case import SMALL_TALK, THE_WORD, Case, Verdict
 from service.ballots.counted import COUNTS_ELSE, COUNTS_FOLLOWING
 from service.ballots.relations import told_from
+from service.ballots.scanning import DIGITS, SOFT, WORD
 from service.ballots.surroundings import (
     counts_what_follows,
     in_a_saying,
@@ -15,7 +18,10 @@ from service.ballots.surroundings import (
     is_of_own_piece,
     word_at,
 )
+from service.ballots.tellings import ENGLISH
 
+SAYING = "part of a saying"
+MAY_BE = "may be a choice, said in passing"
 RULED_OUT = "ruled out"
 BELONGS = "belongs to the words before it"
 NAMES_ELSE = "counts or names something else"
@@ -25,19 +31,40 @@ OF_OTHERS = frozenset(
 SOMEBODYS_AGE = "somebody's age, or how many they are"
 #: In a comment of more words "more than 40" talks of something.
 _FEW = 8
+#: Marks are given out of so many.
+_HIGHEST_MARK = 10
+#: In so few words "over 50" tells a kind of page.
+_UPWARDS_WORDS = 3
+#: Before two numbers, and behind several: they count none.
+_BOTH = frozenset("both beide beiden entrambe entrambi ambas ambos".split())
+_ALL = frozenset({"all", "both"})
+#: Among so many words dozens are no page.
+_DOZEN_TALK = 4
+#: Beside a number and "today" these tell of a birthday in any language.
+_CAKES = frozenset("🎂🥳🎈🎁🍰")
 _TOLD_FROM = frozenset({"above", "below", "later", "earlier", "relative_before"})
 
 
 def ruled_out(case: Case) -> Verdict:
     """As in "not 13", "anything but 13"."""
     if case.before.group == "not_before" or case.after.group == "not_after":
-        return stands.STRUCK, RULED_OUT
+        return _upwards(case) or (stands.STRUCK, RULED_OUT)
     return None
+
+
+def _upwards(case: Case) -> Verdict:
+    """As in "over 50 please"; "33 over 32" rules one out, and more words talk."""
+    at = case.before.phrase
+    over = case.before.group == "not_before" and at == 0 and word_at(case.scene, at) == "over"
+    if not over or case.scene.word_count() > _UPWARDS_WORDS:
+        return None
+    case.mention.maybe = ()
+    return stands.PLACED, "a range, not one page"
 
 
 def part_of_a_saying(case: Case) -> Verdict:
     """As in "three cheers for", "forty winks"."""
-    return (stands.OTHER, "part of a saying") if in_a_saying(case.scene, case.mention) else None
+    return (stands.OTHER, SAYING) if in_a_saying(case.scene, case.mention) else None
 
 
 def written_with_o(case: Case) -> Verdict:
@@ -53,30 +80,19 @@ def written_with_o(case: Case) -> Verdict:
     return stands.ASKED, "letters that look like digits"
 
 
-def misheard(case: Case) -> Verdict:
-    """As in "Forty to please": voice typing may have hidden a second digit."""
-    scene, value = case.scene, case.value
-    if not case.mention.spelled or not 20 <= value < 100 or value % 10:
+def turned_today(case: Case) -> Verdict:
+    """As in "27 today!!! 🎂": an age that is reached, told like a page alone."""
+    scene = case.scene
+    step = scene.begins("today", case.mention.after)
+    behind = case.mention.after + step
+    goes_on = scene.kinds[behind : behind + 1] in ([WORD], [SOFT])
+    if not step or case.cued or case.before.group or goes_on:
         return None
-    hidden = scene.lexicon.homophones.get(word_at(scene, case.mention.after))
-    if hidden is None:
-        return None
-    beyond = read_after(scene, case.mention.after + 1)
-    if beyond.group not in {"", "choice_after"} or (beyond.phrase >= 0 and not beyond.group):
-        return None
-    case.mention.maybe = (value, value + hidden)
-    return stands.PLACED, "a word that sounds like a number may belong to it"
-
-
-def stands_for_a_word(case: Case) -> Verdict:
-    """As in "thx 4 the video", "luv 2 watch": a digit written for the word it sounds like."""
-    scene, mention = case.scene, case.mention
-    if mention.shape != "digits" or case.value not in scene.lexicon.homophones.values():
-        return None
-    spoken = scene.begins("sounded_after", mention.after)
-    if spoken and word_at(scene, mention.first - 1) and case.before.group != "choice_before":
-        return None if case.cued else (stands.OTHER, "stands for a word")
-    return None
+    first, _ = scene.sentence(case.mention.first)
+    # English says it without a cake as well.
+    said = scene.lexicon.codes[0] == ENGLISH and first == case.mention.first and case.value > 1
+    told = said or _CAKES & {token.text for token in scene.tokens}
+    return (stands.ASKED, "an age or a birthday, perhaps not a page") if told else None
 
 
 def told_from_another(case: Case) -> Verdict:
@@ -92,14 +108,42 @@ def told_from_another(case: Case) -> Verdict:
         return stands.OTHER, "part of other talk"
     chart = case.scene.question.chart
     case.mention.maybe = told_from(chart, case.value, group)
+    if group in {"above", "below"} and case.scene.has(
+        "any_of", case.before.phrase - 3, case.before.phrase
+    ):
+        only = case.value + 1 if group == "above" else case.value - 1
+        end = only in {1, case.scene.last_page} and (only == 1) == (group == "below")
+        case.mention.maybe = (only,) if end else ()
+        return stands.PLACED, "a range, not one page"
     return stands.PLACED, "told from another page"
 
 
 def reckoned(case: Case) -> Verdict:
     """As in "half of 80", "7 squared": a sum, which the host may work out."""
     if case.before.group == "sum_before" or case.after.group == "sum_after":
+        case.mention.maybe = _reckon(case) or case.mention.maybe
         return stands.PLACED, "a sum, not a page"
     return None
+
+
+def _reckon(case: Case) -> tuple[int, ...]:
+    """What a sum of one number comes to, where that is whole."""
+    scene, value = case.scene, case.value
+    near = case.before.phrase if case.before.group == "sum_before" else case.mention.after
+    for group, reckon in _RECKONED:
+        step = scene.begins(group, near)
+        if step:
+            found = reckon(value)
+            return (int(found),) if found == int(found) else ()
+    return ()
+
+
+_RECKONED: tuple[tuple[str, Callable[[int], float]], ...] = (
+    ("halving", lambda value: value / 2),
+    ("doubling", lambda value: value * 2.0),
+    ("rooting", math.sqrt),
+    ("squaring", lambda value: float(value * value)),
+)
 
 
 def rough(case: Case) -> Verdict:
@@ -126,12 +170,39 @@ def belongs(case: Case) -> Verdict:
         return stands.ASKED, "an age or a birthday, perhaps not a page"
     if case.before.group == "other_before" and is_of_own_piece(case.scene, case.mention):
         return stands.OTHER, BELONGS
+    if case.before.group == "other_before" and _is_one_of_two(case):
+        return None
     if case.before.group in {"other_before", "labels"}:
         start, _ = case.scene.sentence(case.mention.first)
         if start == case.before.phrase and case.scene.begins("asking", start) and case.value > 3:
             return stands.UNSURE, "asked about, not chosen"
         return stands.OTHER, BELONGS
     return None
+
+
+def rated(case: Case) -> Verdict:
+    """As in "that's a 10 from me": a mark, or a page."""
+    phrase = case.scene.lexicon.group("rated").before(case.scene.tokens, case.mention.first - 1)
+    known = case.cued or case.before.group == "other_before"
+    if phrase and case.value <= _HIGHEST_MARK and not known:
+        return stands.ASKED, "a mark, or a page"
+    return None
+
+
+def _is_one_of_two(case: Case) -> bool:
+    """As in "I love both 11 and 40"."""
+    scene, behind = case.scene, case.mention.after
+    joined = scene.begins("also", behind) == 1 and scene.kinds[behind + 1 : behind + 2] == [DIGITS]
+    return joined and word_at(scene, case.before.phrase) in _BOTH
+
+
+def named_only(case: Case) -> Verdict:
+    """As in "I agree with 12", "imagine if you did 12": named, and not plainly chosen."""
+    if case.before.group != "named_before":
+        return None
+    if case.value == 1 and case.mention.spelled and not case.cued:
+        return stands.OTHER, THE_WORD  # "agree with this one"
+    return stands.ASKED, "named, perhaps not chosen"
 
 
 def somebody_elses(case: Case) -> Verdict:
@@ -179,7 +250,8 @@ def weak_before(case: Case) -> Verdict:
     if case.mention.spelled and case.value == 1 and not case.cued:
         return stands.OTHER, THE_WORD
     if case.after.group == "choice_after":
-        return stands.UNSURE, "may be a choice"
+        begun = case.scene.begins("begun_after", case.mention.after)
+        return (stands.CUED, "words of choice around it") if begun else (stands.UNSURE, MAY_BE)
     start, _ = case.scene.sentence(case.mention.first)
     asked = not case.is_small_word and case.scene.begins("asking", start)
     if asked and case.scene.begins("asking", case.before.phrase):
@@ -191,7 +263,7 @@ def weak_before(case: Case) -> Verdict:
 
 def weak_after(case: Case) -> Verdict:
     """As in "62 to go": counted unless it is plainly chosen."""
-    if case.after.group != "weak_after":
+    if case.after.group != "weak_after" or _is_all_of_several(case):
         return None
     word = word_at(case.scene, case.mention.after)
     may_be = word in {"page", "vote", "part", "point", "to", "over"}
@@ -200,9 +272,17 @@ def weak_after(case: Case) -> Verdict:
     return stands.OTHER, COUNTS_ELSE
 
 
+def _is_all_of_several(case: Case) -> bool:
+    """As in "20 and 40 and 60 all look lovely"."""
+    scene, at = case.scene, case.mention.first - 1
+    listed = at > 0 and scene.kinds[at - 1] == DIGITS and scene.begins("also", at) > 0
+    return listed and word_at(scene, case.mention.after) in _ALL
+
+
 def unknown_beside(case: Case) -> Verdict:
     """Beside words that the reader does not know, a number is looked at."""
-    if case.is_small_word:
+    rough = case.mention.shape == "vague" and case.scene.word_count() > _DOZEN_TALK
+    if case.is_small_word or rough:
         return stands.OTHER, SMALL_TALK
     if case.value == 1 and not case.after.clear and case.before.group != "choice_before":
         return stands.OTHER, COUNTS_FOLLOWING

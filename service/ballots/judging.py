@@ -8,12 +8,12 @@ from __future__ import annotations
 from functools import lru_cache, reduce
 from operator import or_
 
-from service.ballots import counted, cues, elsewhere, stands
+from service.ballots import counted, cues, elsewhere, sounds, stands
 from service.ballots.beside import read_after, read_before
 from service.ballots.case import Case, Rule
 from service.ballots.counted import LARGEST
 from service.ballots.lexicon import bits_of
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.scene import Scene
 
 #: The rules in their order, with what makes it worth while to ask each: a phrase of one of these
@@ -23,9 +23,11 @@ from service.ballots.scene import Scene
 _RULES: tuple[tuple[Rule, str], ...] = (
     (elsewhere.part_of_a_saying, "| sayings"),
     (elsewhere.ruled_out, "not_before not_after"),
-    (elsewhere.stands_for_a_word, "before_a_sounded"),
-    (elsewhere.misheard, "spelled"),
+    (sounds.stands_for_a_word, "before_a_sounded | sounded_before"),
+    (elsewhere.turned_today, "| today"),
+    (sounds.misheard, "spelled"),
     (counted.tallied, "tally_before | =for"),
+    (counted.pages_said_back, "| counting_pages"),
     (counted.measured, "other_after behind_a_unit | months minus sized_by =over"),
     (counted.part_of_so_many, "| part_of"),
     (counted.counts_a_thing, "spelled"),
@@ -34,8 +36,10 @@ _RULES: tuple[tuple[Rule, str], ...] = (
     (elsewhere.reckoned, "sum_before sum_after"),
     (elsewhere.rough, "roughly_before roughly_after"),
     (cues.lucky, "lucky_before"),
+    (elsewhere.rated, "| rated"),
     (cues.chosen, "choice_before"),
     (elsewhere.belongs, "labels other_before"),
+    (elsewhere.named_only, "named_before"),
     (elsewhere.somebody_elses, "reported_before family_before"),
     (elsewhere.in_brackets, "| =("),
     (elsewhere.part_of_a_name, "joined"),
@@ -80,7 +84,7 @@ def _needs() -> tuple[dict[str, int], list[tuple[int, int]], int]:
 
 _BESIDE, _ANYWHERE, _ALWAYS = _needs()
 _WATCHED = reduce(or_, (bits for bits, _rule in _ANYWHERE))
-_UNIT, _SOUNDED = bits_of("other_after"), bits_of("sounded_after")
+_UNIT, _SOUNDED = bits_of("other_after"), bits_of("sounded_after", "sounded_too")
 
 
 @lru_cache(maxsize=4096)

@@ -55,6 +55,11 @@ class Language:
     homophones: Mapping[str, int] = field(default_factory=dict)
     #: behind these a digit is written for a word: "thx 4 the", "2 watch".
     sounded_after: tuple[Phrase, ...] = ()
+    #: behind a 2 that is written for "too": "2 cute"; words written with a digit: "gr8".
+    sounded_too: tuple[Phrase, ...] = ()
+    digit_words: tuple[Phrase, ...] = ()
+    #: before a 2 that is written for "too" and ends what is said: "me 2", "me two!!".
+    sounded_before: tuple[Phrase, ...] = ()
     #: "page", and words for a number of one ("no.", "number"), which cue a page.
     page: tuple[Phrase, ...] = ()
     number: tuple[Phrase, ...] = ()
@@ -63,6 +68,8 @@ class Language:
     #: n is chosen.
     choice_before: tuple[Phrase, ...] = ()
     choice_after: tuple[Phrase, ...] = ()
+    #: the same behind a preposition: "dass du mit 20 anfängst".
+    begun_after: tuple[Phrase, ...] = ()
     #: words that speak of voting or choosing and hardly of anything else here.
     voting: tuple[Phrase, ...] = ()
     #: between minutes and an hour: "20 to 8", "10 past 7".
@@ -113,6 +120,8 @@ class Language:
     topics: tuple[Phrase, ...] = ()
     #: n is an age or a birthday, told instead of a page.
     ages: tuple[Phrase, ...] = ()
+    #: n is an age that is reached, where no more is said: "27 today!"
+    today: tuple[Phrase, ...] = ()
     #: n is wished for and not chosen: "if i had a vote", "i wish i could"; what ends such talk: "but".
     wishing: tuple[Phrase, ...] = ()
     turning: tuple[Phrase, ...] = ()
@@ -122,6 +131,8 @@ class Language:
     #: n is somebody else's: the crowd's, an earlier round's; of a family member it may be meant.
     reported_before: tuple[Phrase, ...] = ()
     family_before: tuple[Phrase, ...] = ()
+    #: n is named without being chosen: agreed with, supposed ("agree with", "if you did").
+    named_before: tuple[Phrase, ...] = ()
     reported_after: tuple[Phrase, ...] = ()
     #: a question about n, unless it suggests n.
     asking: tuple[Phrase, ...] = ()
@@ -130,9 +141,16 @@ class Language:
     doubtful: tuple[Phrase, ...] = ()
     #: number words that are other languages' words, or names: they tell no language by themselves.
     untelling: tuple[Phrase, ...] = ()
+    #: before a number to ten that may be a mark: "that's a 10 from me".
+    rated: tuple[Phrase, ...] = ()
     #: n is part of a sum.
     sum_before: tuple[Phrase, ...] = ()
     sum_after: tuple[Phrase, ...] = ()
+    #: of those: what makes half of n, twice n, its root, its square.
+    halving: tuple[Phrase, ...] = ()
+    doubling: tuple[Phrase, ...] = ()
+    rooting: tuple[Phrase, ...] = ()
+    squaring: tuple[Phrase, ...] = ()
     #: what joins two numbers into a sum ("7 times 8"); in the last the second comes first.
     times: tuple[Phrase, ...] = ()
     plus: tuple[Phrase, ...] = ()
@@ -144,28 +162,40 @@ class Language:
     replaced_by: tuple[Phrase, ...] = ()
     #: what the writer comes to after all: "12 is nice, 14 too, so 14".
     concluding: tuple[Phrase, ...] = ()
+    #: behind what spoke for one of several pages: "my heart says 12, my head 21. Heart wins".
+    winning: tuple[Phrase, ...] = ()
     #: a question about a page that was named before: "13, or is that gone?".
     asked_later: tuple[Phrase, ...] = ()
+    #: right behind n, and a question mark: "39 again??"
+    again: tuple[Phrase, ...] = ()
     #: the same where people leave the question mark out: "what's on 32 anyone know".
     asked_plainly: tuple[Phrase, ...] = ()
     #: n is near the page, not the page.
     roughly_before: tuple[Phrase, ...] = ()
     roughly_after: tuple[Phrase, ...] = ()
     between: tuple[Phrase, ...] = ()
+    #: before a "between" that bounds no range: "torn between 11 and 22".
+    torn: tuple[Phrase, ...] = ()
     through: tuple[Phrase, ...] = ()
     #: n is the number of pages, said back.
     question_before: tuple[Phrase, ...] = ()
+    #: right behind the chart's own number of pages they count them: "63 страницы".
+    counting_pages: tuple[Phrase, ...] = ()
     #: more is said of n than a choice needs.
     goes_on: tuple[Phrase, ...] = ()
     #: the writer begins to speak of an own choice; words that make a condition; "is".
     own_voice: tuple[Phrase, ...] = ()
     if_words: tuple[Phrase, ...] = ()
+    #: right before n, behind a question: n hangs on the answer ("Is 12 gone? If so 15").
+    answered: tuple[Phrase, ...] = ()
     being: tuple[Phrase, ...] = ()
     #: somebody speaks: quoted words beside it are theirs.
     saying: tuple[Phrase, ...] = ()
     #: the page is told from n.
     relative_before: tuple[Phrase, ...] = ()
     relative_after: tuple[Phrase, ...] = ()
+    #: before those: any page on that side ("anything above 62").
+    any_of: tuple[Phrase, ...] = ()
     above: tuple[Phrase, ...] = ()
     below: tuple[Phrase, ...] = ()
     later: tuple[Phrase, ...] = ()
@@ -173,6 +203,8 @@ class Language:
     #: the whole comment: taken back, no vote at all, said by pointing.
     withdrawn: tuple[Phrase, ...] = ()
     abstaining: tuple[Phrase, ...] = ()
+    #: right behind it, what cannot be decided is no page: "can't decide whether it's navy".
+    wondering: tuple[Phrase, ...] = ()
     pointing: tuple[Phrase, ...] = ()
     agreeing: tuple[Phrase, ...] = ()
     #: a number told before as something else is meant after all: "i'm 47, so that's my vote".
@@ -201,6 +233,8 @@ class Language:
     own_piece: tuple[Phrase, ...] = ()
     #: single words by which the writer says how far she is: "still", "stuck", "i'm".
     whereabouts: tuple[Phrase, ...] = ()
+    #: right behind a page that is done: "page 5 done".
+    finished: tuple[Phrase, ...] = ()
     #: what may stand between a number and the things it counts: "12 lovely skeins".
     describing: tuple[Phrase, ...] = ()
     #: between two lengths: "24 by 18"; before the reason for a choice: "8 because there are 8 of us".

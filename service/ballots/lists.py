@@ -6,18 +6,18 @@ from itertools import pairwise
 
 from service.ballots import stands
 from service.ballots.case import SMALL_TALK, THE_WORD
-from service.ballots.counted import COUNTS_ELSE
-from service.ballots.elsewhere import BELONGS, SOMEBODYS_AGE
+from service.ballots.counted import COUNTS_ELSE, COUNTS_FOLLOWING, MEASURED
+from service.ballots.elsewhere import BELONGS, SAYING, SOMEBODYS_AGE
 from service.ballots.lexicon import bits_of
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.numbered import PLACE
-from service.ballots.scanning import END
+from service.ballots.scanning import END, SOFT
 from service.ballots.scene import Scene
 from service.ballots.surroundings import is_of_own_piece
 
 _LIST_MARKS = frozenset({",", "/", "&", "-", "\n", "|", "+", "•", "(", ".", ". ", "=", "*"})
 #: Rules by which a number word is no number at all: they say nothing of its neighbour.
-_JUST_WORDS = frozenset({SMALL_TALK, THE_WORD, PLACE})
+_JUST_WORDS = frozenset({SMALL_TALK, THE_WORD, PLACE, SAYING})
 #: "15 min, then 25": what follows is measured alike.
 _THEN = frozenset({",", "then", "and", "plus"})
 #: Between two numbers of a list, marks that say nothing, and groups of words that do not part it.
@@ -25,6 +25,9 @@ _QUIET = frozenset({"quote", "other"})
 _CUES = frozenset({"page", "number", "fillers"})
 #: Whose ages they are is told so few words before them.
 _AGES_REACH = 4
+#: Rules by which a number counts something; what goes on counting is no more than this.
+_COUNTED = frozenset({COUNTS_ELSE, COUNTS_FOLLOWING, MEASURED})
+_SMALL = 12
 _MINUTES = bits_of("minutes_to")
 _JOINING = bits_of("either", "also")
 _OPEN_ENDED = frozenset({"digits", "word", "ordinal"})
@@ -40,6 +43,10 @@ def join_ranges(scene: Scene, mentions: list[Mention]) -> None:
             continue
         if left.value is None or right.value is None or not _bound_a_range(scene, left, right):
             continue
+        if _is_torn(scene, left):
+            left.standing = right.standing = stands.ASKED
+            left.rule = right.rule = "torn between two pages"
+            continue
         left.standing = right.standing = stands.OTHER
         left.rule = right.rule = "the question's own numbers said back"
         if right.value >= scene.last_page and left.value <= 1:
@@ -49,7 +56,8 @@ def join_ranges(scene: Scene, mentions: list[Mention]) -> None:
             continue
         left.standing = stands.PLACED
         left.rule, right.rule = "a range, not one page", "the end of a range"
-        left.maybe = (left.value + 1,) if right.value - left.value == 2 else ()
+        apart = right.value - left.value
+        left.maybe = ((left.value, right.value), (left.value + 1,))[apart - 1] if apart < 3 else ()
 
 
 def _tell_the_time(scene: Scene, left: Mention, right: Mention) -> bool:
@@ -65,6 +73,8 @@ def _bound_a_range(scene: Scene, left: Mention, right: Mention) -> bool:
         return False
     if (left.shape == "ordinal word") != (right.shape == "ordinal word"):
         return False
+    if [token.text for token in scene.tokens[left.after : right.first : 2]] == ["<", "<"]:
+        return True  # "98 < n < 102"
     group = scene.lexicon.group
     through, also = group("through").firsts, group("also").firsts
     pages, articles = group("page").firsts, group("fillers").firsts
@@ -82,6 +92,16 @@ def _bound_a_range(scene: Scene, left: Mention, right: Mention) -> bool:
     return not apart or scene.has("between", left.first - 3, left.first)
 
 
+def _is_torn(scene: Scene, left: Mention) -> bool:
+    """As in "50/50 between 11 and 22": two pages, not what lies between."""
+    near = range(max(left.first - 3, 0), left.first)
+    at = next((at for at in near if scene.begins("between", at)), -1)
+    if at < 1:
+        return False
+    halves = scene.tokens[at - 1].text in {"50/50", "50:50"}
+    return halves or scene.has("torn", at - 4, at)
+
+
 def _is_told_apart(left: Mention, right: Mention) -> bool:
     """A cue of its own on both sides makes two choices, not a range."""
     return left.cued_by_page and right.cued_by_page
@@ -96,6 +116,11 @@ def back_to_the_question(scene: Scene, mentions: list[Mention]) -> None:
             and scene.lexicon.group("question_before").before(scene.tokens, mention.first - 1)
         ):
             mention.standing, mention.rule = stands.OTHER, "the number of pages said back"
+        elif mention.value == scene.last_page and mention.standing == stands.BARE:
+            at = mention.first - 1
+            if scene.begins("being", mention.after) or (at >= 0 and scene.begins("being", at) == 1):
+                # "63 is madness", "9 by 7 is 63"
+                mention.standing, mention.rule = stands.ASKED, "perhaps the number of pages"
 
 
 def is_link(scene: Scene, left: Mention, right: Mention) -> str:
@@ -138,6 +163,7 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
         if (how := is_link(scene, left, right))
     ]
     _share_ages(scene, pairs)
+    _go_on_counting(scene, mentions)
     counted: Mention | None = None
     for left, right, how in reversed(pairs):
         plain = right.value is not None and right.rule not in _JUST_WORDS
@@ -160,7 +186,28 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
         else:
             if right.rule == COUNTS_ELSE and how == "," and left.standing >= stands.ALONE:
                 right.standing, right.rule = left.standing, left.rule  # "25, 26, 27 all in a line"
-            _share_choice(left, right)
+            _share_choice(scene, left, right)
+
+
+def _go_on_counting(scene: Scene, mentions: list[Mention]) -> None:
+    """As in "1 cat on my lap, 1 on the keyboard": what is counted goes without saying."""
+    for left, right in pairwise(mentions):
+        small = right.value is not None and right.value <= _SMALL
+        if left.standing != stands.OTHER or left.rule not in _COUNTED or not small:
+            continue
+        start, end = scene.sentence(right.first)
+        begins = right.first > left.after and (
+            scene.kinds[right.first - 1] == SOFT or scene.begins("also", right.first - 1) > 0
+        )
+        if not (begins and start <= left.first and right.after < end) or right.cued_by_page:
+            continue
+        placed = scene.begins("weak_before", right.after) or scene.begins("part_of", right.after)
+        told = placed > 0 or right.standing == stands.UNSURE
+        told = told and scene.lexicon.after(scene.tokens, right.after)[1] <= 1
+        of_them = right.family and (right.value or 0) <= (left.value or 0)  # "3 kids, 2 asleep"
+        most = stands.CUED if placed else stands.ALONE
+        if stands.ASKED <= right.standing <= most and (told or of_them):
+            right.standing, right.rule = stands.OTHER, left.rule
 
 
 def _share_ages(scene: Scene, pairs: list[tuple[Mention, Mention, str]]) -> None:
@@ -181,10 +228,12 @@ def _share_other(one: Mention, other: Mention) -> None:
         one.standing, one.rule = stands.OTHER, other.rule
 
 
-def _share_choice(left: Mention, right: Mention) -> None:
+def _share_choice(scene: Scene, left: Mention, right: Mention) -> None:
     both = (left, right)
     if any(one.standing < stands.ASKED or one.value is None for one in both):
         return
+    if left.reported != right.reported and scene.has("turning", left.after, right.first):
+        return  # "eerst wilde ik 3, maar toch 40"
     if left.lucky:
         right.lucky = True
     if left.reported or right.reported:

@@ -21,7 +21,7 @@ Tree = dict[str, Any]
 BEFORE = (
     "not_before", "above", "below", "later", "earlier", "relative_before", "between",
     "tally_before", "sum_before", "roughly_before", "lucky_before", "choice_before", "other_before", "page", "number",
-    "fillers", "weak_before", "reported_before", "family_before", "neutral_before",
+    "fillers", "weak_before", "named_before", "reported_before", "family_before", "neutral_before",
 )  # fmt: skip
 #: What stands right after one.
 AFTER = (

@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from service.ballots import stands
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.scanning import END
 from service.ballots.scene import Scene
 

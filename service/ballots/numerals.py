@@ -11,6 +11,9 @@ ROMANS = frozenset(
     for ones in ("", "i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix")
 ) - {"", "i"}
 
+#: In small letters a numeral of so many letters is no word.
+LOWER = 3
+
 
 def roman_value(text: str) -> int:
     """What a roman numeral of ROMANS is worth."""

@@ -6,9 +6,15 @@ from functools import lru_cache
 
 from service.ballots import stands
 from service.ballots.beside import read_after, read_before
-from service.ballots.coordinates import numbered_row_or_column, page_in_line, row_or_column
+from service.ballots.coordinates import (
+    counted_row_or_column,
+    middle_of_line,
+    numbered_row_or_column,
+    page_in_line,
+    row_or_column,
+)
 from service.ballots.lexicon import ORDINAL, ROMAN, bits_of
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.placing import judge_place
 from service.ballots.roman import roman_at
 from service.ballots.scene import Scene
@@ -57,7 +63,7 @@ def _place_at(scene: Scene, at: int) -> Mention | None:
         if counted:
             mention = page_in_line(scene, at) or row_or_column(scene, at)
         if mention is None and sign & _LINES:
-            mention = numbered_row_or_column(scene, at)
+            mention = numbered_row_or_column(scene, at) or counted_row_or_column(scene, at)
     if mention is None and sign & _CORNERS:
         mention = _corner(scene, at)
     if mention is None and sign & _ENDS:
@@ -80,11 +86,26 @@ def _with_corner_words(scene: Scene, at: int) -> tuple[int, bool]:
         elif (step := scene.begins("page", at)) or (tokens[at].text in {"one", "square"}):
             at += step or 1
             named = True
+        elif (step := _in_the_corner(scene, at)) > 0:
+            at += step
         elif tokens[at].text in {"hand", "most", "-"} and at + 1 < len(tokens):
             at += 1
         else:
             break
     return at, named
+
+
+def _in_the_corner(scene: Scene, at: int) -> int:
+    """As in "nere till vänster i hörnet": how many tokens; 0 for none."""
+    if scene.tokens[at].text not in _IN:
+        return 0
+    for behind in (at + 1, at + 2):
+        step = scene.begins("corner", behind)
+        if step:
+            return behind + step - at
+        if scene.lexicon.before(scene.tokens, behind)[0:1] != ("fillers",):
+            return 0
+    return 0
 
 
 def _directions(scene: Scene, at: int) -> tuple[list[str], int]:
@@ -109,6 +130,7 @@ def _side_at(scene: Scene, at: int) -> str:
     return next((name for name in _SIDES if scene.begins(name, at)), "")
 
 
+_IN = frozenset("i in im en na w v nel no dans im hoek".split())
 _BETWEEN_DIRECTIONS = frozenset(
     "- hand and the on in at to a à al la y et e en de da do und most i an till w v na och og den het , /".split()
 )
@@ -165,6 +187,8 @@ def _end(scene: Scene, at: int) -> Mention | None:
         if not step:
             continue
         page = scene.begins("page", at + step)
+        if not page and scene.lexicon.group("owning").before(scene.tokens, at - 1):
+            continue  # "at 58 I do my last"
         before = read_before(scene, at)
         if not page and before.group == "not_before" and scene.tokens[at + step : at + step + 1]:
             page = int(scene.tokens[at + step].text in {"one", "1"})
@@ -201,6 +225,9 @@ def _middle(scene: Scene, at: int) -> Mention | None:
         return None
     end, named = _with_corner_words(scene, at + step)
     row = any(scene.begins(group, end) for group in ("row", "column"))
+    if not row and scene.present & _LINES and (pages := middle_of_line(scene, at, end)):
+        rule = "the middle of a row or a column"
+        return Mention(at, end, None, "place", stands.PLACED, rule, pages)
     pages = () if row else centre_pages(scene.question.chart)
     value = pages[0] if len(pages) == 1 and not row else None
     mention = Mention(at, end, value, "place", maybe=pages)

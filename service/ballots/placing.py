@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from service.ballots import stands
 from service.ballots.beside import read_after, read_before
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.scanning import WORD
 from service.ballots.scene import Scene
 from service.ballots.surroundings import in_a_saying, is_alone

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from service.ballots import stands
+from service.ballots.elsewhere import RULED_OUT
 from service.ballots.lexicon import bits_of
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.reading import Evidence, Reading
 from service.ballots.scanning import WORD
 from service.ballots.scene import Scene
@@ -92,7 +93,7 @@ def _pointing_back(scene: Scene, mentions: list[Mention]) -> Reading | None:
         told = [
             one
             for one in mentions
-            if one.standing == stands.OTHER
+            if (one.standing == stands.OTHER or one.rule == RULED_OUT)
             and one.value is not None
             and scene.on_chart((one.value,))
             and 0 <= at - one.after <= _BACK_REACH

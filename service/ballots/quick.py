@@ -48,6 +48,16 @@ _PLAIN_GROUPS = frozenset(
         "being",
         "also",
         "either",
+        # These need a second number, a question, a 2 or a place.
+        "again",
+        "answered",
+        "wondering",
+        "winning",
+        "torn",
+        "any_of",
+        "sounded_before",
+        "sounded_too",
+        "today",
         "sounded_after",
         "times",
         "plus",
@@ -108,7 +118,7 @@ def harmless() -> Harmless:
         frozenset(words & _singles(*_BEFORE)),
         frozenset(
             (words & _singles(*_AFTER))
-            - _singles("sounded_after", *(g for g in AFTER if g not in _AFTER))
+            - _singles("sounded_after", "today", *(g for g in AFTER if g not in _AFTER))
         ),
         frozenset(words & _singles("page")),
         frozenset(
@@ -128,8 +138,8 @@ def read_quickly(text: str, question: Question) -> Reading | None:
     if len(words) > _MOST_WORDS:
         return None
     digits = _only_number(words)
-    # 1 is left to the long way: it is a rank, or the word "one", more often than a page.
-    if not digits or not 2 <= int(digits[:6]) <= question.chart.page_count:
+    # 1 and 2 are left to the long way: a rank, or the words "one" and "too", as often as a page.
+    if not digits or not 3 <= int(digits[:6]) <= question.chart.page_count:
         return None
     if _TELLING_MARK.search(text):
         return None

@@ -14,7 +14,8 @@ from service.ballots.choosing import weigh
 from service.ballots.deciding import decide
 from service.ballots.judging import judge
 from service.ballots.lexicon import lexicon_of
-from service.ballots.mentions import Mention, find_mentions
+from service.ballots.mention import Mention
+from service.ballots.mentions import find_mentions
 from service.ballots.normal import Plain, plain_of
 from service.ballots.places import find_places
 from service.ballots.quick import read_quickly

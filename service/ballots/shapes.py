@@ -6,13 +6,15 @@ import re
 
 from service.ballots import stands
 from service.ballots.beside import read_after, read_before
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.scene import Scene
 from service.ballots.surroundings import is_alone
 
 #: As in "it's 9.30": no choice, where more is said.
 _CLOCK = re.compile(r"(?:[01]?\d|2[0-3])\.[0-5]\d")
 _FEW = 4
+#: Among so many words "3-1" is a score.
+_TALK = 3
 SEVERAL = "several pages, and none is preferred"
 
 
@@ -21,6 +23,13 @@ def judge_shape(scene: Scene, mention: Mention) -> None:
     before = read_before(scene, mention.first)
     after = read_after(scene, mention.after)
     cued = before.page or before.group == "choice_before" or after.group == "choice_after"
+    if mention.shape == "score":
+        _score(scene, mention, cued=before.page or before.group == "choice_before")
+        return
+    counts = after.group == "other_after" and " " in scene.tokens[mention.first].text
+    if mention.shape == "range" and counts and (before.page or before.group == "choice_before"):
+        _placed(mention, "a page and a count", mention.maybe[0])
+        return
     if after.group == "other_after" or (before.group == "other_before" and not before.page):
         mention.standing, mention.rule = stands.OTHER, "counts or measures something else"
         mention.maybe = ()
@@ -46,7 +55,7 @@ def _range(scene: Scene, mention: Mention, *, cued: bool) -> None:
     low, high = mention.maybe[0], mention.maybe[1]
     if low <= 1 and high == scene.last_page:
         _other(mention, "the question's own numbers said back")
-    elif not cued and high < low < 10 and scene.word_count() > _FEW:
+    elif not cued and high < low < 10 and scene.word_count() >= _TALK:
         _other(mention, "a score")
     elif cued and low < 10 and high < 10 and (high < low or high == low + 1):
         _placed(mention, "digits parted by a dash", low, high, low * 10 + high)
@@ -72,6 +81,15 @@ def _fraction(scene: Scene, mention: Mention, *, cued: bool) -> None:
         _placed(mention, "out of all pages", top)
     else:
         _placed(mention, SEVERAL, *values)
+
+
+def _score(scene: Scene, mention: Mention, *, cued: bool) -> None:
+    """As in "we won 3:1"; "page 4:2" may be 4, 2 or 42."""
+    left, right = mention.maybe[0], mention.maybe[1]
+    if cued or not scene.word_count():
+        _placed(mention, "digits parted by a colon", left, right, left * 10 + right)
+    else:
+        _other(mention, "a score")
 
 
 def _sum(scene: Scene, mention: Mention, *, cued: bool) -> None:

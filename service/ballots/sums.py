@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from service.ballots import stands
 from service.ballots.counted import MEASURED
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.scene import Scene
 
 SUM = "a sum, not a page"

@@ -6,12 +6,20 @@ import re
 
 from service.ballots.beside import Beside
 from service.ballots.lexicon import NUMBER, PLAIN, bits_of
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.scanning import DIGITS, WORD
 from service.ballots.scene import Scene
 
 #: No saying begins so many words before its number.
 _SAYING_REACH = 4
+#: End like the things that are counted, and are none.
+NO_THINGS = frozenset(
+    "always thanks cheers perhaps sometimes besides unless maybes gets wins looks seems feels takes "
+    "makes calls beckons goes comes needs wants says speaks deserves tempts shouts screams sings gives "
+    "keeps sounds works rocks rules does jumps intrigues appeals pleases suits fits matches reminds "
+    "starts begins stays remains hits sits lies hides shows leaps draws catches pulls whispers sticks "
+    "pops waves winks means stands brings earns cries begs this has was is his us yes".split()
+)
 _MEASURE = re.compile(r"\d+(?:ft|h|hr|hrs|lb|lbs|st|m|in|min|mins)")
 _SAYINGS = bits_of("sayings")
 _PLACING = ("second", "corner", "top", "bottom", "left", "right", "first", "last")
@@ -114,13 +122,15 @@ def counts_what_follows(scene: Scene, after: Beside) -> bool:
         if not word:
             return False
         group, _ = scene.lexicon.after(scene.tokens, at + step)
+        if not step and scene.begins("being", at):
+            return False  # "20 and 30 are gorgeous colours"
         if group == "other_after":
             return True
         known = group not in {"", "weak_after"} and not scene.begins("describing", at + step)
         if known:
             return False
         many = scene.lexicon.plural_s and word.endswith("s")
-        if many and len(word) > 3 and not word.endswith("ss"):
+        if many and word not in NO_THINGS and len(word) > 3 and not word.endswith("ss"):
             return True
     return False
 

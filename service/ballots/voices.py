@@ -3,22 +3,29 @@
 from __future__ import annotations
 
 from service.ballots import stands
+from service.ballots.asked import (
+    ANSWERED,
+    ASKING,
+    LATER,
+    hangs_on_an_answer,
+    is_asked_later,
+    lower,
+    read_question,
+)
 from service.ballots.conditions import CONDITIONS, is_numbered, read_condition
+from service.ballots.counted import MEASURED
 from service.ballots.elsewhere import SOMEBODYS_AGE
 from service.ballots.lexicon import NUMBER, bits_of
-from service.ballots.mentions import Mention
+from service.ballots.mention import Mention
 from service.ballots.scanning import DIGITS, END, SOFT, WORD
 from service.ballots.scene import Scene
-from service.ballots.stands import Standing
 
 _AGE_REACH = 8
 #: Words of which one must stand, or quotation marks, where a number is not the writer's own.
-_ASKING = bits_of("asking")
 _REPORTING = bits_of("reported_before", "family_before")
 _AGES = bits_of("ages")
-_LATER = bits_of("asked_later", "asked_plainly")
 _WISHES = bits_of("wishing")
-VOICES = _LATER | _ASKING | _REPORTING | _AGES | CONDITIONS | _WISHES
+VOICES = ANSWERED | LATER | ASKING | _REPORTING | _AGES | CONDITIONS | _WISHES
 #: So many words may stand between a wish and the page that is wished for.
 _WISH_REACH = 10
 
@@ -30,12 +37,15 @@ def read_voices(scene: Scene, mentions: list[Mention]) -> None:
             continue
         start, end = scene.sentence(mention.first)
         if scene.quoted and _is_quoted_for_another(scene, mention):
-            _lower(mention, stands.STRUCK, "words given to somebody else")
+            lower(mention, stands.STRUCK, "words given to somebody else")
         elif mention.standing == stands.ASKED:
             read_condition(scene, mention, end)
-        elif scene.present & _LATER and _is_asked_later(scene, mentions, at):
-            _lower(mention, stands.ASKED, "asked about, not chosen")
-        elif not (scene.present & _ASKING and _read_question(scene, mention, start, end)):
+        elif scene.present & LATER and is_asked_later(scene, mentions, at):
+            lower(mention, stands.ASKED, "asked about, not chosen")
+        elif scene.present & ANSWERED and hangs_on_an_answer(scene, mentions, at):
+            mention.conditional = mention.depends = True
+            lower(mention, stands.ASKED, "only if something else holds")
+        elif not (scene.present & ASKING and read_question(scene, mention, start, end)):
             _read_told(scene, mentions, at, start, end)
 
 
@@ -45,36 +55,26 @@ def doubt_the_told(scene: Scene, mentions: list[Mention]) -> None:
     for one in mentions if told else ():
         bare = stands.BARE <= one.standing <= stands.ALONE
         if bare and one.value in told and scene.is_question(one.first):
-            _lower(one, stands.ASKED, "asked about, not chosen")
-
-
-def _read_question(scene: Scene, mention: Mention, start: int, end: int) -> bool:
-    """Lower a mention that is asked about; whether it is."""
-    if _asks_on(scene, mention, start):
-        _lower(mention, stands.OTHER, "asked about something else")
-    elif _is_asked(scene, mention, start):
-        plainly = scene.has("asked_plainly", start, mention.first)
-        other = scene.has("topics", start, end) and not (plainly or mention.cued_by_page)
-        _lower(mention, stands.OTHER if other else stands.ASKED, "asked about, not chosen")
-    else:
-        return False
-    return True
+            lower(one, stands.ASKED, "asked about, not chosen")
 
 
 def _read_told(scene: Scene, mentions: list[Mention], at: int, start: int, end: int) -> None:
     """Lower a mention that somebody else's words, an age or a condition are told with."""
     mention, present = mentions[at], scene.present
     if present & _REPORTING and _is_reported(
-        scene, mention, max(start, mentions[at - 1].after if at else 0)
+        scene, mention, start, mentions[at - 1].after if at else 0
     ):
         mention.reported = True
-        _lower(mention, stands.ASKED, "somebody else's, or an earlier vote")
-        if mention.family and _tells_an_age(scene, mention):
-            _lower(mention, stands.OTHER, SOMEBODYS_AGE)
+        lower(mention, stands.ASKED, "somebody else's, or an earlier vote")
+        counted = at > 0 and mentions[at - 1].rule == MEASURED and _is_it(scene, mention, start)
+        if mention.family and counted and start <= mentions[at - 1].first:
+            lower(mention, stands.OTHER, MEASURED)  # "14 projects (my husband thinks it's 3)"
+        elif mention.family and _tells_an_age(scene, mention):
+            lower(mention, stands.OTHER, SOMEBODYS_AGE)
     elif present & _AGES and _is_an_age(scene, mention):
-        _lower(mention, stands.ASKED, "an age or a birthday, perhaps not a page")
+        lower(mention, stands.ASKED, "an age or a birthday, perhaps not a page")
     elif present & _WISHES and _is_wished_for(scene, mention, start, end):
-        _lower(mention, stands.ASKED, "wished for, perhaps not chosen")
+        lower(mention, stands.ASKED, "wished for, perhaps not chosen")
     elif present & CONDITIONS:
         following = mentions[at + 1].first if at + 1 < len(mentions) else end
         read_condition(scene, mention, min(end, max(following, mention.after)))
@@ -93,22 +93,6 @@ def _is_wished_for(scene: Scene, mention: Mention, start: int, end: int) -> bool
         if not scene.has("turning", *between):
             return True
     return False
-
-
-def _is_asked_later(scene: Scene, mentions: list[Mention], at: int) -> bool:
-    """As in "27, is that gone?": a question behind it asks about the last page named."""
-    behind = mentions[at].after
-    following = mentions[at + 1].first if at + 1 < len(mentions) else len(scene.tokens)
-    if scene.has("asked_plainly", behind, following):
-        return True
-    asked = scene.find("asked_later", behind, following)
-    if asked < 0 or not scene.is_question(asked):
-        return False
-    return not scene.has("if_words", behind, asked)  # "22 if 21 is taken"
-
-
-def _lower(mention: Mention, standing: Standing, rule: str) -> None:
-    mention.standing, mention.rule = standing, rule
 
 
 def _is_quoted_for_another(scene: Scene, mention: Mention) -> bool:
@@ -143,64 +127,46 @@ def _says_it_oneself(scene: Scene, at: int) -> bool:
 _SPEAKERS_SELF = frozenset("i we i'm i've i'd ich je yo io eu ik".split())
 
 
-def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
-    """Whether its sentence asks about it ("is 42 taken?") rather than proposes it."""
-    if mention.lucky:
-        return False
-    tokens = scene.tokens
-    head = start
-    while head < mention.first and tokens[head].kind not in {WORD, DIGITS}:
-        head += 1
-    if tokens[head].kind == DIGITS and head < mention.first:
-        return False  # "5 is my third, 15 my second" asks nothing
-    if scene.begins("asked_plainly", head):  # "is it page 3 that's got the castle on it"
-        return not scene.has("suggesting", start, mention.first)
-    asking = scene.lexicon.group("asking")
-    clause_start, _ = scene.clause(mention.first, mention.after)
-    openings = {head, head + 1, clause_start}
-    if not any(asking.after(tokens, place) for place in openings if place < mention.first):
-        # "How many pages has it? 63?" guesses at the number of pages.
-        all_pages = mention.value == scene.last_page and start > 0
-        return all_pages and scene.is_question(mention.first) and scene.has("asking", 0, start)
-    if scene.has("suggesting", start, mention.first):
-        return False
-    if scene.is_question(mention.first):
-        return True
-    return mention.standing < stands.CUED and tokens[head].text in {
-        "has", "is", "hasn't", "isn't", "anyone", "why",
-    }  # fmt: skip
+_OWN = frozenset({"me", "us"})
 
 
-def _asks_on(scene: Scene, mention: Mention, start: int) -> bool:
-    """As in "What count is this? 18 or 25?": a question goes on with nothing but numbers."""
-    if mention.standing >= stands.CUED or not start or not scene.is_question(mention.first):
-        return False
-    words = [token for token in scene.tokens[start : mention.first] if token.kind == WORD]
-    asked, _ = scene.sentence(start - 1)
-    return (
-        all(scene.lexicon.group("either").firsts & {token.text} for token in words)
-        and scene.has("topics", asked, start)
-        and scene.has("asking", asked, start)
-    )
+def _is_reported(scene: Scene, mention: Mention, start: int, behind: int) -> bool:
+    """Whether a subject other than the writer stands close before it, or an earlier round.
 
-
-def _is_reported(scene: Scene, mention: Mention, start: int) -> bool:
-    """Whether a subject other than the writer stands close before it, or an earlier round."""
-    near = max(start, mention.first - 6)
+    `behind` is the token after the number before it: "32 last time, 33 now" says that of the 32.
+    """
+    step = scene.begins("reported_after", behind) if behind > start else 0
+    if step and scene.kinds[behind + step : behind + step + 1] == [SOFT]:
+        behind += step
+    near = max(start, behind, mention.first - 6)
     for at in range(mention.first - 1, near - 1, -1):
         if scene.begins("own_voice", at) and not _begins_report(scene, at):
             near = at + 1
             break
+    step = scene.begins("choice_after", mention.after)
+    words = {token.text for token in scene.tokens[mention.after : mention.after + step]}
+    own = not words.isdisjoint(_OWN)
     for group in ("reported_before", "family_before"):
+        if own and group == "family_before":
+            break  # "2 kids asleep, 12 for me"
         at = _find_whole(scene, group, near, mention.first)
         if at > 0 and scene.begins("if_words", at - 1) and is_numbered(scene, at):
             continue  # "21, if somebody's had it then 22" is a condition
+        if at >= 0 and _is_in_a_choice(scene, at):
+            continue  # "it would make my day if you picked 31"
         if at >= 0 and _points_and_ends(scene, at, mention.first):
             continue  # "same as last time, 5 please"
         if at >= 0 and not _is_spoken_to(scene, group, at, mention.first):
             mention.family = group == "family_before"
             return True
     return False
+
+
+def _is_in_a_choice(scene: Scene, at: int) -> bool:
+    """Whether words of choice begin before token `at` and go on behind it."""
+    return any(
+        start + scene.begins("choice_before", start) > at + 1 for start in range(max(at - 5, 0), at)
+    )
 
 
 def _points_and_ends(scene: Scene, at: int, end: int) -> bool:
@@ -210,6 +176,12 @@ def _points_and_ends(scene: Scene, at: int, end: int) -> bool:
         if at < beyond < end and scene.kinds[beyond] != WORD:
             return True
     return False
+
+
+def _is_it(scene: Scene, mention: Mention, start: int) -> bool:
+    """Whether "it's" stands right before the number."""
+    before = scene.lexicon.group("it_is").before(scene.tokens, mention.first - 1)
+    return before > 0 and not mention.cued_by_page and start < mention.first
 
 
 def _tells_an_age(scene: Scene, mention: Mention) -> bool:

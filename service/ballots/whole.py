@@ -9,7 +9,8 @@ from service.ballots.case import SMALL_TALK, THE_WORD
 from service.ballots.deciding import none_of
 from service.ballots.languages import LANGUAGES
 from service.ballots.lexicon import bits_of
-from service.ballots.mentions import Mention, find_mentions
+from service.ballots.mention import Mention
+from service.ballots.mentions import find_mentions
 from service.ballots.pointing import POINTING, look_at, read_pointing
 from service.ballots.reading import Reading
 from service.ballots.scanning import DIGITS, WORD, scan
@@ -44,7 +45,7 @@ def read_whole(scene: Scene, mentions: list[Mention]) -> Reading | None:
 
 def _read_telling(scene: Scene, mentions: list[Mention], live: list[Mention]) -> Reading | None:
     """The same where words stand that may decide for the whole comment."""
-    abstains = scene.find("abstaining")
+    abstains = _abstains(scene)
     if scene.present & _KINDS and (abstains >= 0 or live):
         kind = None if any(_may_be_named(scene, one) for one in live) else _kind(scene)
         if kind is not None:  # "any page ending in 0"
@@ -75,6 +76,14 @@ def _read_telling(scene: Scene, mentions: list[Mention], live: list[Mention]) ->
         or _kind(scene)
         or _row(scene)
     )
+
+
+def _abstains(scene: Scene) -> int:
+    """Where words choose none, apart from "can't decide whether that is navy or black"; -1 for nowhere."""
+    at = scene.find("abstaining")
+    while at >= 0 and scene.begins("wondering", at + scene.begins("abstaining", at)):
+        at = scene.find("abstaining", at + 1)
+    return at
 
 
 def _is_doubted(scene: Scene, last: Mention) -> bool:

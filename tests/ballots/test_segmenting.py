@@ -149,7 +149,9 @@ def test_the_pieces_cover_the_text_that_the_tokens_covered(text: str) -> None:
     tokens = scan(plain(text))
     covered = spans(tokens, plain(text))
     assert spans(segment(tokens), plain(text)) == covered
-    assert [at for at, letter in enumerate(plain(text)) if letter != " "] == covered
+    # "1 1" is one token with its space.
+    written = [at for at, letter in enumerate(plain(text)) if letter != " "]
+    assert [at for at in covered if plain(text)[at] != " "] == written
 
 
 @settings(max_examples=200)

@@ -17,10 +17,27 @@ _OTHERS = "* | * *"
 _ABOVE = "výše | nahoře | nade mnou | přede mnou | nad tím"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "turning": phrases("ale | přesto"),
+    "voting": phrases("hlasuji | můj hlas | volím"),
+    "torn": phrases("váhám | nevím | vybrat"),
+    "own_piece": phrases("mého | svého | své | mojí"),
+    "counting_pages": phrases("strany | stran | stránky | stránek"),
+    "again": phrases("zase | zas | znovu"),
+    "named_before": phrases("souhlasím s | souhlasim s | souhlas s"),
+    "answered": phrases("jinak")
+    + phrases("""
+        pokud ano | jestli ano | když ano | v tom případě | pokud ne | jestli ne | tak
+        """),
+    "today": phrases("dnes"),
     "everyday": phrases(
         "souhlasím | prostřední | polovina | krát | vyhráli | jsme | napiš | zapiš | zapište | vyměň | měním | místo | radši | mou | můj | ušla | vyhráli | vyšíváš | kanavě | můžeš | ruším"
     ),
-    "choice_before": phrases("ale já | a já | já zase | já ale | sama")
+    "choice_before": phrases("""
+        šla do | šel do | jdu do | jdeme do | jde se do | bych šla do | bych šel do | dávám |
+        dám | dala bych | dal bych | beru | bereme | brala bych | bral bych | vezmu |
+        vzala bych | za mě
+        """)
+    + phrases("ale já | a já | já zase | já ale | sama")
     + each_of(
         "napiš | zapiš | zapište | napište | připiš | počítej",
         "mě | mně | nás | můj hlas",
@@ -101,7 +118,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "tak nějak | tak okolo | okolo | někde kolem | zhruba | přibližně | tak kolem"
     ),
-    "other_before": phrases("vidíme se | sejdeme se | odjíždím | na shledanou")
+    "other_before": phrases("teď jsem na | dokončila jsem")
+    + phrases("vidíme se | sejdeme se | odjíždím | na shledanou")
     + each_of("na", "kanavě | aidě | plátně | látce | lnu")
     + each_of("vyhráli | prohráli | vyhráli jsme | prohráli jsme", "# : | # |")
     + phrases(

@@ -12,6 +12,7 @@ _ONES = (
 )  # fmt: skip
 _INVERTED = ("", "jedna", "dva", "tři", "čtyři", "pěta", "šesta", "sedma", "osma", "devěta")
 _TENS = "dvacet třicet čtyřicet padesát šedesát sedmdesát osmdesát devadesát".split()
+_TEN_NOUNS = "dvacitka tricitka ctyricitka padesatka sedesatka sedmdesatka osmdesatka devadesatka"
 _ORDINALS = (
     "nult prvn druh třet čtvrt pát šest sedm osm devát desát jedenáct dvanáct třináct čtrnáct "
     "patnáct šestnáct sedmnáct osmnáct devatenáct"
@@ -23,15 +24,19 @@ _ENDINGS = ("á", "ou", "é", "ý", "ého", "ém")
 def _below_hundred() -> dict[str, int]:
     found = {joined(num2words(value, lang="cs")): value for value in range(20)}
     found |= {joined(word): value for value, words in enumerate(_ONES) for word in words[:3]}
-    found |= {"jednicka": 1, "dvojka": 2, "trojka": 3, "ctyrka": 4, "petka": 5, "sestka": 6,
-              "sedmicka": 7, "osmicka": 8, "devitka": 9, "desitka": 10, "jedenactka": 11,
-              "dvanactka": 12, "trinactka": 13}  # fmt: skip
-    round_ones = (
-        "dvacitka tricitka ctyricitka padesatka sedesatka sedmdesatka osmdesatka devadesatka"
+    teens = (
+        "desitka jedenactka dvanactka trinactka ctrnactka patnactka sestnactka sedmnactka osmnactka "
+        "devatenactka"
     )
-    found |= {word: 20 + 10 * place for place, word in enumerate(round_ones.split())}
-    found |= {word[:-1] + "y": value for word, value in found.items() if word.endswith("tka")}
-    found |= {word[:-1] + "u": value for word, value in found.items() if word.endswith("ka")}
+    ones = "jednicka dvojka trojka ctyrka petka sestka sedmicka osmicka devitka"
+    nouns = {word: value for value, word in enumerate(f"{ones} {teens}".split(), start=1)}
+    for place, ten in enumerate(_TEN_NOUNS.split()):
+        nouns[ten] = 20 + 10 * place
+        for one in range(1, 10):
+            for unit in {*_ONES[one], _INVERTED[one]}:
+                nouns[joined(unit) + ten] = nouns[joined(unit) + "a" + ten] = nouns[ten] + one
+    # "Sedmička" is what a Czech calls the seven; in "beru sedmičku" it stands in its case.
+    found |= {word[:-1] + end: n for word, n in nouns.items() for end in ("a", "y", "u", "e", "ou")}
     for place, ten in enumerate(_TENS):
         value = 20 + 10 * place
         found[joined(ten)] = value

@@ -16,7 +16,16 @@ _OTHERS = "* | * *"
 _ABOVE = "ovenfor | over mig | ovenover | herover | lige ovenfor | før mig | ovenfor mig"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
-    "everyday": phrases(
+    "turning": phrases("men"),
+    "voting": phrases("stemmer | min stemme | vælger"),
+    "torn": phrases("vakler | tvivl | vælge"),
+    "own_piece": phrases("på min | på mit | af min | af mit | i min | i mit"),
+    "again": phrases("igen"),
+    "named_before": phrases("enig i | enig med"),
+    "answered": phrases("hvis ja | i så fald | hvis så | hvis ikke | ellers"),
+    "today": phrases("i dag | idag"),
+    "everyday": phrases("stemme | stemmer")
+    + phrases(
         "mor | skrev | sad | oppe | kl | færdig | færdigt | dejlig | flot | hvor | jeg | har | mens | også | bare | mig | dig | ufærdige | liggende | alder | halvdelen | optaget | taget | ledig | kroner | samme | som | sæt | skriv | byt | ændrer | hellere | undskyld | fortrød | gik | vandt | broderer | alt"
     ),
     "neutral_before": phrases("# mod | # til | # med"),
@@ -98,7 +107,12 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "sådan cirka | sådan ca | et sted omkring | omkring side | i nærheten af | deromkring"
     ),
-    "other_before": phrases(
+    "other_before": phrases("nu er jeg på | er nu på | er færdig med")
+    + phrases("""
+        da jeg var | siden jeg var | er jeg | nu er jeg | var jeg | bliver jeg | blev jeg |
+        fylder jeg | fyldte jeg
+        """)
+    + phrases(
         "til kl | kl | klokken | har selv | jeg har selv | har jo | har kun | vi ses den | ses den | mødes den | rejser den"
     )
     + each_of("vandt | tabte | spillede", "med |")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from num2words import num2words
 
+from service.ballots.languages.spelling import dozens
 from service.ballots.normal import plain_of
 
 _WRITTEN_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
@@ -38,7 +39,7 @@ def numbers() -> dict[str, int]:
     for value in (*range(200), *range(200, 1000, 50), 333, 444, 555, 666, 777, 888, 999):
         for word in _hundreds(num2words(value, lang="de")):
             found |= dict.fromkeys(_spellings(word), value)
-    return found
+    return found | dozens("dutzend", "ein", "halbes", "ein halbes")
 
 
 def ordinals() -> dict[str, int]:

@@ -13,6 +13,44 @@ geburtsmonat | lieblingszahl
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "voting": phrases("""
+        meine stimme | stimme für | ich stimme | ich wähle | ich nehme | mein votum |
+        meine wahl | ich votiere
+        """),
+    "rated": phrases("eine glatte | das ist eine | gebe eine | ist eine"),
+    "finished": phrases("fertig | geschafft | erledigt | ist fertig"),
+    "halving": phrases("hälfte von | die hälfte von"),
+    "any_of": phrases("irgendwas | irgendetwas | alles | irgendeine"),
+    "torn": phrases("""
+        schwanke | hin und her | unentschlossen | kann mich nicht entscheiden | entscheiden |
+        zögere | hänge
+        """),
+    "begun_after": phrases("""
+        anfängst | anfangt | beginnst | startest | loslegst | anfangen würdest | anfangen |
+        beginnen | starten | weitermachst
+        """),
+    "other_after": phrases("""
+        grad hier | grad draußen | grad im schatten | grad heute | grad celsius | grad warm |
+        grad und | grad im
+        """)
+    + phrases("am abend | am tag | pro abend | pro tag | in der woche"),
+    "choice_after": phrases("""
+        entschieden | beschlossen | das steht fest | anfängst | anfangt | beginnst |
+        startest | loslegst | anfangen würdest
+        """),
+    "winning": phrases("gewinnt | siegt | hat gewonnen"),
+    "wondering": phrases("ob | was ich | wie | wo | wann"),
+    "again": phrases("schon wieder | wieder | nochmal | schon wieder die"),
+    "named_before": phrases("""
+        stimme | stimme der | stimme für der | einverstanden mit | einverstanden mit der |
+        bin bei der | wäre bei der | schließe mich der | schließ mich der
+        """),
+    "answered": phrases("sonst | ansonsten")
+    + phrases("""
+        wenn ja | falls ja | wenn ja dann | falls ja dann | wenn nicht | falls nicht |
+        in dem fall | in diesem fall | dann
+        """),
+    "today": phrases("heute | morgen"),
     "wishing": each_of(
         "wenn | falls", "ich | wir", "könnte | dürfte | mutig | eine stimme | wählen | nicht | noch"
     )
@@ -32,7 +70,16 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("gesagt | genommen | gewählt", "aber | doch | wenn"),
     "it_is": phrases("es sind | es ist | es hat | wir haben | es waren | sind es"),
     "weather": phrases("hier | draußen | im schatten | grad | bei uns"),
-    "other_before": phrases(
+    "other_before": phrases("jetzt bin ich bei | bin jetzt bei | nun bin ich bei")
+    + phrases("""
+        angefangen, jetzt | angefangen und jetzt | angefangen, heute | angefangen, nun |
+        gelernt, jetzt | gelernt und jetzt
+        """)
+    + phrases("""
+        seit ich | als ich | jetzt bin ich | nun bin ich | heute bin ich | bin ich |
+        bin ich jetzt | damals war ich | da war ich | werde ich | war ich
+        """)
+    + phrases(
         """
         heute ist der | heute ist schon der | wir haben den | wir haben schon den | heute schon der |
         hier sind es | es sind hier | wir haben hier | bei uns sind es | hier hat es | es hat hier | bei uns hat es |
@@ -100,7 +147,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "mit der | mit dem | mit den | wo die | wo der | wo das | wo man | auf der | mit so | neben der eule",
     ),
     "because": phrases("weil | da | denn | wegen"),
-    "abstaining": phrases(
+    "abstaining": phrases("entscheide du | entscheid du | du musst entscheiden")
+    + phrases(
         "aber ich weiß nicht | aber weiß nicht | aber bin nicht sicher | aber ich bin nicht sicher | aber keine ahnung | bin noch unsicher | bin unsicher | ich schwanke noch | kann mich nicht entscheiden | weiß nicht recht | noch am überlegen | ich überlege noch"
     ),
     "asked_plainly": phrases(

@@ -14,13 +14,35 @@ _SAID = "είπε | λέει | διάλεξε | διαλέγει | ψήφισε 
 _THE = "το | τη | την | στο | στη | στην | του | της |"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
-    "everyday": phrases(
+    "turning": phrases("αλλά | όμως"),
+    "voting": phrases("ψηφίζω | η ψήφος μου | επιλέγω"),
+    "torn": phrases("διστάζω | διαλέξω"),
+    "fillers": phrases("to | tin | ti | ton"),
+    "again": phrases("πάλι | ξανά"),
+    "named_before": phrases("συμφωνώ με | συμφωνώ με το | συμφωνώ με τη | συμφωνώ με την"),
+    "answered": phrases("αλλιώς")
+    + phrases("αν ναι | αν ναι τότε | τότε | σε αυτή την περίπτωση | αν όχι"),
+    "today": phrases("σήμερα"),
+    "everyday": phrases("psifizw | thelw | parakalw | lew")
+    + phrases("""
+        ego | leo | kali | synexeia | kali synexeia | filakia | kalimera | kalispera |
+        efxaristo | parakalo | psifizo | thelo | selida | tin | apo
+        """)
+    + phrases(
         """
         thelo | einai | psifizo | psifos | kalispera | άλλαξε | άλλαξα |
         γράψε | συγγνώμη | εννοούσα | προτίμηση | πιασμένο | νομίζω
         """
     ),
-    "choice_before": each_of(
+    "choice_before": phrases("""
+        psifizw | psifizw to | psifizw tin | thelw | thelw to | thelw tin | dialegw |
+        protimw | lew | ego lew
+        """)
+    + phrases("""
+        leo | ego leo | psifizo | psifizo to | psifizo tin | thelo | tha ithela | dialego |
+        protimo | pame | ksekina apo
+        """)
+    + each_of(
         "γράψε με | γράψτε με | βάλε με | βάλτε με | σημείωσέ με | υπολόγισέ με | γράψε μου",
         _THE + "| για | για το | για τη",
     )
@@ -44,9 +66,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + phrases(
         "αλλά εγώ | εγώ όμως | καλύτερα | κατά προτίμηση | ego leo | leo | thelo | psifizo | psifizo to | pame"
     ),
-    "choice_after": each_of(
-        "θα ήταν | είναι", "τέλειο | τέλεια | ωραίο | ωραία | καλό | υπέροχο | φανταστικό"
-    )
+    "choice_after": phrases("parakalo | s'efxaristo")
+    + each_of("θα ήταν | είναι", "τέλειο | τέλεια | ωραίο | ωραία | καλό | υπέροχο | φανταστικό")
     + phrases("parakalo | pls | plz"),
     "first_choice": phrases("πρώτη | κατά προτίμηση | καλύτερα"),
     "second_choice": phrases("δεύτερη | εναλλακτικά | ρεζέρβα"),
@@ -56,7 +77,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + phrases("αλλιώς | τρίτη | εναλλακτικά"),
     "correction": phrases("άλλαξα γνώμη | εννοούσα | λάθος | αντί για | ήθελα να πω | μετάνιωσα"),
     "neutral_before": phrases("εννοούσα | συγγνώμη | αλλιώς | άλλαξα γνώμη | # σε"),
-    "neutral_after": phrases("όχι # | όχι το # | σε # | με # | αντί #"),
+    "neutral_after": phrases("kali | synexeia | filakia | kalimera | efxaristo")
+    + phrases("όχι # | όχι το # | σε # | με # | αντί #"),
     "not_before": each_of("και όχι | όχι | αντί για | αντί | όχι πια", _THE),
     "own_voice": phrases("εγώ | αλλά εγώ | όμως εγώ"),
     "reported_before": phrases("μου είπαν | μου είπε | μου πρότειναν | άκουσα")
@@ -77,7 +99,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     )
     + each_of("ό , τι | ότι | όπως | αυτό που", _SAID, "η | ο | η * |", "* |")
     + phrases("η ηλικία μου | τα γενέθλιά μου | η γιορτή μου | η χρονιά που γεννήθηκα | όσο είμαι"),
-    "withdrawn": each_of(
+    "withdrawn": phrases("""
+        μην μετρήσεις την ψήφο μου | μη μετράς την ψήφο μου | μην μετρήσεις |
+        μην τη μετρήσεις | μην μετράς την ψήφο μου
+        """)
+    + each_of(
         "αποσύρω | σβήστε | σβήσε | ακυρώστε | ακύρωσε | μη μετρήσετε | μην υπολογίσετε | διαγράψτε | αγνοήστε",
         "την | τη |",
         "ψήφο | επιλογή | ψήφος",

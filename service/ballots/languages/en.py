@@ -54,6 +54,9 @@ _PLAIN = Language(
         + en_composed.CANNOT_BUT
         + en_composed.NOTHING_BUT
         + en_composed.GLAD_OF
+        + en_composed.IF_YOU_DID
+        + en_composed.GUTTED_IF_NOT
+        + en_composed.DAY_WITH
         + en_composed.SEE_YOU_DO
         + en_composed.TICK_BY
         + en_composed.GO_TO
@@ -80,7 +83,10 @@ _PLAIN = Language(
         number's always been | number has to be | number of mine is
         """
     ),
-    not_before=phrases(en_choices.NOT_BEFORE) + en_composed.NEVER_CHOOSE + en_composed.THAN_DO,
+    not_before=phrases(en_choices.NOT_BEFORE)
+    + en_composed.ANY_BUT
+    + en_composed.NEVER_CHOOSE
+    + en_composed.THAN_DO,
     not_after=phrases(
         """
         is out | is off the table | no thanks | no thank you | would be awful | would be a mistake |
@@ -237,9 +243,12 @@ _PLAIN = Language(
         "right before | preceding | number before"
     ),
     doubtful=phrases("six | due | elf | once"),
-    withdrawn=phrases(en_choices.WITHDRAWN),
+    withdrawn=phrases(en_choices.WITHDRAWN) + en_composed.NO_VOTE_AFTER_ALL,
     abstaining=phrases(en_choices.ABSTAINING),
-    pointing=phrases(en_choices.POINTING) + en_composed.WHAT_OTHERS_SAID + en_composed.AGREED,
+    pointing=phrases(en_choices.POINTING)
+    + en_composed.WHAT_OTHERS_SAID
+    + en_composed.AGREED
+    + en_composed.COPIED,
     kinds=phrases(en_choices.KINDS) + en_composed.DECADES + en_composed.DECADES,
     first=phrases("first | 1st | very first"),
     last=phrases("last | final | very last"),

@@ -17,7 +17,7 @@ go | go with | go for | going | going with | going for | going to go with | gonn
 gonna go for | goes with | went with | went for | gone for | put me on | put me at |
 stick me on | stick me down for | put us on | i'm going to say | going to say | gonna say |
 gut is shouting | is shouting | shouting | is screaming | screaming | is telling me |
-telling me | i mean | i meant | let's be having | why not | vote is on | voting on | i put |
+telling me | i mean | i meant | meant | let's be having | why not | vote is on | voting on | i put |
 whispers | says to me | start | start on | start at | start with | start from | started on |
 starting on | starting at | starting with | start off on | start off with | begin |
 begin with | begin on | begin at | beginning with | kick off with | kick off on | guess is |
@@ -56,6 +56,11 @@ can i request | could i request | i'd suggest | spoil me with | spoil us with | 
 """
 
 CHOICE_AFTER = """
+pleese | pleaze | pleas | pleeze | plese | pleez | plaese | pleae | plase | pleeese | pleasee | pls. |
+it has to be | it must be | it is then | it shall be | it will be | it'll be | it's gotta be | it needs to be |
+it should be | it was meant to be | decided | it's decided | that's settled | and that's final |
+wuld be | woud be | woudl be | wud be | wld be | would b | wuld be nice | wud be nice | woud be nice |
+woudl be nice |
 please | pls | plz | plez | pleaseee | pleeease | pretty please | if you please | plse |
 for me | from me | for us | from us | for the win | ftw | it is | it's | its | gets my vote |
 get my vote | has my vote | have my vote | is my vote | my vote | is my choice | my choice |
@@ -75,6 +80,7 @@ meself | myself | will ya | would ya
 """
 
 NOT_BEFORE = """
+never meant | not meant | wasn't meant | exept | excpet | anything accept | any page accept | anyone accept | whatever accept |
 not falling for | no votes for | no vote for | no votes to | not | never | neither | nor | anything but | any but | hard pass on | pass on | no thanks to | nope to | away from | keep away from | keep well away from | scratch | drop | than | never | no to the | any page but | any number but |
 anything except | any except | any page except | anywhere but | everything but | all but |
 except | except for | apart from | instead of | rather than | other than | but not | and not |
@@ -147,11 +153,18 @@ budgie
 """
 
 WITHDRAWN = """
+actually forget it | actually , forget it | you know what forget it | you know what , forget it | no forget it |
+oh forget it | actually never mind | actually nevermind | actually nvm | i take back # | take back # |
+deleting my | removing my | scrapping my | cancelling my | canceling my |
 vote was wrong ignore it | was wrong ignore it | ignore it please | please ignore it | ignore my first vote |
 ignore my | ignore my vote | ignore my number | ignore my comment | ignore my last |
 ignore my previous | ignore my earlier | disregard my | scrap my | scratch my | cancel my |
 withdraw my | withdrawing my | i withdraw | retract my | take back my | take my vote back |
-taking my vote back | taking back my | take my vote off | take me off | take my | remove my |
+taking my vote back | taking back my | take my vote off | take me off | remove my |
+take my # out | take my # back | take my # off | take # off | take # out | take # back |
+take my vote out | take my vote away | take my votes out | take my votes back | take my number out | take my number back | take my number off |
+take my name out | take my name off | take my pick back | take my comment back | take my choice back |
+i'm withdrawing | withdrawing , i | withdrawing . |
 delete my | forget my | don't count my | dont count my | do not count my | don't count me |
 dont count me | discount my | please don't count | please dont count | please ignore |
 no vote from me after all | scrap that no vote | strike my | i take back my | i take it back |
@@ -171,6 +184,8 @@ don't have a vote | still deciding | will decide | need to think | no pick from 
 """
 
 POINTING = """
+lucky number whichever that is | number , whichever that is | page , whichever that is | the * , whichever that is | the * * , whichever that is |
+take my age | use my age | go by my age | try my age | do my age | take my birthday | use my birthday | take my house number | use my house number |
 second this | as per my | as per | copy the | i'll copy | whatever the lady before me | whatever the lady above | copying the | follow the | following the | i'll follow | going with the crowd | do with that | that's a sign | is that a sign | that a sign | must be a sign | see where i'm going |
 see where this is going | know where i'm going | who am i to argue | still stands |
 whatever i said | what i said last | maybe that as | the one to the left of |
@@ -186,8 +201,7 @@ my birthday | my house number | my birth month | my lucky number | +1 | the abov
 likewise | my shoe size | my wedding date | my birth date | my date of birth | copying |
 my birth year | same for me | same as last time | same vote as | same as before |
 the one above | copying the | copying her | copying him | copying my | copying them | copying you |
-whichever that is |
-whichever it is | further up in the comments |
+further up in the comments |
 same one i * for | same page i * for | same number i * for | same one i wanted | same one i had |
 got to be a sign | has to be a sign | it's a sign | a sign from above
 """
@@ -206,7 +220,7 @@ somewhere over | somewhere above | anything over | anything above | anything und
 the higher the | odd page | odd number | prime number | any even | any odd | an even | an odd |
 a prime | double digits | single digit | single digits | double digits | double digit | even one | odd one | multiple of |
 divisible by | high number | low number | lower half | upper half | top half | bottom half |
-left half | right half | a border | edge page | an edge | teens | top row | bottom row |
+left half | right half | a border | edge page | an edge | the teens | any teens | teens please | top row | bottom row |
 middle row | first row | last row | left side | right side | left column | right column |
 left edge | right edge | top edge | bottom edge | an inside page | the edge | the side |
 outer edge | a side | middle column | one of the edges | around the edge |

@@ -41,6 +41,11 @@ HIDDEN_ON = each_of(
     "what's | whats | what is | what lies | what hides | whatever's", "hiding | hidden |",
     "on | in | under | behind | beneath",
 )  # fmt: skip
+ANY_BUT = each_of(
+    "anything | any page | any | any one | anywhere | whichever | whatever | wherever",
+    "you like | you want | you fancy | you wish | you please | you choose |",
+    "but | except | exept | excpet | accept | apart from | bar | besides | other than | save",
+)
 NEVER_CHOOSE = each_of(
     "not | don't | dont | do not | never | wouldn't | won't | can't | please don't | pls don't | "
     "don't you dare | dont you dare | do not you dare | never ever | don't ever | i'd never | "
@@ -60,6 +65,20 @@ AGREED = each_of(
     "going along with",
     "her | him | them | the lady | the gentleman | the person | the one | the comment | what | everyone | "
     "my friend | the last",
+)
+NO_VOTE_AFTER_ALL = each_of(
+    "scrap that | scratch that | forget that | forget it | changed my mind | change my mind | "
+    "i've changed my mind | ignore that | strike that | never mind | nevermind | cancel that",
+    ", | . | - | ; | and | so |",
+    "no vote | not voting | i'm not voting | im not voting | i won't vote | i'd rather not vote | "
+    "i'll sit this one out | not going to vote | i don't want to vote",
+)
+COPIED = each_of(
+    "copying | copy | following | follow",
+    "the",
+    "* |",
+    "lady | one | person | girl | woman | gentleman | commenter",
+    "above | before me | above me | before | further up | up there",
 )
 WHO_SAID = each_of(
     "who | whoever | that",
@@ -88,6 +107,26 @@ NOTHING_BUT = each_of(
     "anything other than | anything but | any page other than | none other than | no other than | "
     "nothing but | nothing other than",
 )[1:]
+IF_YOU_DID = each_of(
+    "made my | make my | makes my | be | be so | be really | be just | be absolutely",
+    "day if | week if | month if | year if | morning if | evening if | night if | weekend if | "
+    "christmas if | birthday if | life if | lovely if | nice if | great if | amazing if | fun if | "
+    "brilliant if | fab if | wonderful if | perfect if | fantastic if | awesome if | good if",
+    "you | we",
+    "did | stitched | chose | picked | started | started on | started with | started at | "
+    "began with | went with | went for | do | stitch | choose | pick | start on | start with | go with",
+)
+DAY_WITH = each_of(
+    "make my | made my | making my",
+    "day | week | month | year | morning | evening | weekend | christmas | birthday",
+    "with | by doing | by picking | by choosing | by stitching | and do | and pick | and choose",
+) + phrases("please me more than | like nothing more than | love nothing more than | nothing beats")
+GUTTED_IF_NOT = each_of(
+    "gutted if | sad if | heartbroken if | devastated if | disappointed if | shocked if | upset if | "
+    "surprised if | furious if",
+    "it isn't | it's not | it isnt | it wasn't | you don't do | you don't pick | you don't choose | "
+    "we don't get | we don't see",
+)
 GLAD_OF = each_of(
     "be | i'm | i am | i'd be | we'd be |",
     "glad of | grateful for | thankful for | thrilled with | over the moon with | tickled pink with | "
@@ -146,7 +185,8 @@ VOTED_BEFORE = each_of(
 )
 LOVE_IT_IF = each_of(
     "love it if | thrilled if | happy if | chuffed if | nice if | great if | lovely if | cool if | glad if | "
-    "delighted if | my day if | made up if | ace if | brilliant if",
+    "delighted if | my day if | made up if | ace if | brilliant if | over the moon if | up no end if | "
+    "grateful if | ecstatic if | pleased if | tickled if",
     "you did | we did | you stitched | you picked | you chose | it was | it were | we saw | you'd do | it's |",
 )
 HAD_MY_VOTE = each_of(
@@ -189,7 +229,7 @@ SAYINGS = (
         """
         six of one | half a dozen of the other | forty winks | 40 winks | cloud nine | cloud 9 | nine lives |
         9 lives | eleventh hour | second to none | one of a kind | one for all | two left feet | high five |
-        two's company | three's a crowd | square one | one day | day one | one of these days | one more |
+        two's company | three's a crowd | two is company | three is a crowd | 2 is company | 3 is a crowd | square one | one day | day one | one of these days | one more |
         one another | one time | one thing | one way or another | third time lucky | ten out of ten |
         10 out of 10 | on all fours | at sixes and sevens | last but not least | first of all | at first |
         at last | first thing | last thing | first time | last time | last night | last week | last year |
@@ -200,7 +240,7 @@ SAYINGS = (
         first name | last name | round the corner | around the corner | just around the corner |
         in the middle of | in the corner of my eye | corner shop | right now | right away | top notch |
         two cents | 2 cents | two pence | 2p worth | one two three | in one go | in two minds | of two minds |
-        five minutes | two minutes | one and only | the one and only | number one fan | no 1 fan
+        five minutes | two minutes | 9 to 5 | nine to five | 9 - 5 job | two ducks | three cheers | 3 cheers | fifty fifty on | fifty fifty about | it's fifty fifty | fifty - fifty | scale of 1 to 10 | scale of one to ten | 2 ducks | two little ducks | 2 little ducks | two fat ladies | 2 fat ladies | 4 ever | 4 eva | 4 real | 4 u | 2 u | 2 die for | 2 die 4 | 2 be honest | 2 b honest | one and only | the one and only | number one fan | no 1 fan
         """
     )
 )

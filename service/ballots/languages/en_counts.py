@@ -10,6 +10,7 @@ TIME_AFTER = each_of(
 )  # fmt: skip
 
 OTHER_BEFORE = """
+ill be | shell be | at this rate ill be | do you use | will you use | would you use | did you use | are you using | should i use | can i use |
 she'd be | he'd be | they'd be | i'd be | force | you'll be | i'll be | she'll be | he'll be | be nearly | was | were | there are | there were | there's |
 there is | finished | completed | reading | oven's at | at | copy's | worst | gale | living at | live at |
 i'm | im | i am | he's | she's | she is | he is | they're | we're | you're | who's | aged |
@@ -50,6 +51,7 @@ heat no | hole | set | inning | quarter | jersey | shirt | squad | player
 """
 
 OTHER_AFTER = """
+teens | teen | teenagers | teenager | toddlers | toddler | babies | of these already | an evening | a morning | an afternoon |
 in the morning | in the afternoon | in the evening | at night | next birthday | this birthday | on my next birthday | on my birthday | sts | st | dc | tr | each | a pop | a head | page a | page per | page each | page every | page at a | pages a |
 bus | tram | train | car | lumen | lumens | watts | volts | frame | bobbin | lamp | colour chart | kph | knots | club sandwich | a day |
 in all | all told | a week | a month | a year | a night | an hour | a page | a go | a piece | apiece | each way | o'clock ferry | pages long |
@@ -108,6 +110,10 @@ anything | something | whatever | however | therefore | hence | thus | either | 
 """
 
 NEUTRAL_AFTER = """
+becuase | beacuse | becasue | becouse | bcuz | becaus | cuase | bcos | becos | bcause | cus | cuz | beause | bcs |
+please answer | please reply | please tell | please let | please advise | please help | please share | please say |
+please could | please can | please show | please explain | please respond | pls answer | pls tell | pls reply | plz tell |
+hasnt | isnt | doesnt | wasnt | cant it | can't it | mustn't | mustnt | innit |
 got |
 here | hasn't | isn't | doesn't | won't | wouldn't | shouldn't | innit' | unless | otherwise | whatever | forever | ta |
 because | cause | cos | coz | cuz | bc | 'cause | since | as | for | and | but | or | if | so | it | it's |

@@ -41,7 +41,15 @@ def numbers() -> dict[str, int]:
     every pair of slips would be a word of its own.
     """
     small = _below_hundred()
-    found = dict(small) | {"hundred": 100, "ahundred": 100, "nought": 0, "dozen": 12}
+    found = dict(small) | {
+        "hundred": 100,
+        "ahundred": 100,
+        "nought": 0,
+        "dozen": 12,
+        "adozen": 12,
+        "halfadozen": 6,
+        "halfdozen": 6,
+    }
     said = {word: value for word, value in small.items() if value and word not in _SLIPS}
     right = {word: said[word] for word in said if not word.startswith(tuple(_TENS_SLIPS))}
     right = {word: right[word] for word in right if not word.endswith(tuple(_SLIPS))}

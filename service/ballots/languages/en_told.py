@@ -91,6 +91,127 @@ _DESCRIBED = (
 )
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "rated": phrases("""
+        give this a | give it a | give you a | gave it a | i'd give it a | i give it a |
+        that's a | thats a | it's a | its a | deserves a | a solid | solid | a perfect |
+        a firm | it gets a | this is a
+        """),
+    "neutral_before": phrases("legs"),
+    "suggesting": phrases("""
+        if i had to choose | if i had to pick | if i had to say | if i have to choose |
+        if i must | if i had to guess
+        """),
+    "reported_after": phrases("next time | next week | next month | next round")
+    + phrases("""
+        s gone | s taken | s already gone | s already taken | s been taken | s been done |
+        was my first thought | was my first idea | was my first instinct
+        """),
+    "not_after": phrases("""
+        looks dull | looks boring | is boring | is dull | looks ugly | is ugly |
+        looks horrible | looks awful | is too blue | is too dark | is too plain | is too big |
+        is too hard | is too easy | is too busy | is too obvious | is too pale |
+        looks too dark | looks too hard | looks too busy | s unlucky | s bad luck | s cursed |
+        s done | s finished
+        """),
+    "choice_before": phrases("""
+        as another | down as another | down for another | another vote for | one more for |
+        fancy doing | fancy starting on | fancy stitching | fancy a go at
+        """),
+    "choice_after": phrases("wins for me | wins it for me | wins with me")
+    + phrases("""
+        til i die | till i die | until i die | gets a gold star | gets a star | gets a kiss |
+        gets the nod
+        """),
+    "other_after": phrases("""
+        for breakfast | for lunch | for dinner | for tea | for supper | for pudding |
+        for elevenses | for my tea | for brunch | vibes | is when | is the day |
+        is my due date | is the due date | is late | is delayed | was late | is running late |
+        never came | is cancelled | got cancelled | was packed | and counting | sleeps |
+        sleeps to go
+        """)
+    + phrases("""
+        on the go | on the needle | on my needle | on the hoop | underway | on the frame
+        """),
+    "abstaining": phrases("""
+        you'll have to be the judge | you be the judge | you're the judge | you settle it |
+        settle it for us | you decide between
+        """),
+    "other_before": phrases("""
+        do you prefer | do you like | do you recommend | mine has | mine took | mine had |
+        my record is | my best is | my record was | got through | managed | caught the |
+        missed the
+        """)
+    + phrases("at #, now | at # and now | at # and at | aged #, now"),
+    "ages": phrases("""
+        our anniversary | my anniversary | wedding anniversary | our wedding day |
+        our wedding was | anniversary is | anniversary's
+        """)
+    + phrases("""
+        learnt at | learned at | taught me at | learnt stitching at | started stitching at |
+        started at | began at | began stitching at
+        """),
+    "sounded_after": phrases("""
+        sleep | eat | wait | stop | start | finish | come | think | learn | try | buy | use |
+        hug | cry | bed | school | church | talk | comment | type | read | real
+        """),
+    "finished": phrases("""
+        done | finished | completed | stitched | complete | is done | is finished | all done |
+        half done | half | nearly done | almost done
+        """),
+    "squaring": phrases("squared | the square of"),
+    "rooting": phrases("square root of | the root of | root of"),
+    "doubling": phrases("double | twice | two times | doubled"),
+    "halving": phrases("half of | half"),
+    "any_of": phrases("""
+        anything | something | somewhere | any page | any number | any | pages | numbers |
+        whatever | anywhere
+        """),
+    "torn": phrases("""
+        torn | stuck | can't decide | cant decide | cannot decide | can't choose |
+        cant choose | undecided | hesitating | wavering | dithering | toss up | tossing up |
+        i'm | can't pick | flip a coin | in two minds | tie
+        """),
+    "neutral_after": phrases("xoxo | xo | mwah | xoxoxo | xox") + phrases("in my head"),
+    "soft_correction": phrases("""
+        there's only | theres only | there are only | there is only | only has | it only has |
+        only got | its only got | it's only got
+        """),
+    "winning": phrases("""
+        wins | won | wins it | won it | wins out | always wins | wins today | wins again
+        """),
+    "wondering": phrases("""
+        whether | what to | what i | what colour | what color | if the | if that | if it |
+        if it's | if i | if she | if he | how | when to | where | who | between tea |
+        which film | which tea | which mug | which colour | which color | which shade
+        """),
+    "sounded_before": phrases("""
+        me | love it | i love it | like it | i like it | want it | i want it | hate it
+        """),
+    "again": phrases("again | again then | again huh | again really | again lol"),
+    "named_before": phrases("waiting for the")
+    + phrases("""
+        agree with | agreed with | agreeing with | i agree with | in agreement with |
+        if you did | if you stitched | if you picked | if you chose | if we did | if you do |
+        if you'd done | if you had done | as well as | siding with | on the same page as
+        """),
+    "answered": phrases("otherwise | or else")
+    + phrases("""
+        if so | if yes | if it is | if it has | if that's the case | if that is the case |
+        in that case | if that's so | if gone | if taken | if it's gone | if it's taken |
+        if not | if no | if not then | if so then | then | if it isn't | if it hasn't
+        """),
+    "today": phrases("today | tomorrow"),
+    "digit_words": phrases("""
+        w8 | w8ing | gr8 | gr8t | l8r | l8 | b4 | m8 | m8s | h8 | str8 | 2day | 2nite |
+        2night | 2moro | 2morrow | 4ever | 4eva | sum1 | any1 | every1 | no1 | some1 | in2 |
+        u2 | me2 | l8er | cre8 | cre8ive | appreci8 | congr8s | any1s | f8 | 2gether |
+        b4hand | h8ers | 1nce
+        """),
+    "sounded_too": phrases("""
+        cute | funny | kind | sweet | much | many | good | true | bad | early | late | long |
+        hard | right | adorable | precious | clever | easy | busy | tired | small | big |
+        soon | excited | pretty | generous | far | old | young | slow | fast | hot | cold
+        """),
     "wishing": _WISHING,
     "turning": phrases("but | anyway | anyhow | instead | oh well | never mind | still"),
     "own_piece": phrases("of my | of mine | of the | of our | of a | of her | of his"),
@@ -118,7 +239,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "here | outside | out there | out | degrees | in the | in here | inside | already here | and sunny | "
         "and raining | and humid | celsius | centigrade | fahrenheit"
     ),
-    "pointing_back": _POINTING_BACK,
+    "pointing_back": phrases("""
+        you know what to do | you know what that means | but that's my vote |
+        but it's my vote | but that is my vote | but that's my pick | but i want it
+        """)
+    + _POINTING_BACK,
     "own_facts": _OWN_FACTS,
     "described": _DESCRIBED,
     "agreeing": phrases(
@@ -163,7 +288,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         so yeah
         """
     ),
-    "replacing": phrases(
+    "replacing": phrases("edit | edited | amend | amended | correct")
+    + phrases(
         """
         change | changed | changing | swap | swapped | swapping | switch | switched |
         switching | trade | make | move | moved | moving | replace | alter

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from num2words import num2words
 
-from service.ballots.languages.spelling import joined, with_slips
+from service.ballots.languages.spelling import dozens, joined, with_slips
 
 _SLIPS = (
     ("cuarenta", "quarenta"), ("cincuenta", "sincuenta"), ("cincuenta", "cinquenta"),
@@ -50,7 +50,7 @@ def numbers() -> dict[str, int]:
             found |= {
                 stem + rest: 100 * hundreds + value for rest, value in behind.items() if value
             }
-    return with_slips(found, _SLIPS)
+    return with_slips(found, _SLIPS) | dozens("docena", "una", "media")
 
 
 def ordinals() -> dict[str, int]:

@@ -13,6 +13,25 @@ número de la suerte | aniversario | talla de zapato
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "voting": phrases("voto | mi voto | elijo | escojo | votar | me quedo con"),
+    "rated": phrases("le pongo un | es un | te pongo un"),
+    "finished": phrases("terminada | hecha | lista | acabada"),
+    "halving": phrases("mitad de | la mitad de"),
+    "any_of": phrases("cualquiera | algo | cualquier página"),
+    "torn": phrases("dudo | indecisa | indeciso | dudando | decidirme | duda"),
+    "other_after": phrases("al día | por noche | por la noche"),
+    "choice_after": phrases("decidido | está decidido | es lo que hay"),
+    "winning": phrases("gana | ganó"),
+    "wondering": phrases("si el | si la | si es | qué hacer | cómo"),
+    "again": phrases("otra vez | de nuevo"),
+    "named_before": phrases("""
+        de acuerdo con | de acuerdo con la | de acuerdo con el | coincido con |
+        coincido con la
+        """),
+    "answered": phrases("""
+        si es así | en ese caso | si ya está | si sí | si no | entonces | en tal caso
+        """),
+    "today": phrases("hoy | mañana"),
     "wishing": each_of(
         "si", "yo | me |", "pudiera | pudiese | fuera | fuese | tuviera | tuviese | dejaran"
     )
@@ -42,7 +61,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "sum_after": phrases("al cuadrado | al cubo"),
     "it_is": phrases("hace | estamos a | está a | son | es | hay"),
     "weather": phrases("aquí | acá | afuera | fuera | a la sombra | grados | en casa"),
-    "other_before": phrases(
+    "other_before": phrases("ahora voy por la | ya voy por la | ahora estoy en la")
+    + phrases(
         "estamos a | estamos como a | hoy es | hoy ya es | hoy es día | ya es | ya es día | hoy estamos a | estamos ya a | aquí hace | acá hace | aquí estamos a | acá estamos a | estamos ya a | sesión | sesión de quimio | hace ya"
     ),
     "owning": phrases("mi | mis | nuestro | nuestra | nuestros | su | sus"),
@@ -111,7 +131,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     ),
     "because": phrases("porque | pq | xq | ya que"),
     "asking": phrases("alguien | alguno | alguna | quién"),
-    "abstaining": phrases(
+    "abstaining": phrases("decide tú | tú decides | desempata | tú dirás")
+    + phrases(
         "pero no sé | pero no lo sé | pero no estoy segura | pero ni idea | no me decido | no sé aún | todavía dudo | estoy dudando | no estoy segura | no lo tengo claro | aún no sé | la que tú quieras | lo que quieras"
     ),
     "asked_plainly": phrases(

@@ -14,6 +14,14 @@ _OTHERS = "* | * *"
 _ABOVE = "yllä | ylhäällä | ylempänä | edellä | ennen minua | yläpuolella"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "turning": phrases("mutta"),
+    "voting": phrases("äänestän | ääneni | valitsen"),
+    "torn": phrases("epäröin | päättää"),
+    "again": phrases("taas"),
+    "named_before": phrases("samaa mieltä kuin"),
+    "answered": phrases("muuten")
+    + phrases("jos on | jos niin | siinä tapauksessa | jos ei | jos kyllä"),
+    "today": phrases("tänään"),
     "everyday": phrases(
         "puolet | ikäni | laita | merkkaa | vaihda | mun | mulle | sijaan | kiitos | kävelin | voitettiin | pistelen | haluaisin"
     ),
@@ -87,7 +95,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + phrases(
         "voitettiin | hävittiin | voitti | kävelin | juoksin | pyöräilin | huone | bussi | linja | jakso | syntynyt | aida"
     ),
-    "other_after": phrases("kilometriä | askelta | euroa | ct | minuuttia | langalla"),
+    "other_after": phrases("kun aloitin | kun opin | kun alotin")
+    + phrases("kilometriä | askelta | euroa | ct | minuuttia | langalla"),
     "sum_before": phrases("puolet | puolet luvusta | kaksi kertaa | tupla"),
     "times": phrases("kertaa | x"),
     "plus": phrases("plus"),

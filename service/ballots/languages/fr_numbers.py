@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from num2words import num2words
 
-from service.ballots.languages.spelling import joined, with_slips
+from service.ballots.languages.spelling import dozens, joined, with_slips
 
 _SLIPS = (
     ("quarante", "quarente"), ("quarante", "quarrante"), ("cinquante", "cinquente"),
@@ -48,7 +48,7 @@ def numbers() -> dict[str, int]:
         found[times + "centetun"] = found[times + "centetune"] = 100 * hundreds + 1
         found[times + "centetonze"] = 100 * hundreds + 11
     del found["cents"]
-    return with_slips(found, _SLIPS)
+    return with_slips(found, _SLIPS) | dozens("douzaine", "une", "demi", "une demi")
 
 
 def _as_ordinal(number: str) -> str:

@@ -13,6 +13,27 @@ numéro de rue | numéro porte-bonheur | chiffre fétiche | jour de naissance
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "voting": phrases("""
+        vote | je vote | mon vote | mon choix | je choisis | votons | voter | je prends
+        """),
+    "rated": phrases("mets un | je mets un | c'est un | vaut un"),
+    "finished": phrases("finie | fini | terminée | terminé | faite"),
+    "halving": phrases("moitié de | la moitié de"),
+    "any_of": phrases("tout ce qui est | n'importe quelle page | quelque chose"),
+    "torn": phrases("""
+        hésite | j'hésite | hesite | balance | partagée | partagé | indécise | choisir
+        """),
+    "other_after": phrases("par soir | par jour | par semaine | le soir"),
+    "choice_after": phrases(
+        "c'est décidé | c'est choisi | décidé | c'est tout vu | c'est mon choix"
+    ),
+    "winning": phrases("gagne | l'emporte | a gagné"),
+    "wondering": phrases("si le | si la | si c'est | si je | quoi | comment"),
+    "again": phrases("encore | encore une fois | toujours"),
+    "named_before": phrases("encore la | encore le | encore une fois la")
+    + phrases("d'accord avec | d'accord avec la | d'accord pour la | comme la"),
+    "answered": phrases("si oui | dans ce cas | si c'est le cas | sinon | si non | alors"),
+    "today": phrases("aujourd'hui | demain"),
     "wishing": each_of(
         "si",
         "je | j' | j'avais | j'étais | j'osais | on |",
@@ -49,7 +70,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "sum_after": phrases("au carré | au cube"),
     "it_is": phrases("il fait | on a | il y a | c'est | on est à"),
     "weather": phrases("ici | dehors | à l'ombre | degrés | chez nous | chez moi"),
-    "other_before": phrases(
+    "other_before": phrases("j'en suis à la | maintenant je suis à la")
+    + phrases("""
+        j'en ai | maintenant j'en ai | j'en aurai | j'en avais | j'en ai maintenant
+        """)
+    + phrases(
         "on est le | on est déjà le | nous sommes le | aujourd'hui c'est le | c'est déjà le | il fait ici | il fait déjà | séance | on a ici | il fait encore"
     ),
     "owning": phrases("mon | ma | mes | notre | nos | son | sa | ses | leur"),
@@ -111,7 +136,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "asked_later": phrases(
         "c'est libre | c'est pris | elle est libre | elle est prise | c'est encore libre | c'est déjà pris | elle est dispo | c'est dispo"
     ),
-    "abstaining": phrases(
+    "abstaining": phrases("""
+        à toi de trancher | à toi de décider | à toi de choisir | tranche pour nous |
+        départage nous | départagez nous
+        """)
+    + phrases(
         "mais je ne sais pas | mais je sais pas | mais je sais pas trop | mais pas sûre | mais bon je sais pas | j'hésite | j'hésite encore | je ne sais pas encore | pas sûre | pas encore décidée | je n'arrive pas à choisir | n'arrive pas à me décider"
     ),
     "neutral_after": phrases("pile | pile poil | tout rond | tout pile"),

@@ -7,6 +7,9 @@ from collections.abc import Mapping
 from service.ballots.language import Phrase, each_of, phrases
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "again": phrases("फिर | फिर से"),
+    "named_before": phrases("सहमत हूँ"),
+    "counting_pages": phrases("पेज | पन्ने | पृष्ठ | पेजों | पन्नों"),
     "everyday": phrases(
         """
         dekhna | dekhni | wala | waala | jaise | upar | neeche | mein | abhi | phir | sabse | koi | kisi | hoon |
@@ -80,7 +83,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     ),
     "kinds": phrases("के बीच | ke beech | ke bich"),
     "other_before": phrases("bus | बस | aaj | आज | कमरा | kamra | episode | एपिसोड"),
-    "other_after": phrases(
+    "other_after": phrases("की हूँ | का हूँ | की हो गई")
+    + phrases(
         "के बीच | ke beech | ke bich | किलोमीटर | किमी | कप | कप चाय | साल की | kilometer | cup | cup chai | saal ki | saal | rupaye | रुपये | ghante | din | mahine"
     ),
     "times": phrases("गुना | गुणा | guna | x | इंटू | into"),

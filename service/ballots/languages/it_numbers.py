@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from num2words import num2words
 
-from service.ballots.languages.spelling import joined, with_slips
+from service.ballots.languages.spelling import dozens, joined, with_slips
 
 _SLIPS = (
     ("quaranta", "quarranta"), ("cinquanta", "cincuanta"), ("cinquanta", "cinquata"),
@@ -47,7 +47,7 @@ def numbers() -> dict[str, int]:
         if word.startswith(("u", "o")) and value < 100:
             for article in _CUT_SHORT:
                 found |= {f"{article}'{word}": value, article + word: value}
-    return found
+    return found | dozens("dozzina", "una", "mezza")
 
 
 def ordinals() -> dict[str, int]:

@@ -13,6 +13,24 @@ anniversario | numero di casa
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "voting": phrases("voto | il mio voto | scelgo | votare | la mia scelta"),
+    "rated": phrases("do un | è un | merita un"),
+    "finished": phrases("finita | fatta | completata"),
+    "halving": phrases("metà di | la metà di"),
+    "any_of": phrases("qualsiasi | qualcosa | qualunque"),
+    "torn": phrases("indecisa | indeciso | dubbio | combattuta | scegliere"),
+    "other_after": phrases("al giorno | a sera | la sera"),
+    "choice_after": phrases("deciso | è deciso | ho deciso"),
+    "winning": phrases("vince | ha vinto"),
+    "wondering": phrases("se il | se la | se è | cosa | come"),
+    "again": phrases("ancora | di nuovo | un'altra volta"),
+    "named_before": phrases("""
+        d'accordo con | concordo con | concordo con la | concordo con il | d'accordo con la |
+        d'accordo con il
+        """),
+    "answered": phrases("altrimenti | sennò")
+    + phrases("se sì | in tal caso | in quel caso | se è così | se no | allora"),
+    "today": phrases("oggi | domani"),
     "wishing": each_of("se", "solo | io |", "potessi | fossi | avessi | osassi")
     + phrases(
         """
@@ -39,7 +57,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "sum_after": phrases("al quadrato | al cubo"),
     "it_is": phrases("ci sono | fa | fanno | sono | è | siamo a"),
     "weather": phrases("qui | fuori | all'ombra | gradi | in casa"),
-    "other_before": phrases(
+    "other_before": phrases("ora sono alla | adesso sono alla | ora sono a | sono arrivata alla")
+    + phrases(
         "oggi è il | oggi è già il | siamo al | siamo già al | oggi ne abbiamo | qui fa | qui fanno | qui ci sono | qui siamo a | da noi fa | da noi ci sono | seduta | ciclo"
     ),
     "owning": phrases("mio | mia | miei | mie | nostro | nostra | suo | sua"),
@@ -87,7 +106,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "con il | con la | con i | con l' | dove c'è | dove sta | che ha | del | della | col",
     ),
     "because": phrases("perché | perche | xké | xche | siccome | dato che"),
-    "abstaining": phrases(
+    "abstaining": phrases("decidi tu | scegli tu | fai tu da giudice")
+    + phrases(
         "ma non so | ma non lo so | ma non sono sicura | ma boh | non so decidere | non so decidermi | sono indecisa | sono indeciso | non sono sicura | ci penso ancora | non riesco a decidere | sto ancora pensando"
     ),
     "asked_plainly": phrases(

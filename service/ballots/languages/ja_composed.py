@@ -10,6 +10,8 @@ _COUNTED = "番 | ページ | 番 の ページ |"
 _GONE = "空いて | 取られ | 残って | 埋まって | 選ばれ | 出 | 出て | 使われ"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "again": phrases("また"),
+    "counting_pages": phrases("ページ | 頁 | ぺーじ"),
     "everyday": phrases("yoroshiku | onegai shimasu | ichiban | kore | ga ii | wo"),
     "choice_before": each_of(
         "第一希望 | 第二希望 | 第三希望 | 第一候補 | 第二候補 | 第三候補", "は | ： |"

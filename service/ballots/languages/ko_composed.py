@@ -9,6 +9,8 @@ from service.ballots.language import Phrase, each_of, phrases
 _COUNTED = "번 | 페이지 | 쪽 | 번 페이지 |"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "again": phrases("또"),
+    "counting_pages": phrases("페이지 | 쪽"),
     "everyday": phrases(
         "위와 | 동일 | 나이 | 생일 | 벌써 | 아직 | 안되면 | 곱하기 | 순위 | 누가 | 어제 | 이겼어요"
     ),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from num2words import num2words
 
-from service.ballots.languages.spelling import joined, with_slips
+from service.ballots.languages.spelling import dozens, joined, with_slips
 
 #: What is written for a part of a number word besides the right spelling.
 _SLIPS = (
@@ -30,7 +30,7 @@ def numbers() -> dict[str, int]:
     for value in rounds:
         for word in _hundreds(joined(num2words(value, lang="nl"))):
             found[word] = value
-    return with_slips(found, _SLIPS)
+    return with_slips(found, _SLIPS) | dozens("dozijn", "een", "half", "een half")
 
 
 def ordinals() -> dict[str, int]:

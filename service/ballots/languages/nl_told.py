@@ -13,6 +13,34 @@ geluksnummer | geboortedag
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "voting": phrases("ik stem | mijn stem | ik kies | stemmen op | mijn keuze"),
+    "rated": phrases("geef een | geef ik een | is een | een dikke"),
+    "finished": phrases("klaar | af | gedaan | is af | is klaar"),
+    "halving": phrases("helft van | de helft van"),
+    "any_of": phrases("iets | alles"),
+    "torn": phrases("twijfel | twijfelen | kiezen | verdeeld"),
+    "begun_after": phrases("""
+        begint | start | zou beginnen | mag beginnen | gaat beginnen | beginnen |
+        zou starten | starten
+        """),
+    "other_after": phrases("per avond | op een avond | per dag"),
+    "second": phrases("""
+        als die weg is | als die al weg is | als die bezet is | als die al bezet is |
+        als die al gekozen is | als die er niet meer is
+        """),
+    "choice_after": phrases("""
+        besloten | staat vast | begint | start | zou beginnen | mag beginnen | gaat beginnen
+        """),
+    "winning": phrases("wint | heeft gewonnen"),
+    "wondering": phrases("of het | of die | of dat | of ik | wat ik | hoe"),
+    "again": phrases("weer | alweer | nog een keer"),
+    "named_before": phrases("eens met | mee eens met | het eens met"),
+    "answered": phrases("anders")
+    + phrases("""
+        zo ja | zo ja dan | in dat geval | als dat zo is | zo niet | zo niet dan | dan |
+        indien ja
+        """),
+    "today": phrases("vandaag | morgen"),
     "wishing": each_of(
         "als | indien", "ik | we", "kon | mocht | durfde | dapper | was | een stem | moedig"
     )
@@ -23,7 +51,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         """
     ),
     "turning": phrases("maar | nou ja | ach | toch | dan maar | in ieder geval"),
-    "reported_before": each_of(
+    "reported_before": phrases("""
+        eerst dacht ik | eerst wilde ik | dacht ik eerst | eerst dacht ik aan | dacht ik aan |
+        wilde ik eerst
+        """)
+    + each_of(
         "vriendinnen | vrienden | dochters | jullie | ze | zij | kinderen",
         "zeiden | zeggen | kozen | hebben | stemden",
         "gezegd | gekozen |",
@@ -35,13 +67,22 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("gezegd | gekozen | gestemd | genomen", "maar | als"),
     "it_is": phrases("het is | is het | het was | het zijn"),
     "weather": phrases("hier | buiten | graden | in de schaduw | bij ons | in huis"),
-    "other_before": phrases(
+    "other_before": phrases("nu ben ik op | nu zit ik op | ben nu op")
+    + phrases("begonnen, nu | begonnen en nu | geleerd, nu | geleerd en nu")
+    + each_of(
+        "dochter | zoon | kleindochter | kleinzoon | kleinkind | nichtje | neefje | nicht | neef | kind | meisje | jongen | man | vrouw | moeder | oma | opa | zus | broer",
+        "van",
+    )
+    + phrases("""
+        sinds ik | toen ik | nu ben ik | ben ik | ben ik nu | was ik | word ik | werd ik |
+        toen was ik
+        """)
+    + phrases(
         "het is alweer de | het is al de | vandaag is het de | het is vandaag de | alweer de | wordt vandaag | wordt morgen | werd gisteren | wordt zaterdag | wordt binnenkort | het is hier | hier is het | bij ons is het | het was hier | sessie | kuur | het is hier al"
     ),
     "owning": phrases("mijn | m'n | mn | onze | ons | haar | zijn | hun"),
-    "own_piece": each_of(
-        "van", "mijn | m'n | mn | onze | ons | de mijne | het mijne | mezelf | mij"
-    ),
+    "own_piece": phrases("van mijn | van mijn werk | van mezelf")
+    + each_of("van", "mijn | m'n | mn | onze | ons | de mijne | het mijne | mezelf | mij"),
     "whereabouts": phrases(
         "ben | zit | nog | net | eindelijk | bezig | al | pas | nu | klaar | vast | steeds | borduur | werk"
     ),
@@ -90,7 +131,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "precies het midden | het midden | exact het midden | het exacte midden | midden"
     ),
     "because": phrases("want | omdat | vanwege"),
-    "abstaining": phrases(
+    "abstaining": phrases("beslis jij | jij mag beslissen | hak jij de knoop door")
+    + phrases(
         "maar ik weet het niet | maar weet niet | maar ik weet niet | maar niet zeker | ik twijfel | twijfel nog | weet het nog niet | kan niet kiezen | nog niet zeker | ik denk nog na"
     ),
     "asked_plainly": phrases(

@@ -16,11 +16,21 @@ _OTHERS = "* | * *"
 _ABOVE = "over | over meg | ovenfor | rett over | før meg | her oppe | ovenfor meg"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
-    "everyday": phrases(
+    "turning": phrases("men"),
+    "voting": phrases("stemmer | min stemme | stemmen min | velger"),
+    "torn": phrases("vakler | tvil | velge"),
+    "own_piece": phrases("på min | på mitt | av min | av mitt | i min | i mitt"),
+    "again": phrases("igjen"),
+    "named_before": phrases("enig i | enig med"),
+    "answered": phrases("hvis ja | i så fall | hvis så | hvis ikke | ellers"),
+    "today": phrases("i dag | idag"),
+    "everyday": phrases("stemmen | min | går | stemme | stemmer")
+    + phrases(
         "mamma | pappa | skrev | satt | oppe | kl | ferdig | herlig | jeg | har | mens | også | bare | dere | deg | meg | ganske | kjempefin | nydelig | alderen | halvparten | opptatt | tatt | ledig | ganger | dama | kroner | samme | som | min | sett | skriv | bytt | endrer | heller | enn | beklager | ombestemte | gikk | vant | broderer | alt | mitt"
     ),
     "neutral_before": phrases("# mot | # til | # med"),
-    "choice_before": phrases("det får bli | får bli | men jeg | men jeg vil | selv")
+    "choice_before": phrases("stemmen min går til | stemmen går til | min stemme går til")
+    + phrases("det får bli | får bli | men jeg | men jeg vil | selv")
     + each_of(
         "skriv | sett | noter | tell",
         "meg | oss | stemmen min | navnet mitt",
@@ -93,7 +103,12 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "sånn cirka | sånn ca | rundt omkring | et sted rundt | i nærheten av | rundt side"
     ),
-    "other_before": phrases(
+    "other_before": phrases("nå er jeg på | er nå på | er ferdig med")
+    + phrases("""
+        da jeg var | siden jeg var | er jeg | nå er jeg | no er eg | var jeg | blir jeg |
+        ble jeg | fyller jeg | fylte jeg
+        """)
+    + phrases(
         "til kl | kl | klokka | har selv | jeg har selv | har jo | har bare | vi ses den | ses den | treffes den | reiser den"
     )
     + each_of("vant | tapte | spilte", "med |")

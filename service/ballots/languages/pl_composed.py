@@ -17,6 +17,16 @@ _OTHERS = "* | * *"
 _ABOVE = "wyżej | powyżej | nade mną | u góry | przede mną | ponad mną"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "turning": phrases("ale | jednak"),
+    "voting": phrases("głosuję | mój głos | wybieram"),
+    "torn": phrases("waham | wybrać"),
+    "own_piece": phrases("mojego | swojego | mojej | swojej"),
+    "counting_pages": phrases("strony | stron"),
+    "again": phrases("znowu | znów"),
+    "named_before": phrases("zgadzam się z | zgadzam się na"),
+    "answered": phrases("inaczej | w przeciwnym razie")
+    + phrases("jeśli tak | jeśli tak to | w takim razie | jeśli nie | jeśli nie to"),
+    "today": phrases("dziś | dzisiaj"),
     "everyday": phrases(
         "zł | zapłaciłam | wzór | dole | górze | lewej | prawej | połowa | wygraliśmy | czterdziesta | zapisz | dopisz | zamień | zmieniam | byłaby | haftuję | haftujesz | kanwie | przeszłam | najpierw | możesz | stawiam"
     ),
@@ -118,7 +128,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "gdzieś koło | gdzieś około | w okolicach | mniej więcej | tak około | koło | okolice"
     ),
-    "other_before": phrases("widzimy się | do zobaczenia | spotykamy się | wyjeżdżam | jadę")
+    "other_before": phrases("teraz jestem na | skończyłam")
+    + phrases("widzimy się | do zobaczenia | spotykamy się | wyjeżdżam | jadę")
     + each_of("na", "kanwie | aidzie | lnie | płótnie | materiale")
     + each_of("wygraliśmy | przegraliśmy | wygrali | remis", "# : | # |")
     + phrases(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from num2words import num2words
 
-from service.ballots.languages.spelling import joined, with_slips
+from service.ballots.languages.spelling import dozens, joined, with_slips
 
 _SLIPS = (
     ("quarenta", "quareta"), ("quarenta", "cuarenta"), ("cinquenta", "cincoenta"),
@@ -54,7 +54,9 @@ def numbers() -> dict[str, int]:
                     found[stem + "e" + rest] = found[stem + rest] = 100 * hundreds + value
     kept = with_slips(found, _SLIPS)
     # "Quarto" by itself is the fourth, or a room.
-    return {word: value for word, value in kept.items() if word != "quarto"}
+    return {word: value for word, value in kept.items() if word != "quarto"} | dozens(
+        "dúzia", "uma", "meia"
+    )
 
 
 def ordinals() -> dict[str, int]:

@@ -13,6 +13,27 @@ número da sorte | aniversário de casamento
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "voting": phrases("voto | meu voto | escolho | votar | fico com"),
+    "rated": phrases("dou um | é um | dou nota | nota"),
+    "finished": phrases("pronta | feita | terminada | concluída"),
+    "halving": phrases("metade de"),
+    "any_of": phrases("qualquer | algo | qualquer página"),
+    "torn": phrases("dúvida | indecisa | indeciso | dividida | decidir"),
+    "other_after": phrases("por dia | por noite"),
+    "second": phrases("""
+        se já tiver dona | se já tiver dono | se já tiver | se já foi | se já tiver sido |
+        se já estiver | se essa já foi | se alguém já
+        """),
+    "choice_after": phrases("decidido | está decidido"),
+    "winning": phrases("ganha | vence | ganhou"),
+    "wondering": phrases("se o | se a | se é | o que | como"),
+    "again": phrases("de novo | outra vez | novamente"),
+    "named_before": phrases("""
+        concordo com | concordo com a | concordo com o | de acordo com a | de acordo com o
+        """),
+    "answered": phrases("senão | caso contrário")
+    + phrases("se sim | nesse caso | se for | se não | então | se já foi"),
+    "today": phrases("hoje | amanhã"),
     "wishing": each_of("se", "eu | a gente |", "pudesse | fosse | tivesse | desse | ousasse")
     + phrases(
         """
@@ -36,7 +57,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "sum_after": phrases("ao quadrado | ao cubo"),
     "it_is": phrases("está | tá | faz | são | é | estão"),
     "weather": phrases("aqui | lá fora | fora | à sombra | graus | em casa"),
-    "other_before": phrases(
+    "other_before": phrases("agora estou na | agora vou na | já vou na")
+    + phrases(
         "hoje é dia | hoje já é | já é dia | hoje já é dia | hoje é | estamos a dia | aqui faz | aqui está | aqui tá | aqui estão | cá estão | cá faz | hoje faz | sessão | já faz"
     ),
     "owning": phrases("meu | minha | meus | minhas | nosso | nossa | seu | sua"),
@@ -109,7 +131,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     ),
     "not_after": phrases("não"),
     "because": phrases("porque | pq | já que | pois"),
-    "abstaining": phrases(
+    "abstaining": phrases("decide tu | decide você | você decide | desempata")
+    + phrases(
         "mas não sei | mas sei lá | mas não tenho certeza | não consigo decidir | estou em dúvida | ainda não sei | não tenho certeza | ainda estou pensando | o que você quiser | a que você quiser | qualquer uma serve"
     ),
     "asked_plainly": phrases(

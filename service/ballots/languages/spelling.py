@@ -28,6 +28,12 @@ def with_slips(numbers: Mapping[str, int], slips: Iterable[tuple[str, str]]) -> 
     return found
 
 
+def dozens(word: str, one: str, *halves: str) -> dict[str, int]:
+    """A dozen and half of one, as "douzaine", "une douzaine", "demi-douzaine"."""
+    half = {joined(before + word): 6 for before in halves}
+    return {joined(word): 12, joined(one + word): 12} | half
+
+
 def one_after_another(first: str, then: str) -> tuple[Phrase, ...]:
     """Every phrase of one block with every phrase of another behind it."""
     return tuple((*one, *other) for one in phrases(first) for other in phrases(then))

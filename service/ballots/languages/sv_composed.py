@@ -17,6 +17,14 @@ _OTHERS = "* | * *"
 _ABOVE = "ovan | ovanför | ovanför mig | här ovanför | över mig | innan | före mig | här uppe"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "turning": phrases("men"),
+    "voting": phrases("röstar | min röst | väljer"),
+    "torn": phrases("velar | tvekar | väljer"),
+    "own_piece": phrases("på min | på mitt | av min | av mitt | i min | i mitt"),
+    "again": phrases("igen"),
+    "named_before": phrases("håller med om | instämmer med | håller med"),
+    "answered": phrases("om så | i så fall | om ja | annars | om inte"),
+    "today": phrases("idag | i dag"),
     "everyday": phrases(
         "mamma | pappa | skrev | satt | uppe | kl | färdig | härlig | jag | har | också | bara | mig | dig | jättefin | vilken | ålder | hälften | upptagen | tagen | ledig | tio | två | gånger | samma | kronor | sätt | skriv | byt | ändrar | hellre | än | förlåt | ångrade | gick | vann | broderar"
     ),
@@ -106,7 +114,12 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "roughly_before": phrases(
         "kring | någonstans kring | någonstans runt | i närheten | sådär | omkring sida | runt sida"
     ),
-    "other_before": phrases(
+    "other_before": phrases("nu är jag på | är nu på | är klar med")
+    + phrases("""
+        när jag var | sen jag var | sedan jag var | är jag | nu är jag | var jag | blir jag |
+        blev jag | fyller jag | fyllde jag
+        """)
+    + phrases(
         "till kl | kl | klockan | har själv | jag har själv | har ju | har bara | vi ses den | ses den | träffas den | åker den"
     )
     + each_of("vann | förlorade | spelade | ledde", "med |")

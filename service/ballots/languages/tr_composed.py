@@ -8,9 +8,30 @@ from service.ballots.language import Phrase, each_of, phrases
 
 _SAID = "dedi | dediyse | diyorsa | seçti | seçtiyse | diyor | yazdı | yazmışsa | derse | istiyor"
 
+#: "One of the twenties", as "yirmilerden" and "yirmili sayfalardan".
+_DECADES = (
+    "yirmi-ler yirmi-li otuz-lar otuz-lu kırk-lar kırk-lı elli-ler elli-li altmış-lar altmış-lı "
+    "yetmiş-ler yetmiş-li seksen-ler seksen-li doksan-lar doksan-lı on-lar on-lu"
+).split()
+_ONE_OF_A_DECADE = " | ".join(
+    word.replace("-", "") + end
+    for word in _DECADES
+    for end in (
+        ("den", "de") if word.endswith("ler") else ("dan", "da") if word.endswith("lar") else ("",)
+    )
+)
+
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "turning": phrases("ama | fakat"),
+    "voting": phrases("oyum | seçiyorum"),
+    "again": phrases("yine | gene"),
+    "counting_pages": phrases("sayfa | sayfalık | sayfa mı"),
+    "answered": phrases("yoksa | değilse")
+    + phrases("öyleyse | evetse | o zaman | eğer öyleyse | eğer evet ise"),
+    "today": phrases("bugün"),
+    "kinds": phrases(_ONE_OF_A_DECADE),
     "everyday": phrases(
-        "dediyse | dedi | yerine | değiştirin | değiştir | beni | yaz | yazın | kocam | dün | yendik | otobüs | numaraya | görmek | çarpı | kere"
+        "sayfalardan | sayfalar | birini | biri | olsun | olur | dediyse | dedi | yerine | değiştirin | değiştir | beni | yaz | yazın | kocam | dün | yendik | otobüs | numaraya | görmek | çarpı | kere"
     ),
     "choice_before": each_of(
         "birinci | ikinci | üçüncü | ilk", "tercihim | seçimim | seçeneğim |", ": |"
@@ -82,7 +103,12 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "li | lı | lu | lü | civarı | civarında | gibi | dolaylarında | küsur | ya yakın | e yakın"
     ),
     "other_before": phrases("görüşürüz") + phrases("yendik | yenildik | kazandık | dün"),
-    "other_after": each_of("numaralı", "otobüs | oda | tren | hat | ev | kapı")
+    "other_after": phrases("yaşımda | yaşındayken başladım | yaşında başladım")
+    + phrases("""
+        yaşımdan | yaşımdan beri | yaşından | yaşından beri | yaşındaydım | yaşındayken |
+        yaşımdayken | yaşıma kadar
+        """)
+    + each_of("numaralı", "otobüs | oda | tren | hat | ev | kapı")
     + phrases("kilometre | adım | lira | count etamin | etamin | yendik | kazandık"),
     "times": phrases("kere | çarpı | kez | x"),
     "plus": phrases("artı"),

@@ -11,6 +11,8 @@ _GONE = (
 )
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "again": phrases("又"),
+    "counting_pages": phrases("页 | 頁"),
     "everyday": phrases(
         "wo | xuan | xiexie | qing | nihao | dajia | toupiao | yao | xihuan | woyao | woxuan | zhichi | xiang | kan | xie xie"
     ),
