@@ -30,6 +30,7 @@ from service.store.shared_links import Shared
 from service.store.staging import Staged, Tell
 from service.store.tables import RoundRow
 from service.store.tables_comments import NOT_BY_KEY, BatchRow
+from service.store.unchanged import Unchanged
 
 #: From so many comments on, SQLite is given more memory than it takes by itself.
 _LARGE = 50_000
@@ -59,13 +60,23 @@ def keep_comments(
         waiting = staged.waiting
         if staged.with_ids and not waiting.is_linked_whole and _any_without_id(session, row):
             waiting.link_whole()
-        _find_known(session, row, staged, left)
+        unchanged = None
+        if staged.count > _FEW and not staged.without_ids and not waiting.is_linked_whole:
+            unchanged = Unchanged(session, row, batch, waiting.shared)
+            unchanged.mark(waiting.shared, left)
+        else:
+            _find_known(session, row, staged, left)
         waiting.shared.forget_once()
         done = 0
         for some in waiting.read():
             done += len(some)
             fresh = _without_forgotten(some, forgotten, kept) if forgotten else some
-            _add_fresh(session, batch, _without_shared(fresh, waiting.shared, left), kept)
+            alone, rest = waiting.shared.parted(fresh)
+            if unchanged is not None:
+                same, rest = unchanged.part(rest, left)
+                kept.unchanged += same
+            _leave_over(rest, waiting.shared, left)
+            _add_fresh(session, batch, alone, kept)
             tell("storing", done, staged.count)
         for part in left.parts():
             _add_fresh(session, batch, [one for _, one in part.alone], kept)
@@ -82,12 +93,10 @@ def _without_forgotten(
     return left
 
 
-def _without_shared(waiting: Sequence[Waiting], shared: Shared, left: Leftovers) -> list[Row]:
-    """The rows of those that are new; what may have to do with another comment is left over."""
-    fresh, rest = shared.parted(waiting)
+def _leave_over(rest: Sequence[Waiting], shared: Shared, left: Leftovers) -> None:
+    """Leave over what may have to do with another comment."""
     for one in rest:
         left.add(tuple(filter(shared.is_shared, one[0])), one)
-    return fresh
 
 
 def _add_fresh(session: Session, batch: BatchRow, fresh: Sequence[Row], kept: Kept) -> None:

@@ -74,7 +74,7 @@ class Links:
             author, author_id, source_id, _, _, earliest, latest, _, _, text = told
             if source_id:
                 key = key_of_id(source_id)
-                shares: tuple[int, ...] = (_number_of_key(key),)
+                shares: tuple[int, ...] = (number_of_key(key),)
                 name = author_id or name_of(author)
             else:
                 key = key_of(comment_told(told))
@@ -100,7 +100,7 @@ class Links:
     ) -> tuple[int, ...]:
         """Of a comment with this wording; `second` is its exact time as text, if it has one."""
         # What is told apart by how many numbers are hashed together is never mixed up.
-        found = [_number_of_key(key_of_id(source_id))] if source_id else []
+        found = [number_of_key(key_of_id(source_id))] if source_id else []
         for each in said:
             words = _number(each)
             for whose in writer.numbers:
@@ -129,7 +129,8 @@ class Links:
         return self.of(self.called(one.author, one.author_id), one.id, second, said)
 
 
-def _number_of_key(key: str) -> int:
+def number_of_key(key: str) -> int:
+    """The number of the link that a comment with an id has by its key."""
     return int(key[1:16], 16)  # as many bits as a whole number of SQLite's has
 
 

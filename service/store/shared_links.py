@@ -41,6 +41,13 @@ class Shared:
         link &= self.mask
         return bool(self._once[link >> 3] & 1 << (link & 7))
 
+    def copy_of_more(self) -> Shared:
+        """Which links occurred more than once until now, whatever is added later."""
+        copy = Shared(0)
+        copy.size, copy.mask = self.size, self.mask
+        copy._once, copy._more = bytearray(), bytearray(self._more)
+        return copy
+
     def forget_once(self) -> None:
         """Keep only which links occurred more than once, which is half of the memory."""
         self._once = bytearray()
