@@ -11,7 +11,6 @@ comment more, and the server's memory is told as time goes by.
 """
 
 import argparse
-import http.client
 import json
 import os
 import statistics
@@ -25,9 +24,8 @@ from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from pathlib import Path
 from tempfile import TemporaryDirectory
-from urllib.parse import urlsplit
 
-from bench_clients import read_times
+from bench_clients import ADDRESS, hand_in_again, read_times, warm
 from bench_databases import KINDS, new_database
 from bench_intake import open_bench_round, write_export
 from bench_served import memory_of
@@ -49,7 +47,6 @@ ALONE = 8.0
 #: Seconds.
 Times = MutableSequence[float]
 _HERE = Path(__file__).resolve().parent
-_ADDRESS = "/api/games/bench/rounds/1/batches"
 
 
 @dataclass
@@ -139,7 +136,7 @@ def _measured(what: str, url: str, given: argparse.Namespace) -> Load:
         token = _made_ready(settings) if what == "loopstart" else ""
         where, process = stack.enter_context(_serving(what, folder, url))
         body = _export(Path(folder), given.rows) if token else b""
-        made.faults += _warm(where, token) if token else []
+        made.faults += warm(where, token) if token else []
         with _clients(what, (where, token), Path(folder), given) as clients:
             _go_on(made, (where, token, body), process.pid, given)
         for kind, (file, faults) in clients.items():
@@ -181,7 +178,7 @@ def _go_on(made: Load, to: tuple[str, str, bytes], server: int, given: argparse.
     imports = 0
     while token and (not imports or time.time() < ends):
         began = time.time()
-        made.faults += _import(where, token, body, imports)
+        made.faults += hand_in_again(where, token, body, imports)
         made.spans.setdefault("import", (began, time.time()))
         imports += 1
         time.sleep(max(0.0, min(began + 60, ends) - time.time()))
@@ -195,43 +192,6 @@ def _watch(made: Load, server: int, ends: float) -> None:
     while time.time() < ends:
         made.memory.append((time.time(), memory_of(server)))
         time.sleep(1)
-
-
-def _import(where: str, token: str, body: bytes, number: int) -> list[str]:
-    """Hands the export in, each time with one comment more; what went wrong."""
-    more = "".join(f"more{one},Late {one},2026-03-02T12:00:00Z,page 9\r\n" for one in range(number))
-    return _hand_in(where, token, body + more.encode())
-
-
-def _warm(where: str, token: str) -> list[str]:
-    """Has done once what only takes long the first time, as loading the languages does."""
-    row = b"id,author,posted,text\r\nwarm,Early,2026-03-01T18:00:00Z,page 9 please\r\n"
-    faults = _hand_in(where, token, row)
-    url = urlsplit(where)
-    connection = http.client.HTTPConnection(url.hostname or "", url.port, timeout=600)
-    connection.request("GET", "/games/bench")
-    status = connection.getresponse().status
-    connection.close()
-    return faults if status == 200 else [*faults, f"the first view: {status}"]
-
-
-def _hand_in(where: str, token: str, export: bytes) -> list[str]:
-    lines = (
-        b'--cut\r\nContent-Disposition: form-data; name="file"; filename="c.csv"\r\n\r\n',
-        export,
-        b"\r\n--cut--\r\n",
-    )
-    url = urlsplit(where)
-    connection = http.client.HTTPConnection(url.hostname or "", url.port, timeout=600)
-    headers = {
-        "Authorization": f"Bearer {token}",
-        "Content-Type": "multipart/form-data; boundary=cut",
-    }
-    connection.request("POST", _ADDRESS, b"".join(lines), headers)
-    answer = connection.getresponse()
-    content = answer.read()
-    connection.close()
-    return [] if answer.status == 201 else [f"import: {answer.status} {content[:300]!r}"]
 
 
 def _check_kept(made: Load, settings: Settings, given: argparse.Namespace) -> None:
@@ -279,7 +239,7 @@ def _clients(
     told = {
         "comments": {
             "kind": "writers" if own else "plain writers",
-            "address": _ADDRESS if own else "/",
+            "address": ADDRESS if own else "/",
             "clients": given.writers,
             "pause": 0.0,
         },
