@@ -15,7 +15,7 @@ from pathlib import Path
 from fastapi import FastAPI
 from logs import log_as
 from prometheus_client.multiprocess import mark_process_dead
-from serving import config_of
+from serving import config_of, keep_memory_together
 from uvicorn.config import STARTUP_FAILURE, Config
 from uvicorn.supervisors.multiprocess import Multiprocess, Process
 
@@ -47,6 +47,7 @@ def make_app() -> FastAPI:
     """The app of one of the processes: it finds its settings as any script does."""
     settings = read_settings()
     log_as(settings.log)
+    keep_memory_together()
     return create_app(settings, figures_in=Path(os.environ[_FIGURES]))
 
 

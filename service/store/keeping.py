@@ -14,9 +14,11 @@ from sqlmodel import Session
 from service.comments.comment import Comment
 from service.comments.identity import merge_batch
 from service.comments.versions import name_of
+from service.store.by_keys import rows_by_keys
 from service.store.columns import id_of
 from service.store.comments import (
     StoredComment,
+    comments_by_id,
     keep_changed_comments,
     keep_new_comments,
     stored_comments,
@@ -151,11 +153,9 @@ def _perhaps_known(session: Session, row: RoundRow, staged: Staged) -> Iterator[
         yield from stored_comments(session, id_of(row), "ORDER BY c.id")
         return
     yield from stored_comments(session, id_of(row), f"AND {NOT_BY_KEY}")
-    for part in staged.waiting.linked():
-        keys = {f"key{number}": one[1][0] for number, one in enumerate(part)}
-        marks = ", ".join(f":{name}" for name in keys)
-        which = f"AND c.key IN ({marks}) AND NOT {NOT_BY_KEY}"
-        yield from stored_comments(session, id_of(row), which, **keys)
+    keys = [one[1][0] for part in staged.waiting.linked() for one in part]
+    found = rows_by_keys(session, id_of(row), keys, "c.id", f"NOT {NOT_BY_KEY}")
+    yield from comments_by_id(session, id_of(row), [number for (number,) in found])
 
 
 def _any_without_id(session: Session, row: RoundRow) -> bool:

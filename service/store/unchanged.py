@@ -8,7 +8,7 @@ the same was seen once more, which is all that merging would find; the rest is m
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from datetime import datetime
 from typing import Any
 
@@ -18,6 +18,7 @@ from sqlmodel import Session
 from service.comments.told import as_text
 from service.comments.versions import key_of_id
 from service.counting.pseudonyms import is_forgotten
+from service.store.by_keys import rows_by_keys
 from service.store.columns import UtcTime, id_of
 from service.store.leftovers import Leftovers
 from service.store.many import as_time, in_parts, rows_of
@@ -30,19 +31,17 @@ _KEYS = "SELECT id, key, source_id, id_later, voter FROM comments WHERE round_id
 _LOOKED_UP = 500
 #: What of a comment's row an export may tell otherwise; its place in the export says nothing.
 _COMPARED = ("author", "author_id", "source_id", "reply_to", "posted_earliest", "posted_latest")
-_ROWS = f"""
-    SELECT c.key, c.id, {", ".join(f"c.{name}" for name in _COMPARED)}, c.text,
-           coalesce(c.seen_earliest, b.copied_at), coalesce(c.seen_latest, b.copied_at)
-    FROM comments c JOIN batches b ON b.id = c.batch_id
-    WHERE c.round_id = :round AND c.older = 0 AND c.edited_earliest IS NULL AND NOT c.id_later
-"""  # noqa: S608 - the columns are this house's own words
+_COLUMNS = ", ".join(
+    (
+        *("c.key", "c.id", *(f"c.{name}" for name in _COMPARED), "c.text"),
+        *("coalesce(c.seen_earliest, b.copied_at)", "coalesce(c.seen_latest, b.copied_at)"),
+    )
+)
+_PLAINEST = "c.older = 0 AND c.edited_earliest IS NULL AND NOT c.id_later"
 _PLACES = tuple(map(ROW.index, (*_COMPARED, "text")))
 _EDITED = ROW.index("edited_earliest")
 _TIMES = slice(_COMPARED.index("posted_earliest"), _COMPARED.index("posted_latest") + 1)
-_BY_KEY = """
-    SELECT c.key, c.id, c.voter FROM comments c
-    WHERE c.round_id = :round AND c.source_id IS NOT NULL AND NOT c.id_later
-"""
+_BY_KEY = "c.source_id IS NOT NULL AND NOT c.id_later"
 _TIMES_SEEN = (bindparam("first", type_=UtcTime()), bindparam("last", type_=UtcTime()))
 _SEEN = "UPDATE comments SET seen_earliest = :first, seen_latest = :last WHERE id IN ({ids})"
 
@@ -95,13 +94,9 @@ class Unchanged:
 
     def _known(self, waiting: Sequence[Waiting]) -> dict[str, Sequence[Any]]:
         """The rows of the plainest known comments by their keys."""
-        return {found[0]: found[1:] for found in self._rows(waiting, _ROWS)}
-
-    def _rows(self, waiting: Sequence[Waiting], asked: str) -> Iterator[Sequence[Any]]:
-        keys = {f"key{number}": one[1][0] for number, one in enumerate(waiting)}
-        marks = ", ".join(f":{name}" for name in keys)
-        given = {"round": self._round, **keys}
-        return rows_of(self._session, f"{asked} AND c.key IN ({marks})", given)
+        keys = [one[1][0] for one in waiting]
+        found = rows_by_keys(self._session, self._round, keys, _COLUMNS, _PLAINEST)
+        return {one[0]: one[1:] for one in found}
 
     def _is_same(self, one: Waiting, found: Sequence[Any]) -> bool:
         """Whether a comment that waits tells nothing else than its row, and no other of the batch is it."""
@@ -127,10 +122,11 @@ class Unchanged:
             self._session.connection().execute(text(asked).bindparams(*_TIMES_SEEN), told)
 
     def _leave_over(self, others: Sequence[Waiting], left: Leftovers) -> None:
-        for some in in_parts(others, _LOOKED_UP):
-            for key, number, voter in self._rows(some, _BY_KEY):
-                if not is_forgotten(voter):
-                    left.add((number_of_key(key),), number)
+        keys = [one[1][0] for one in others]
+        columns = "c.key, c.id, c.voter"
+        for key, number, voter in rows_by_keys(self._session, self._round, keys, columns, _BY_KEY):
+            if not is_forgotten(voter):
+                left.add((number_of_key(key),), number)
 
 
 def _as_told(kept: Any) -> str:
