@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from service.ballots import stands
+from service.ballots.inexact import before_cues
 from service.ballots.lexicon import bits_of
 from service.ballots.mention import Mention
 from service.ballots.scanning import DIGITS
@@ -43,9 +44,10 @@ def _is_polite(scene: Scene, at: int) -> bool:
 
 def _is_behind_an_if(scene: Scene, mention: Mention) -> bool:
     """Whether "if" stands right before it, and no wish: "I'd love it if 45 came up"."""
-    if not mention.first or not scene.begins("if_words", mention.first - 1):
+    at = before_cues(scene, mention.first)
+    if at < 0 or not scene.begins("if_words", at):
         return False
-    return scene.lexicon.before(scene.tokens, mention.first - 1)[0] != "choice_before"
+    return scene.lexicon.before(scene.tokens, at)[0] != "choice_before"
 
 
 def _is_led_by_a_condition(scene: Scene, mention: Mention) -> bool:
