@@ -188,6 +188,8 @@ class Language:
     expected: tuple[Phrase, ...] = ()
     #: everybody, who may be told with a number: "everybody and their 3 aunts picks page 7".
     crowds: tuple[Phrase, ...] = ()
+    #: what somebody does who was told of with a number: "my husband of 30 years wants page 51".
+    others_choose: tuple[Phrase, ...] = ()
     #: numbers that the writer has, told of behind a mark: "my jersey number, it was 23".
     own_numbers: tuple[Phrase, ...] = ()
     #: right behind n, and a question mark: "39 again??"

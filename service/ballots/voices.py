@@ -24,7 +24,7 @@ _AGE_REACH = 8
 #: Words of which one must stand, or quotation marks, where a number is not the writer's own.
 _REPORTING = bits_of("reported_before", "family_before")
 _AGES = bits_of("ages")
-_CROWDS = bits_of("crowds")
+_CROWDS = bits_of("crowds", "others_choose")
 #: "everybody and their 3 aunts".
 _CROWD_REACH = 4
 _WISHES = bits_of("wishing")
@@ -85,13 +85,16 @@ def _read_told(scene: Scene, mentions: list[Mention], at: int, start: int, end: 
 
 def _is_of_a_crowd(scene: Scene, mentions: list[Mention], at: int) -> bool:
     """As in "everybody and their 3 aunts picks page 7": a number is part of who they are."""
-    if not at or mentions[at - 1].standing != stands.OTHER:
+    if not at or mentions[at - 1].standing not in {stands.OTHER, stands.UNSURE}:
         return False
     counted = mentions[at - 1].first
     crowd = scene.has("crowds", counted - _CROWD_REACH, counted)
     between = range(counted + 1, mentions[at].first)
-    return crowd and not any(
+    # "my husband of 30 years wants page 51"
+    chosen = crowd or scene.has("others_choose", between.start, between.stop)
+    return chosen and not any(
         scene.kinds[place] != WORD
+        or scene.tokens[place].text in _OWN
         or scene.begins("own_voice", place)
         or scene.begins("being", place)
         for place in between

@@ -53,7 +53,8 @@ _VAGUE: Blocks = {
 #: "page 16 but backwards".
 _REVERSED: Blocks = {
     "en": "backwards | backward | reversed | in reverse | back to front | the other way round | "
-    "the other way around | upside down | mirrored | the wrong way round",
+    "the other way around | upside down | mirrored | the wrong way round | "
+    "swap the digits | with the digits swapped | digits swapped | the digits swapped | swapped",
     "de": "rückwärts | andersrum | andersherum | umgekehrt | verkehrt herum | verkehrtrum | "
     "auf dem kopf | spiegelverkehrt",
     "fr": "à l'envers | inversé | inversée | à rebours",
@@ -75,7 +76,7 @@ _REVERSED: Blocks = {
 #: "... but I like 30 just as much".
 _EQUALLY: Blocks = {
     "en": "just as much | just as well | equally | as much | just as good | just as nice | "
-    "just as lovely | just as happy with | as happy with | as good | every bit as much | exactly as much",
+    "just as lovely | just as happy with | as happy with | as good | just as * | every bit as * | every bit as much | exactly as much",
     "de": "genauso gut | genauso gern | genauso sehr | ebenso gut | ebenso gern | ebenso | "
     "gleich gut | genauso schön | genauso",
     "fr": "autant | tout autant | aussi bien | tout aussi bien | tout aussi belle | tout aussi jolie",

@@ -12,6 +12,12 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "and",
         "their | his | her | all their",
     ),
+    "others_choose": phrases(
+        "wants | picks | chooses | want | fancies | prefers | votes for | goes for"
+    ),
+    "reported_before": phrases(
+        "internet | whole street | whole office | whole class | half the street"
+    ),
     "popular_after": phrases(
         "winning | always winning | keeps winning | getting | being | gets | wins | taking | every | "
         "again | all the time | everywhere"
@@ -27,6 +33,38 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "it | they | i",
         "should be | should have been | should've been | ought to be | needed | should have had | "
         "was meant to be | were meant to be | should have",
+    )
+    + phrases("supposed to be | meant to be | should've been | chart wanted | pattern wanted"),
+    "fillers": each_of(
+        "if",
+        "it's | its | it is | that's | that is | i'm | it isn't | that isn't",
+        "not | not too | no | not a |",
+        "much trouble | much bother | much to ask | trouble | bother | late | too late | problem | fine | "
+        "alright | all right | okay | cheeky | allowed | mistaken | in time | permitted | ok",
+    )
+    + each_of(
+        "if you'd | if you would | if you'll | if you will",
+        "be",
+        "so good | so kind | so nice | kind enough",
+    )
+    + phrases(
+        """
+        if there's any justice | if there is any justice | if it were me | if it was me | if it were up to me |
+        if it was up to me | if i spelled | if i've spelled | if i got that right | if this is | if ye dinnae mind |
+        if you can read | if i may be so bold | if i can vote | if i had to | if i must | if pushed |
+        if you catch my drift | if you know what i mean | if you ask me | if i'm honest | if i am honest |
+        if i'm being honest | if my memory | if i remember | if you'd like | if you would like |
+        if you need | if you're asking | if anyone's asking | if that counts | if it counts | if i get a vote |
+        if i have a vote | if i get a say | if i have a say | if votes are still open | if voting is still open
+        """
+    ),
+    "relative_after": phrases("from the back"),
+    "kinds": each_of(
+        " | ".join(
+            ten + end
+            for ten in "twenty thirty forty fifty sixty seventy eighty ninety".split()
+            for end in ("ish", "something", "somethings", "odd")
+        )
     ),
     "own_numbers": each_of(
         "my | our",
@@ -49,7 +87,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "we'd | we would | i'd | i would | we'd all | we'd both | we both | we all",
         "both | all | really | most |",
         "like | love | choose | pick",
-    ),
+    )
+    + each_of("us", "all | both |", "want | love | choose | pick | like | say | vote for | prefer"),
     "other_before": each_of(
         "a | an | another | in a",
         "day | hour | minute | min | second | sec | week | month | year | moment",
