@@ -1,4 +1,4 @@
-"""What is said alike in all languages, a class at a time: agreement, conditions, huge numbers."""
+"""What is said alike in all languages, a class at a time: agreement, grumbles, huge numbers."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from collections import defaultdict
 from collections.abc import Mapping
 
 from service.ballots.language import Phrase, each_of, phrases
-from service.ballots.languages import alike_places
+from service.ballots.languages import alike_conditions, alike_places
 
 Blocks = Mapping[str, str | tuple[str, ...]]
 
@@ -190,49 +190,6 @@ _AGREEING: Blocks = {
     ),
     "tr": ("yukarıdaki | üstteki | önceki", "yoruma | hanıma", "katılıyorum"),
 }
-#: Only if others have not chosen it too often.
-_IF_FEW: Blocks = {
-    "en": (
-        "if | unless | provided | as long as | so long as | only if | assuming",
-        (
-            "not too many | not many | not so many | not everyone | not everybody | not everyone's | "
-            "not all of you | too many | few | fewer | less | very few | hardly anyone | hardly anybody | "
-            "not loads of | not a lot of | most people | most of you | only a few | many | the others | "
-            "other people | you lot | it isn't too popular | it's not too popular | it isn't popular | "
-            "it's not popular | it's unpopular | it isn't too crowded | it isn't too common | "
-            "there are | there aren't | there isn't | there have been | there were | "
-            "it's not too obvious | it isn't too obvious | it loses | that loses"
-        ),
-    ),
-    "de": (
-        "wenn | falls | sofern",
-        "nicht zu viele | nicht so viele | wenige | nicht alle | zu viele",
-    ),
-    "fr": (
-        "si | à condition que | sauf si",
-        "pas trop de | pas trop de monde | peu de | trop de | pas tout le monde",
-    ),
-    "es": (
-        "si | siempre que",
-        (
-            "no la ha elegido | no lo ha elegido | no la han elegido | no hay demasiados | pocos | "
-            "no la eligió | no muchos | no todos | pocas personas"
-        ),
-    ),
-    "it": (
-        "se | purché",
-        "non l'hanno | non troppi | pochi | non tutti | non la scelgono | in pochi",
-    ),
-    "pt": ("se", "não muita gente | poucos | pouca gente | não muitos | nem todos | ninguém mais"),
-    "nl": ("als | mits | tenzij", "niet te veel | niet veel | weinig | niet iedereen | te veel"),
-    "sv": ("om", "inte för många | inte alla | få"),
-    "da": ("hvis", "ikke for mange | ikke alle | få"),
-    "no": ("hvis", "ikke for mange | ikke alle | få"),
-    "pl": ("jeśli | jeżeli", "nie za dużo | niewiele | mało | nie wszyscy"),
-    "cs": ("jestli | pokud", "není moc | málo | ne všichni"),
-    "ru": ("если", "не слишком много | мало кто | не все"),
-    "uk": ("якщо", "не забагато | мало хто | не всі"),
-}
 _CLASSES: Mapping[str, Blocks] = {
     "huge": _HUGE,
     "vague_after": _VAGUE,
@@ -240,7 +197,7 @@ _CLASSES: Mapping[str, Blocks] = {
     "equally": _EQUALLY,
     "grumbling": _GRUMBLING,
     "pointing": _AGREEING,
-    "condition": _IF_FEW,
+    **alike_conditions.CLASSES,
     **alike_places.CLASSES,
 }
 
