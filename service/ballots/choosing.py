@@ -15,7 +15,7 @@ from service.ballots.lists import back_to_the_question, join_ranges, link_lists
 from service.ballots.mention import Mention
 from service.ballots.numbered import read_numbering
 from service.ballots.progress import FOLLOWING, tell_progress
-from service.ballots.scanning import SOFT
+from service.ballots.scanning import SOFT, WORD
 from service.ballots.scene import Scene
 from service.ballots.sums import add_up, join_sums
 from service.ballots.voices import VOICES, doubt_the_told, read_voices
@@ -27,6 +27,8 @@ _WEAKLY_OTHER = frozenset({BELONGS, SMALL_TALK, NAMES_ELSE})
 _SPEAKING_OF_VOTES = ("voting", "page", "suggesting")
 #: A comment of fewer words may be a vote in any words.
 _TALK = 7
+#: What is chosen in the next sentence is told in so few words.
+_FEW = 3
 #: In talk of other counts so small a number is hardly a page by itself.
 _SMALL = 12
 
@@ -34,6 +36,7 @@ _SMALL = 12
 #: Words without one of which nothing of this kind is said.
 _SUMS = bits_of("times", "plus", "minus", "divided_by", "less_than")
 _SAID_BACK = bits_of("question_before", "being")
+_AFFIRMING = bits_of("affirming")
 _RANKS = bits_of("first_choice", "second_choice", "third_choice")
 
 
@@ -64,6 +67,19 @@ def weigh(scene: Scene, mentions: list[Mention]) -> None:
             _doubt_repeats(scene, mentions)
         correct(scene, mentions)
         _set_aside_talk(scene, mentions)
+    else:
+        _affirm(scene, mentions[0])
+
+
+def _affirm(scene: Scene, mention: Mention) -> None:
+    """As in "Sweet sixteen! That's the page I'd start with": said in few words, then chosen."""
+    unsure = mention.standing == stands.UNSURE and mention.value is not None
+    if not (scene.present & _AFFIRMING and unsure):
+        return
+    start, end = scene.sentence(mention.first)
+    few = start == 0 and scene.kinds[:end].count(WORD) <= _FEW
+    if few and scene.begins("affirming", end + 1):
+        mention.standing, mention.rule = stands.CUED, "chosen behind it"
 
 
 def _raise_called(scene: Scene, mentions: list[Mention]) -> None:
@@ -188,9 +204,11 @@ def order_of(scene: Scene, mentions: list[Mention], live: list[Mention]) -> Orde
     if scene.has("second", first.after, second.first):
         return Order(ranked=not first.conditional, pages=pages)
     replaces = scene.has("condition", first.after, second.first)  # "17 or, if that's gone, 40"
-    stands_in = (second.conditional or replaces) and not first.conditional
+    # "22, and 33 if that's gone"
+    behind = scene.begins("if_words", second.after) and scene.begins("second", second.after)
+    stands_in = (second.conditional or replaces or behind) and not first.conditional
     joined = any(scene.has(group, first.after, second.first) for group in ("either", "also"))
-    return Order(ranked=stands_in and joined, pages=pages)
+    return Order(ranked=bool(stands_in) and joined, pages=pages)
 
 
 def _rank(scene: Scene, mention: Mention) -> int:

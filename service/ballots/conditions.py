@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from service.ballots import stands
+from service.ballots.inexact import before_cues
 from service.ballots.lexicon import bits_of
 from service.ballots.mention import Mention
 from service.ballots.scanning import DIGITS
 from service.ballots.scene import Scene
 
+#: Groups of words by which an "if" asks, and sets no condition.
+_POLITE = ("suggesting", "fillers", "choice_after", "neutral_after", "not_after", "stopgap")
 #: Words without one of which nothing hangs on anything.
 CONDITIONS = bits_of("depends", "condition", "if_words")
 
@@ -25,10 +28,12 @@ def read_condition(scene: Scene, mention: Mention, end: int) -> None:
     elif end > mention.after and (
         _is_behind_an_if(scene, mention) or scene.begins("if_words", mention.after)
     ):
-        mention.conditional = scene.has("condition", mention.after, end) or (
-            _hangs_on_another(scene, mention)
+        mention.conditional = (
+            scene.has("condition", mention.after, end)
+            or _hangs_on_another(scene, mention)
+            or _goes_on_with_an_if(scene, mention.after)
         )
-    elif _is_led_by_a_condition(scene, mention):
+    elif _is_led_by_a_condition(scene, mention) or _goes_on_with_an_if(scene, mention.after):
         mention.conditional = True
     if mention.conditional:
         mention.rule = "only if something else holds"
@@ -43,9 +48,17 @@ def _is_polite(scene: Scene, at: int) -> bool:
 
 def _is_behind_an_if(scene: Scene, mention: Mention) -> bool:
     """Whether "if" stands right before it, and no wish: "I'd love it if 45 came up"."""
-    if not mention.first or not scene.begins("if_words", mention.first - 1):
+    at = before_cues(scene, mention.first)
+    if at < 0 or not scene.begins("if_words", at):
         return False
-    return scene.lexicon.before(scene.tokens, mention.first - 1)[0] != "choice_before"
+    return scene.lexicon.before(scene.tokens, at)[0] != "choice_before"
+
+
+def _goes_on_with_an_if(scene: Scene, at: int) -> bool:
+    """As in "24 if it's trailing": whatever the "if" begins, unless it is said out of politeness."""
+    step = scene.begins("if_words", at)
+    polite = (scene.begins(group, at) for group in _POLITE)
+    return step > 0 and not any(said > step for said in polite)
 
 
 def _is_led_by_a_condition(scene: Scene, mention: Mention) -> bool:

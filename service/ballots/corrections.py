@@ -22,6 +22,10 @@ _CONCLUDING = bits_of("concluding")
 #: Rules by which a number beside a verb of changing may yet be a page: "12 in 14 ändern".
 _MAY_BE = OF_OTHERS | {NAMES_ELSE}
 _WINNING, _TURNING = bits_of("winning"), bits_of("turning")
+_PREFERRED = bits_of("preferred_after")
+_EQUALLY = bits_of("equally")
+#: "... but I like 30 just as much".
+_EQUALLY_REACH = 4
 #: What speaks for a page stands so few words before it.
 _SPEAKER = 3
 #: "... but 14 is my vote".
@@ -32,6 +36,8 @@ _CORRECTED = frozenset({stands.UNSURE, stands.BARE, stands.ALONE})
 def correct(scene: Scene, mentions: list[Mention]) -> None:
     """Strike the mentions that the writer takes back, and raise what stands in their stead."""
     present = scene.present
+    if present & _EQUALLY and _level(scene, mentions):
+        return
     if present & _CONDITIONS:
         _stand_in(scene, mentions)
     if present & _REPLACING:
@@ -40,6 +46,8 @@ def correct(scene: Scene, mentions: list[Mention]) -> None:
         _correct(scene, mentions)
     if present & _CONCLUDING:
         _conclude(scene, mentions)
+    if present & _PREFERRED:
+        _prefer(scene, mentions)
     if present & _WINNING:
         _let_win(scene, mentions)
     if present & _TURNING:
@@ -154,6 +162,34 @@ def _conclude(scene: Scene, mentions: list[Mention]) -> None:
             for one in earlier:
                 if one.value != last.value:
                     one.standing, one.rule = stands.STRUCK, "weighed, then another was chosen"
+
+
+def _prefer(scene: Scene, mentions: list[Mention]) -> None:
+    """As in "33 or 44, but 44 is the one I really want": one of those named is chosen after all."""
+    for at, last in enumerate(mentions):
+        named = [one for one in mentions[:at] if one.standing >= stands.ASKED]
+        again = any(one.value == last.value for one in named) and last.standing >= stands.ASKED
+        if not again or not scene.begins("preferred_after", last.after):
+            continue
+        if scene.has("turning", named[-1].after, last.first):
+            for one in named:
+                if one.value != last.value:
+                    one.standing, one.rule = stands.STRUCK, "weighed, then another was chosen"
+            last.standing, last.rule = stands.CUED, "preferred to the others"
+
+
+def _level(scene: Scene, mentions: list[Mention]) -> bool:
+    """As in "I voted 20 but I like 30 just as much": both may be meant; whether any are."""
+    live = [one for one in mentions if one.standing >= stands.ASKED and one.value is not None]
+    for left, right in pairwise(live):
+        start, end = scene.sentence(right.first)
+        told = scene.has("equally", left.after, min(right.after + _EQUALLY_REACH, end))
+        if told and start <= left.first and left.value != right.value:
+            for one in (left, right):
+                one.standing, one.rule, one.lucky = stands.CUED, "liked as much as another", False
+                one.rank, one.depends = 0, True
+            return True
+    return False
 
 
 def _correct(scene: Scene, mentions: list[Mention]) -> None:

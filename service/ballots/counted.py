@@ -80,6 +80,9 @@ def measured(case: Case) -> Verdict:
     """As in "3 cats", "14 count", "2 over 1"."""
     if case.before.page:
         return None
+    if _is_below_nought(case):
+        case.mention.value = -case.value
+        return stands.CUED, "a page word before it"
     if case.after.group == "other_after":
         return None if _is_of_the_chart(case) else (stands.OTHER, MEASURED)
     if is_a_date(case.scene, case.mention):
@@ -97,6 +100,13 @@ def measured(case: Case) -> Verdict:
             else None
         )
     return None
+
+
+def _is_below_nought(case: Case) -> bool:
+    """As in "page minus four"."""
+    lexicon, tokens, first = case.scene.lexicon, case.scene.tokens, case.mention.first
+    step = lexicon.group("minus").before(tokens, first - 1)
+    return step > 0 and lexicon.group("page").before(tokens, first - 1 - step) > 0
 
 
 def _is_of_the_chart(case: Case) -> bool:

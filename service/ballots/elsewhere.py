@@ -42,7 +42,7 @@ _ALL = frozenset({"all", "both"})
 _DOZEN_TALK = 4
 #: Beside a number and "today" these tell of a birthday in any language.
 _CAKES = frozenset("🎂🥳🎈🎁🍰")
-_TOLD_FROM = frozenset({"above", "below", "later", "earlier", "relative_before"})
+TOLD_FROM = ("above", "below", "later", "earlier", "relative_before")
 
 
 def ruled_out(case: Case) -> Verdict:
@@ -97,7 +97,7 @@ def turned_today(case: Case) -> Verdict:
 
 def told_from_another(case: Case) -> Verdict:
     """As in "the one under 12": a page told from another."""
-    group = case.before.group if case.before.group in _TOLD_FROM else ""
+    group = case.before.group if case.before.group in TOLD_FROM else ""
     if not group and case.after.group == "relative_after":
         group = "relative_before"
         case.mention.maybe = ()

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
 from service.ballots import stands
 from service.ballots.lexicon import Lexicon
 from service.ballots.mention import Mention, whole_of
-from service.ballots.scanning import Token
+from service.ballots.scanning import DIGITS, WORD, Token
 
 _GLUED = re.compile(r"([a-z]*)(\d+)([a-z]*)$")
 _GLUED_TWO = re.compile(r"([a-z]*)(\d+)([a-z]+)(\d+)$")
@@ -16,6 +17,8 @@ _LOOKS_LIKE_DIGITS = re.compile(r"[oli]*\d+[oli\d]*$|\d*[oli]+\d+$")
 #: Letters that glue a cue to a number in any language: they are short for "page" or "number".
 _SHORT_CUES = frozenset({"p", "pg", "pge", "nr", "num", "number", "page", "s", "seite", "pagina",
                          "sida", "side", "str", "stranica", "strona", "blz", "bladzijde"})  # fmt: skip
+_KISSED = re.compile(r"\d+x")
+_BEFORE_A_KISSED = frozenset({"page", "number", "choice_before"})
 #: "no42" may rule 42 out or number it.
 _DOUBTFUL_CUES = frozenset({"no", "team"})
 _GLUED_COUNTS = frozenset(
@@ -24,45 +27,46 @@ _GLUED_COUNTS = frozenset(
 )
 
 
+def _doubted(at: int, digits: str) -> Mention:
+    """A page that letters glued to its number throw doubt on."""
+    return Mention(at, at + 1, whole_of(digits), "glued", stands.ASKED, "letters glued to a number")
+
+
 def mixed(token: Token, at: int, lexicon: Lexicon) -> Mention | None:
     """Letters and digits in one: a cue glued on, a unit, or letters that look like digits."""
-    text = token.text
-    two = _GLUED_TWO.match(text)
+    two = _GLUED_TWO.match(token.text)
     if two and _joins_two(two, lexicon):
         return Mention(at, at + 1, None, "several", stands.ASKED, "several pages, and none is preferred",
                        (whole_of(two[2]), whole_of(two[4])))  # fmt: skip
-    glued = _GLUED.match(text)
-    if glued:
-        head, digits, tail = glued.groups()
-        ends = _ends_well(tail, lexicon)
-        if head not in _DOUBTFUL_CUES and _cues(head, lexicon):
-            if ends:
-                return Mention(at, at + 1, whole_of(digits), "glued", stands.CUED,
-                               "a page word glued to the number", cued_by_page=True)  # fmt: skip
-        elif head in _DOUBTFUL_CUES and ends:
-            return Mention(at, at + 1, whole_of(digits), "glued", stands.ASKED,
-                           "letters glued to a number")  # fmt: skip
-        elif (
-            not head and tail in {"ish", "ies", "s", "th"} and digits.endswith("0") and tail == "s"
-        ):
-            return Mention(at, at + 1, None, "kind", stands.PLACED, "a kind of page, not one")
-        elif not head and tail == "ish":
-            return Mention(
-                at,
-                at + 1,
-                whole_of(digits),
-                "rough",
-                stands.PLACED,
-                "not an exact page",
-                (whole_of(digits),),
-            )
-        elif not head and ends and tail:
-            return Mention(at, at + 1, whole_of(digits), "digits")
-        elif not tail and len(digits) == 1 and lexicon.numbers.get(head, 1) % 10 == 0:
-            whole = lexicon.numbers[head] + int(digits)  # "forty2"
-            return Mention(at, at + 1, whole, "glued", stands.ASKED, "half in words")
+    glued = _GLUED.match(token.text)
+    read = _read_glued(glued, at, lexicon) if glued else None
     looks = None if glued and glued[3] in _GLUED_COUNTS else lookalike(token, at)
-    return looks or Mention(at, at + 1, None, "mixed", stands.OTHER, "digits inside a word")
+    return read or looks or Mention(at, at + 1, None, "mixed", stands.OTHER, "digits inside a word")
+
+
+def _read_glued(glued: re.Match[str], at: int, lexicon: Lexicon) -> Mention | None:
+    """What letters before and behind a number make of it; None for nothing."""
+    head, digits, tail = glued.groups()
+    ends = _ends_well(tail, lexicon)
+    if head not in _DOUBTFUL_CUES and _cues(head, lexicon):
+        if ends or _thanks(head, digits, tail, lexicon):
+            return Mention(at, at + 1, whole_of(digits), "glued", stands.CUED,
+                           "a page word glued to the number", cued_by_page=True)  # fmt: skip
+        if _is_said_of(head, tail, lexicon):
+            return _doubted(at, digits)
+    elif head in _DOUBTFUL_CUES and ends:
+        return _doubted(at, digits)
+    elif not head and tail in {"ish", "ies", "s", "th"} and digits.endswith("0") and tail == "s":
+        return Mention(at, at + 1, None, "kind", stands.PLACED, "a kind of page, not one")
+    elif not head and tail == "ish":
+        return Mention(at, at + 1, whole_of(digits), "rough", stands.PLACED,
+                       "not an exact page", (whole_of(digits),))  # fmt: skip
+    elif not head and ends and tail:
+        return Mention(at, at + 1, whole_of(digits), "digits")
+    elif not tail and len(digits) == 1 and lexicon.numbers.get(head, 1) % 10 == 0:
+        whole = lexicon.numbers[head] + int(digits)  # "forty2"
+        return Mention(at, at + 1, whole, "glued", stands.ASKED, "half in words")
+    return None
 
 
 def _ends_well(tail: str, lexicon: Lexicon) -> bool:
@@ -73,6 +77,29 @@ def _ends_well(tail: str, lexicon: Lexicon) -> bool:
         or (len(tail) > 1 and set(tail) == {"x"})
         or any(tail.startswith(word) for word in lexicon.glue_after if len(word) > 2)
     )
+
+
+def is_kissed(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> bool:
+    """As in "35x": a kiss behind a number that ends what is said, and no number of times."""
+    behind = tokens[at + 1] if at + 1 < len(tokens) else None
+    ends = behind is None or behind.kind not in {WORD, DIGITS, "mixed"}
+    begins = at == 0 or lexicon.before(tokens, at - 1)[0] in _BEFORE_A_KISSED
+    return begins and ends and _KISSED.fullmatch(tokens[at].text) is not None
+
+
+def _thanks(head: str, digits: str, tail: str, lexicon: Lexicon) -> bool:
+    """As in "pg31thankyou": a page word, and letters that are no unit and rule nothing out.
+
+    A 2, 4 or 8 may be a word ("page2come").
+    """
+    sounds = digits in {"2", "4", "8"}
+    return _is_said_of(head, tail, lexicon) and not sounds and not tail.startswith(lexicon.doubting)
+
+
+def _is_said_of(head: str, tail: str, lexicon: Lexicon) -> bool:
+    """Whether a page word stands before the number, and a word of some letters behind it."""
+    paged = len(head) > 1 and head in lexicon.glue_pages
+    return paged and len(tail) > 2 and tail not in _GLUED_COUNTS
 
 
 def _joins_two(two: re.Match[str], lexicon: Lexicon) -> bool:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from functools import lru_cache, reduce
 from operator import or_
 
-from service.ballots import counted, cues, elsewhere, sounds, stands
+from service.ballots import counted, cues, elsewhere, inexact, sounds, stands
 from service.ballots.beside import read_after, read_before
 from service.ballots.case import Case, Rule
 from service.ballots.counted import LARGEST
@@ -22,13 +22,20 @@ from service.ballots.scene import Scene
 #: always asked. What is left out here is left out for speed alone.
 _RULES: tuple[tuple[Rule, str], ...] = (
     (elsewhere.part_of_a_saying, "| sayings"),
+    (inexact.may_be_a_saying, "| maybe_sayings"),
+    (inexact.beyond_any_chart, "| huge"),
+    (inexact.vaguely_told, "| vague_after"),
+    (inexact.turned_round, "| reversed_after"),
     (elsewhere.ruled_out, "not_before not_after"),
     (sounds.stands_for_a_word, "before_a_sounded | sounded_before"),
     (elsewhere.turned_today, "| today"),
     (sounds.misheard, "spelled"),
+    (inexact.own_number, "| own_numbers"),
     (counted.tallied, "tally_before | =for"),
     (counted.pages_said_back, "| counting_pages"),
     (counted.measured, "other_after behind_a_unit | months minus sized_by =over"),
+    (inexact.grumbled_at, "| grumbling"),
+    (inexact.expected_count, "| expected"),
     (counted.part_of_so_many, "| part_of"),
     (counted.counts_a_thing, "spelled"),
     (counted.too_large, "large"),

@@ -166,6 +166,32 @@ class Language:
     winning: tuple[Phrase, ...] = ()
     #: a question about a page that was named before: "13, or is that gone?".
     asked_later: tuple[Phrase, ...] = ()
+    #: the writer likes another page as much: "I voted 20 but I like 30 just as much".
+    equally: tuple[Phrase, ...] = ()
+    #: behind a page named before, it is the one after all: "33 or 44, but 44 is the one I want".
+    preferred_after: tuple[Phrase, ...] = ()
+    #: begin a sentence behind the page that they choose: "Sweet sixteen! That's the page I'd do".
+    affirming: tuple[Phrase, ...] = ()
+    #: a comment with them has two choosers: "twenty - one please me, the other my mum".
+    splitting: tuple[Phrase, ...] = ()
+    #: sayings that hold a number and may yet be votes: "give me five".
+    maybe_sayings: tuple[Phrase, ...] = ()
+    #: right behind n it is as many thousands or millions.
+    huge: tuple[Phrase, ...] = ()
+    #: right behind tens, some page above them: "fifty something"; n is to be read backwards.
+    vague_after: tuple[Phrase, ...] = ()
+    reversed_after: tuple[Phrase, ...] = ()
+    #: right before n the writer has had enough of it; what others do with n then.
+    grumbling: tuple[Phrase, ...] = ()
+    popular_after: tuple[Phrase, ...] = ()
+    #: between a count and what it should have been: "37 stitches where there should be 36".
+    expected: tuple[Phrase, ...] = ()
+    #: everybody, who may be told with a number: "everybody and their 3 aunts picks page 7".
+    crowds: tuple[Phrase, ...] = ()
+    #: what somebody does who was told of with a number: "my husband of 30 years wants page 51".
+    others_choose: tuple[Phrase, ...] = ()
+    #: numbers that the writer has, told of behind a mark: "my jersey number, it was 23".
+    own_numbers: tuple[Phrase, ...] = ()
     #: right behind n, and a question mark: "39 again??"
     again: tuple[Phrase, ...] = ()
     #: the same where people leave the question mark out: "what's on 32 anyone know".
@@ -177,6 +203,8 @@ class Language:
     #: before a "between" that bounds no range: "torn between 11 and 22".
     torn: tuple[Phrase, ...] = ()
     through: tuple[Phrase, ...] = ()
+    #: before a place that something reaches to: "read until the last page".
+    up_to: tuple[Phrase, ...] = ()
     #: n is the number of pages, said back.
     question_before: tuple[Phrase, ...] = ()
     #: right behind the chart's own number of pages they count them: "63 страницы".

@@ -59,6 +59,9 @@ class Lexicon:
     #: Words that people glue to a number: "pg42", "42please".
     glue_before: frozenset[str]
     glue_after: frozenset[str]
+    #: Of those before it the page words; beginnings of what rules a glued page out: "pg31isgone".
+    glue_pages: frozenset[str]
+    doubting: tuple[str, ...]
     #: Words that people glue to a number word: "pagetwentytwo".
     heads: tuple[str, ...]
     #: Single words that say nothing of a number in their clause.
@@ -125,6 +128,12 @@ def _singles(languages: Sequence[Language], *groups: str) -> frozenset[str]:
         for phrase in getattr(language, group)
         if len(phrase) == 1
     )
+
+
+def _beginnings(languages: Sequence[Language], *groups: str) -> tuple[str, ...]:
+    """The first words of these groups' phrases, but single letters and marks."""
+    words = {phrase[0] for one in languages for group in groups for phrase in getattr(one, group)}
+    return tuple(sorted(word for word in words if len(word) > 1 and word.isalpha()))
 
 
 def heads_of(languages: Sequence[Language]) -> tuple[str, ...]:
@@ -246,6 +255,8 @@ def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
         },
         glue_before=_singles(languages, "page", "number", "voting"),
         glue_after=_singles(languages, "choice_after"),
+        glue_pages=_singles(languages, "page"),
+        doubting=_beginnings(languages, "not_after", "reported_after", "if_words", "either"),
         plain_words=plain_words,
         rewords=any(one.dotted or one.parted for one in languages),
         signs=_signs_of(_signs(languages, plain_words), numbers, ordinals, heads),

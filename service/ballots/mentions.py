@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from service.ballots import stands
-from service.ballots.glued import lookalike, mixed, tag
+from service.ballots.glued import is_kissed, lookalike, mixed, tag
 from service.ballots.lexicon import COUNTING, Lexicon, parted_number
 from service.ballots.mention import Mention, whole_of
 from service.ballots.scanning import DIGITS, WORD, Token
@@ -68,6 +68,8 @@ def _mention_at(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention |
         return _digits(tokens, at)
     if token.kind == "date" and _SINGLE_DIGITS.fullmatch(token.text):
         return _shaped(replace(token, kind="broken"), at, lexicon)
+    if token.kind == "mixed" and is_kissed(tokens, at, lexicon):
+        return Mention(at, at + 1, whole_of(token.text[:-1]), "digits")
     if token.kind == "mixed" and lexicon.group("page").before(tokens, at - 1):
         return lookalike(token, at) or mixed(token, at, lexicon)
     if token.kind in _SHAPES_OF_OTHER:
@@ -169,7 +171,7 @@ def _spelled(tokens: Sequence[Token], at: int, lexicon: Lexicon) -> Mention | No
 def _dozens(tokens: Sequence[Token], at: int, after: int, value: int, lexicon: Lexicon) -> Mention:
     """As in "two dozen", "half a dozen": sure of the number, hardly of the choice."""
     for first in (at - 2, at - 1):
-        words = "".join(token.text for token in tokens[max(first, 0) : after])
+        words = "".join(token.text for token in tokens[max(first, 0) : after]).replace("'", "")
         if first >= 0 and words in lexicon.numbers:
             at, value = first, lexicon.numbers[words]
             break
@@ -197,7 +199,10 @@ def _first_of_two(tokens: Sequence[Token], at: int, after: int, lexicon: Lexicon
     spaced = dash > at and tokens[dash].text == "-" and not tokens[dash].glued
     if not spaced or after >= len(tokens) or tokens[after].kind != WORD:
         return 0
-    if lexicon.after(tokens, after)[0] in {"choice_after", "neutral_after"}:
+    parted = any(
+        lexicon.group("splitting").after(tokens, place) for place in range(after, len(tokens))
+    )
+    if not parted and lexicon.after(tokens, after)[0] in {"choice_after", "neutral_after"}:
         return 0
     return lexicon.numbers.get("".join(token.text for token in tokens[at:dash]), 0)
 

@@ -66,6 +66,10 @@ _PLAIN_GROUPS = frozenset(
         "replacing",
         "replaced_by",
         "concluding",
+        "others_choose",
+        "crowds",
+        "equally",
+        "preferred_after",
     }
 )
 #: Begin a question even where the question mark is missing.
@@ -103,8 +107,9 @@ def harmless() -> Harmless:
         for phrase in getattr(english, group)
     ]
     for phrase in telling:
-        if len(phrase) > 1 and set(phrase) <= words | {"*"}:
-            loose = set(phrase) - _KEPT - {"*"} or set(phrase) - {"*"}
+        said = {word for word in phrase if word != "*" and not word.isdigit()}
+        if len(phrase) > 1 and said and said <= words:
+            loose = said - _KEPT or said
             words.discard(max(loose, key=lambda word: (len(word), word)))
     # What follows a number tells something only right behind it.
     words -= _singles(*(g for g in english.phrase_groups() if g not in _PLAIN_GROUPS | set(AFTER)))

@@ -98,8 +98,11 @@ def _lists(scene: Scene, at: int) -> bool:
 def is_of_own_piece(scene: Scene, mention: Mention) -> bool:
     """Whether "of my", "of mine", "of the chart I am doing" follows."""
     at = mention.after
-    if scene.begins("own_piece", at):
-        return True
+    own = scene.begins("own_piece", at)
+    if own:  # "page 1 of the 63" is the chart's
+        return [token.text for token in scene.tokens[at + own : at + own + 1]] != [
+            str(scene.last_page)
+        ]
     step = scene.begins("part_of", at)
     behind = scene.tokens[at + step : at + step + 1]
     # "Page 4 of 20" is of another chart.

@@ -24,8 +24,11 @@ _AGE_REACH = 8
 #: Words of which one must stand, or quotation marks, where a number is not the writer's own.
 _REPORTING = bits_of("reported_before", "family_before")
 _AGES = bits_of("ages")
+_CROWDS = bits_of("crowds", "others_choose")
+#: "everybody and their 3 aunts".
+_CROWD_REACH = 4
 _WISHES = bits_of("wishing")
-VOICES = ANSWERED | LATER | ASKING | _REPORTING | _AGES | CONDITIONS | _WISHES
+VOICES = ANSWERED | LATER | ASKING | _REPORTING | _CROWDS | _AGES | CONDITIONS | _WISHES
 #: So many words may stand between a wish and the page that is wished for.
 _WISH_REACH = 10
 
@@ -61,9 +64,9 @@ def doubt_the_told(scene: Scene, mentions: list[Mention]) -> None:
 def _read_told(scene: Scene, mentions: list[Mention], at: int, start: int, end: int) -> None:
     """Lower a mention that somebody else's words, an age or a condition are told with."""
     mention, present = mentions[at], scene.present
-    if present & _REPORTING and _is_reported(
-        scene, mention, start, mentions[at - 1].after if at else 0
-    ):
+    behind = mentions[at - 1].after if at else 0
+    crowd = present & _CROWDS and _is_of_a_crowd(scene, mentions, at)
+    if crowd or (present & _REPORTING and _is_reported(scene, mention, start, behind)):
         mention.reported = True
         lower(mention, stands.ASKED, "somebody else's, or an earlier vote")
         counted = at > 0 and mentions[at - 1].rule == MEASURED and _is_it(scene, mention, start)
@@ -78,6 +81,24 @@ def _read_told(scene: Scene, mentions: list[Mention], at: int, start: int, end: 
     elif present & CONDITIONS:
         following = mentions[at + 1].first if at + 1 < len(mentions) else end
         read_condition(scene, mention, min(end, max(following, mention.after)))
+
+
+def _is_of_a_crowd(scene: Scene, mentions: list[Mention], at: int) -> bool:
+    """As in "everybody and their 3 aunts picks page 7": a number is part of who they are."""
+    if not at or mentions[at - 1].standing not in {stands.OTHER, stands.UNSURE}:
+        return False
+    counted = mentions[at - 1].first
+    crowd = scene.has("crowds", counted - _CROWD_REACH, counted)
+    between = range(counted + 1, mentions[at].first)
+    # "my husband of 30 years wants page 51"
+    chosen = crowd or scene.has("others_choose", between.start, between.stop)
+    return chosen and not any(
+        scene.kinds[place] != WORD
+        or scene.tokens[place].text in _OWN
+        or scene.begins("own_voice", place)
+        or scene.begins("being", place)
+        for place in between
+    )
 
 
 def _is_wished_for(scene: Scene, mention: Mention, start: int, end: int) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from service.ballots.language import Language
 from service.ballots.languages import (
+    alike,
     ar,
     cs,
     da,
@@ -27,9 +28,10 @@ from service.ballots.languages import (
     uk,
     zh,
 )
+from service.ballots.languages.spelling import extended
 
 LANGUAGES: dict[str, Language] = {
-    language.code: language
+    language.code: extended(language, alike.GROUPS.get(language.code, {}))
     for language in (
         en.LANGUAGE,
         de.LANGUAGE,

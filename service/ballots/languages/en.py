@@ -3,7 +3,14 @@
 from __future__ import annotations
 
 from service.ballots.language import Language, phrases
-from service.ballots.languages import en_choices, en_composed, en_counts, en_numbers, en_told
+from service.ballots.languages import (
+    en_choices,
+    en_composed,
+    en_counts,
+    en_doubts,
+    en_numbers,
+    en_told,
+)
 from service.ballots.languages.spelling import extended
 
 _PLAIN = Language(
@@ -275,10 +282,10 @@ _PLAIN = Language(
         of the chart | of the whole chart | of the grid | of the map | of the pattern |
         of the design | of the piece | of the whole thing | of it | of it all |
         on the chart | on the grid | on the map | of all | of the page map |
-        of this chart | of your chart | somewhere
+        of this chart | of your chart
         """
     ),
     minutes_to=phrases("to | past | till"),
 )
 
-LANGUAGE = extended(_PLAIN, en_told.GROUPS)
+LANGUAGE = extended(extended(_PLAIN, en_told.GROUPS), en_doubts.GROUPS)

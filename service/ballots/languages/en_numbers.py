@@ -48,6 +48,8 @@ def numbers() -> dict[str, int]:
         "dozen": 12,
         "adozen": 12,
         "halfadozen": 6,
+        "bakersdozen": 13,
+        "abakersdozen": 13,
         "halfdozen": 6,
     }
     said = {word: value for word, value in small.items() if value and word not in _SLIPS}

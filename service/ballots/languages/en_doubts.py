@@ -1,0 +1,126 @@
+"""English votes that are not quite one: grumbles, counts told twice, numbers of one's own, sayings."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from service.ballots.language import Phrase, each_of, phrases
+
+GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "crowds": each_of(
+        "everybody | everyone | the whole world | half the world | all the world | every man",
+        "and",
+        "their | his | her | all their",
+    ),
+    "others_choose": phrases(
+        "wants | picks | chooses | want | fancies | prefers | votes for | goes for"
+    ),
+    "reported_before": phrases(
+        "internet | whole street | whole office | whole class | half the street"
+    ),
+    "popular_after": phrases(
+        "winning | always winning | keeps winning | getting | being | gets | wins | taking | every | "
+        "again | all the time | everywhere"
+    ),
+    "expected": each_of(
+        "where | when | while | and | but |",
+        "there",
+        "should be | should have been | should've been | ought to be | ought to have been | "
+        "should only be | were meant to be | are meant to be | were supposed to be",
+    )
+    + each_of(
+        "where | when",
+        "it | they | i",
+        "should be | should have been | should've been | ought to be | needed | should have had | "
+        "was meant to be | were meant to be | should have",
+    )
+    + phrases("supposed to be | meant to be | should've been | chart wanted | pattern wanted"),
+    "fillers": each_of(
+        "if",
+        "it's | its | it is | that's | that is | i'm | it isn't | that isn't",
+        "not | not too | no | not a |",
+        "much trouble | much bother | much to ask | trouble | bother | late | too late | problem | fine | "
+        "alright | all right | okay | cheeky | allowed | mistaken | in time | permitted | ok",
+    )
+    + each_of(
+        "if you'd | if you would | if you'll | if you will",
+        "be",
+        "so good | so kind | so nice | kind enough",
+    )
+    + phrases(
+        """
+        if there's any justice | if there is any justice | if it were me | if it was me | if it were up to me |
+        if it was up to me | if i spelled | if i've spelled | if i got that right | if this is | if ye dinnae mind |
+        if you can read | if i may be so bold | if i can vote | if i had to | if i must | if pushed |
+        if you catch my drift | if you know what i mean | if you ask me | if i'm honest | if i am honest |
+        if i'm being honest | if my memory | if i remember | if you'd like | if you would like |
+        if you need | if you're asking | if anyone's asking | if that counts | if it counts | if i get a vote |
+        if i have a vote | if i get a say | if i have a say | if votes are still open | if voting is still open
+        """
+    ),
+    "relative_after": phrases("from the back"),
+    "kinds": each_of(
+        " | ".join(
+            ten + end
+            for ten in "twenty thirty forty fifty sixty seventy eighty ninety".split()
+            for end in ("ish", "something", "somethings", "odd")
+        )
+    ),
+    "own_numbers": each_of(
+        "my | our",
+        "old | first | school | team | netball | football | hockey | favourite |",
+        "jersey number | shirt number | house number | locker number | door number | team number | "
+        "player number | squad number | bib number | race number | bus number | room number | "
+        "badge number | flat number | class number | kit number",
+    ),
+    "sayings": each_of(
+        "sank | sinks | sunk | sinking | soggy | burst | burst open | cracked | cracks | split | splits | "
+        "broke | snapped | burnt | burned | raw | gooey | melted | collapsed | hollow | ripped | torn | "
+        "stopped | paused | crashed | asleep | interrupted | dipped | sagged | runny",
+        "right |",
+        "in the",
+        "middle | centre | center",
+    ),
+    "roughly_after": phrases("somewhere"),
+    "counting_pages": phrases("in this one | in this | in here | on this one | on this chart"),
+    "choice_before": each_of(
+        "we'd | we would | i'd | i would | we'd all | we'd both | we both | we all",
+        "both | all | really | most |",
+        "like | love | choose | pick",
+    )
+    + each_of("us", "all | both |", "want | love | choose | pick | like | say | vote for | prefer"),
+    "other_before": each_of(
+        "a | an | another | in a",
+        "day | hour | minute | min | second | sec | week | month | year | moment",
+        "or",
+    )
+    + each_of(
+        "song | film | movie | book | story | poem | show | documentary | programme | joke | podcast | "
+        "video | article | episode",
+        "about",
+        "the |",
+    ),
+    "splitting": phrases("the other | other one | one for | another for"),
+    "maybe_sayings": each_of(
+        "give me | gimme | give us | gi'us", "five | 5 | a five | a high five"
+    ),
+    "affirming": each_of(
+        "that's | thats | that is | that'd be | it's",
+        "the | my",
+        "page | one | number | pick | vote | choice",
+        "i'd | i would | i'll | i want | for me | i choose | i'm going | we'd | please",
+    ),
+    "preferred_after": each_of(
+        "is | would be | 's",
+        "the one | the page | what | the number",
+        "i | we",
+        "really | actually | most |",
+        "want | prefer | love | would like | 'd like | choose | would pick | like best | like most | "
+        "would choose",
+    )
+    + each_of(
+        "is | would be",
+        "my",
+        "favourite | favorite | first choice | preference | top choice | fave",
+    ),
+}
