@@ -152,6 +152,8 @@ def watch_of(switched_on: tuple[str, ...]) -> Watch:
     together: dict[str, list[frozenset[str]]] = defaultdict(list)
     several_last = (phrase for phrase in _phrases(home, ("last",)) if len(phrase) > 1)
     for phrase in (*_phrases(home, _DECIDING + _PLACING), *several_last):
+        if any(map(str.isdecimal, "".join(phrase))):
+            continue  # "3rd to last": a digit is watched for by itself
         said = frozenset(filter(_PIECES.fullmatch, phrase))
         rare = [word for word in said if word not in usual and len(word) > 1]
         if len(said) == 1:

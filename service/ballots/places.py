@@ -187,6 +187,8 @@ def _end(scene: Scene, at: int) -> Mention | None:
         if not step:
             continue
         page = scene.begins("page", at + step)
+        if not page and _is_one_of_two(scene, at + step):
+            return judge_place(scene, Mention(at, at + step, value, "place"), named=True)
         if not page and scene.lexicon.group("owning").before(scene.tokens, at - 1):
             continue  # "at 58 I do my last"
         before = read_before(scene, at)
@@ -200,6 +202,19 @@ def _end(scene: Scene, at: int) -> Mention | None:
         if before.page or _is_chosen_end(scene, at, step, group):
             return judge_place(scene, Mention(at, at + step, value, "place"), named=True)
     return None
+
+
+def _is_one_of_two(scene: Scene, behind: int) -> bool:
+    """As in "first or last page": the page word stands behind the other one, and is of both."""
+    either = scene.begins("either", behind)
+    if not either:
+        return False
+    at = behind + either
+    at += scene.begins("fillers", at)
+    return any(
+        (step := scene.begins(group, at)) and scene.begins("page", at + step)
+        for group in ("first", "last")
+    )
 
 
 def _is_all_there_is(scene: Scene, at: int, step: int) -> bool:
@@ -234,12 +249,21 @@ def _middle(scene: Scene, at: int) -> Mention | None:
     return judge_place(scene, mention, named=named)
 
 
+def _nth(scene: Scene, at: int) -> int:
+    """Third in "third to last"; "last but one" and "next to last" are the second."""
+    told = scene.tokens[at].text
+    digits = told.rstrip("abcdefghijklmnopqrstuvwxyz")
+    if digits.isascii() and digits.isdigit():
+        return int(digits[:4])
+    return scene.lexicon.ordinals.get(told, 2)
+
+
 def _told_from_last(scene: Scene, at: int) -> Mention | None:
     step = scene.begins("told_from_last", at)
     if not step:
         return None
-    count = scene.last_page
-    mention = Mention(at, at + step, None, "place", maybe=scene.on_chart((count - 1,)))
+    page = scene.last_page + 1 - _nth(scene, at)
+    mention = Mention(at, at + step, None, "place", maybe=scene.on_chart((page,)))
     mention.standing = stands.PLACED
     mention.rule = "a page told from the last one"
     return mention

@@ -184,6 +184,8 @@ don't have a vote | still deciding | will decide | need to think | no pick from 
 """
 
 POINTING = """
+his age please | her age please | use his age | use her age | take his age | take her age | go by his age | go by her age |
+either of those pages | either of these pages | either of those numbers | either of these numbers |
 lucky number whichever that is | number , whichever that is | page , whichever that is | the * , whichever that is | the * * , whichever that is |
 take my age | use my age | go by my age | try my age | do my age | take my birthday | use my birthday | take my house number | use my house number |
 second this | as per my | as per | copy the | i'll copy | whatever the lady before me | whatever the lady above | copying the | follow the | following the | i'll follow | going with the crowd | do with that | that's a sign | is that a sign | that a sign | must be a sign | see where i'm going |

@@ -96,7 +96,7 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         that's a | thats a | it's a | its a | deserves a | a solid | solid | a perfect |
         a firm | it gets a | this is a
         """),
-    "neutral_before": phrases("legs"),
+    "neutral_before": phrases("legs | my op | his op | her op | their op | the op | an op"),
     "suggesting": phrases("""
         if i had to choose | if i had to pick | if i had to say | if i have to choose |
         if i must | if i had to guess
@@ -269,7 +269,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "told_from_last": phrases(
         "last page but | last but | second to last | next to last | second last | penultimate | "
         "last but one | third to last | from the end | before the last | one before last | "
-        "second from last | 2nd to last | third last"
+        "second from last | 2nd to last | third last | second from the last | third from last | "
+        "third from the last | fourth to last | fourth from last | third but last | "
+        "2nd from last | 2nd from the last | 3rd from last | 3rd from the last | 3rd to last | "
+        "3rd last | 4th from last | 4th to last"
     ),
     "sayings": SAYINGS,
     "topics": phrases(
