@@ -267,13 +267,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         """
     ),
     "told_from_last": phrases(
-        "last page but | last but | second to last | next to last | second last | penultimate | "
-        "last but one | third to last | from the end | before the last | one before last | "
-        "second from last | 2nd to last | third last | second from the last | third from last | "
-        "third from the last | fourth to last | fourth from last | third but last | "
-        "2nd from last | 2nd from the last | 3rd from last | 3rd from the last | 3rd to last | "
-        "3rd last | 4th from last | 4th to last"
-    ),
+        "last page but | last but | next to last | second last | penultimate | last but one | "
+        "from the end | before the last | one before last | third last | third but last"
+    )
+    + each_of("second | third | fourth | 2nd | 3rd | 4th", "to | from | from the", "last"),
     "sayings": SAYINGS,
     "topics": phrases(
         """
