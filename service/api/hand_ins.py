@@ -15,7 +15,7 @@ from fastapi import Request
 
 from service.api.batch_models import BatchOut
 from service.api.gathered import Gathered
-from service.api.handing_in import Sent, delivery_of, round_of
+from service.api.handing_in import Sent, delivered, round_of
 from service.api.places import RoundPlace
 from service.api.wiring import Wiring
 from service.errors import LoopstartError
@@ -69,7 +69,7 @@ class HandIns:
         with ExitStack() as read_in:
             for number, one in enumerate(sent):
                 try:
-                    read = delivery_of(self._parts, of_round, one, read_in, reader)
+                    read = read_in.enter_context(delivered(self._parts, of_round, one, reader))
                 except Exception as error:  # noqa: BLE001 - raised where it was sent
                     answers[number] = error
                 else:

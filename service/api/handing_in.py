@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from contextlib import ExitStack
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import datetime
 from itertools import islice
@@ -13,7 +14,7 @@ from service.api.wiring import Wiring
 from service.ballots.reading import Question
 from service.comments.comment import Comment
 from service.comments.copying import time_of_copying
-from service.comments.formats import Format, Meaning, Source, Unreadable
+from service.comments.formats import Format, Meaning, OpenExport, Source, Unreadable
 from service.comments.times import zone_of
 from service.store.batches import (
     BatchReport,
@@ -25,7 +26,7 @@ from service.store.batches import (
 from service.store.counting import question_of
 from service.store.games import remember_columns, take_game
 from service.store.readings_kept import VoteReader
-from service.store.staging import Busy, Staged, nobody_waits, staged
+from service.store.staging import Busy, Staged, Tell, nobody_waits, say_nothing, staged
 from service.store.tables import RoundRow
 
 
@@ -85,37 +86,40 @@ def hand_in_export(
     """
     tell = parts.progress.teller(sent.how.watch)
     of_round = round_of(place, parts)
-    source = source_of(sent, of_round.zone)
-    limit = parts.settings.whole_limit
-    opened = open_as_before(sent.content, source, of_round.remembered, limit)
+    reader = VoteReader(of_round.question)
     # Reading takes the longest by far, so it is done before the round is taken.
-    with staged(opened, VoteReader(of_round.question), sent.content.size, tell, busy) as read:
-        delivery = _delivery(read, source, sent)
-        with parts.database.writing() as session:
-            game, row = place.found(session)
-            columns = dict(source.columns)
-            names_columns = bool(columns) and columns != game.columns
-            if names_columns:
-                take_game(session, game)  # before the round is taken
-            report = hand_in(session, row, delivery, tell)
-            if names_columns and not report.repeated:
-                remember_columns(session, game, columns)
-    tell("done", read.count, read.count)
+    with (
+        delivered(parts, of_round, sent, reader, (tell, busy)) as delivery,
+        parts.database.writing() as session,
+    ):
+        game, row = place.found(session)
+        columns = dict[str, str](sent.how.columns.items())
+        names_columns = bool(columns) and columns != game.columns
+        if names_columns:
+            take_game(session, game)  # before the round is taken
+        report = hand_in(session, row, delivery, tell)
+        if names_columns and not report.repeated:
+            remember_columns(session, game, columns)
+    tell("done", delivery.staged.count, delivery.staged.count)
     return report, row
 
 
-def delivery_of(
-    parts: Wiring, of_round: OfRound, sent: Sent, read_in: ExitStack, reader: VoteReader
-) -> Delivery:
-    """An export read, ready to be kept until `read_in` ends.
+@contextmanager
+def delivered(
+    parts: Wiring,
+    of_round: OfRound,
+    sent: Sent,
+    reader: VoteReader,
+    beside: tuple[Tell, Busy] = (say_nothing, nobody_waits),
+) -> Iterator[Delivery]:
+    """An export read to its end, ready to be kept within the block; `beside` as `staged` takes them.
 
     Raises:
         BadExport, BadTime: it cannot be read so.
     """
-    source = source_of(sent, of_round.zone)
-    opened = open_as_before(sent.content, source, of_round.remembered, parts.settings.whole_limit)
-    read = read_in.enter_context(staged(opened, reader, sent.content.size))
-    return _delivery(read, source, sent)
+    source, opened = _opened(parts, of_round, sent)
+    with staged(opened, reader, sent.content.size, *beside) as read:
+        yield _delivery(read, source, sent)
 
 
 def glance_at(parts: Wiring, place: RoundPlace, sent: Sent, most: int) -> Glance:
@@ -125,10 +129,7 @@ def glance_at(parts: Wiring, place: RoundPlace, sent: Sent, most: int) -> Glance
         BadExport, BadTime: it cannot be read so.
         NotFound, WrongState: there is no such round, or it takes no comments.
     """
-    of_round = round_of(place, parts)
-    source = source_of(sent, of_round.zone)
-    limit = parts.settings.whole_limit
-    opened = open_as_before(sent.content, source, of_round.remembered, limit)
+    _, opened = _opened(parts, round_of(place, parts), sent)
     found = list(islice(opened.items, most))
     return Glance(
         format=opened.format,
@@ -152,11 +153,13 @@ def round_of(place: RoundPlace, parts: Wiring) -> OfRound:
         return OfRound(game.zone, question_of(game, row), dict(game.columns or {}))
 
 
-def source_of(sent: Sent, zone: str) -> Source:
-    """Where an export comes from, as it is read."""
+def _opened(parts: Wiring, of_round: OfRound, sent: Sent) -> tuple[Source, OpenExport]:
     how = sent.how
-    copied_at = time_of_copying(how.copied_at, zone_of(zone), sent.now)
-    return Source(sent.name, zone, copied_at, tuple(how.columns.items()), how.format, how.at)
+    copied_at = time_of_copying(how.copied_at, zone_of(of_round.zone), sent.now)
+    columns = tuple(how.columns.items())
+    source = Source(sent.name, of_round.zone, copied_at, columns, how.format, how.at)
+    limit = parts.settings.whole_limit
+    return source, open_as_before(sent.content, source, of_round.remembered, limit)
 
 
 def _delivery(read: Staged, source: Source, sent: Sent) -> Delivery:

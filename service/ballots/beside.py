@@ -103,9 +103,9 @@ def _reaches_over(scene: Scene, side: Beside, group: str) -> bool:
     mark = scene.tokens[side.at + 1].text
     if mark in {",", "("}:
         return group in _CROSSED
+    label = scene.lexicon.group("labels").before(scene.tokens, side.at)
     # "This time: 62" tells no time.
-    now = scene.lexicon.group("soft_correction").before(scene.tokens, side.at)
-    if not now and scene.lexicon.group("labels").before(scene.tokens, side.at):
+    if label and not scene.lexicon.group("soft_correction").before(scene.tokens, side.at):
         side.group, side.phrase = "labels", side.at
         return False
     return group in _CROSSED_BY_COLON

@@ -9,7 +9,7 @@ from __future__ import annotations
 import hashlib
 import threading
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from time import monotonic
 
@@ -48,12 +48,10 @@ class Stand:
     rounds: int
     handed_in: int
 
-    def is_but_for_comments(self, other: Stand) -> bool:
-        """Whether nothing but comments came in between."""
-        without = self.of_rounds - self.handed_in == other.of_rounds - other.handed_in
-        return without and (self.game, self.changes, self.rounds) == (
-            *(other.game, other.changes, other.rounds),
-        )
+    @property
+    def without_comments(self) -> Stand:
+        """The same where nothing but comments came in between."""
+        return replace(self, of_rounds=self.of_rounds - self.handed_in, handed_in=0)
 
 
 @dataclass(slots=True)
@@ -114,8 +112,9 @@ class KeptPages:
         if found.stand == stand:
             return found
         allowed = self._allowances.get(name)
-        behind = allowed is not None and stand.is_but_for_comments(found.stand)
-        return found if behind and allowed is not None and allowed.is_used_up() else None
+        if allowed is None or stand.without_comments != found.stand.without_comments:
+            return None
+        return found if allowed.is_used_up() else None
 
     def page(
         self, session: Session, name: Name, now: datetime, make: Callable[[GameRow], Context]

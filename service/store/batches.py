@@ -17,7 +17,7 @@ from service.store.columns import id_of
 from service.store.deleted import count_gone, last_complete
 from service.store.forgotten import check_not_forgotten
 from service.store.keeping import Kept, keep_comments
-from service.store.rounds import name_of, take_round_to_hand_in
+from service.store.rounds import name_of, take_round
 from service.store.staging import Staged, Tell, say_nothing
 from service.store.tables import RoundRow
 from service.store.tables_comments import BatchRow
@@ -68,7 +68,7 @@ def hand_in(
     Raises:
         WrongState: the round is a draft, or the game's comments were forgotten.
     """
-    take_round_to_hand_in(session, row)
+    take_round(session, row, to_hand_in=True)
     check_takes_comments(row)
     check_not_forgotten(session, row)
     before = _same_before(session, row, delivery)

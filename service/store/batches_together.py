@@ -30,7 +30,7 @@ from service.store.deleted import last_complete
 from service.store.forgotten import check_not_forgotten, forgotten_in
 from service.store.many import add_many
 from service.store.preparing import ROW, Row
-from service.store.rounds import take_round_to_hand_in
+from service.store.rounds import take_round
 from service.store.tables import RoundRow
 from service.store.tables_comments import NOT_BY_KEY, BatchRow, CommentRow
 
@@ -45,7 +45,7 @@ def hand_in_all(
     """
     if len(deliveries) == 1:
         return [hand_in(session, row, deliveries[0])]
-    take_round_to_hand_in(session, row)
+    take_round(session, row, to_hand_in=True)
     check_takes_comments(row)
     check_not_forgotten(session, row)
     fresh = _fresh_rows(session, row, deliveries)

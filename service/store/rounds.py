@@ -119,23 +119,15 @@ def name_of(row: RoundRow) -> str:
     return f"round {row.number}"
 
 
-def take_round(session: Session, row: RoundRow) -> None:
+def take_round(session: Session, row: RoundRow, *, to_hand_in: bool = False) -> None:
     """Have the round for this transaction alone: another one that takes it waits.
 
     Whoever also takes the game takes that first: else two could wait for each other for ever.
     """
-    changes = col(RoundRow.changes)
-    session.exec(update(RoundRow).where(col(RoundRow.id) == id_of(row)).values(changes=changes + 1))
-    session.refresh(row)
-
-
-def take_round_to_hand_in(session: Session, row: RoundRow) -> None:
-    """The same for comments that are handed in, which a board may be a little behind with."""
-    session.exec(
-        update(RoundRow)
-        .where(col(RoundRow.id) == id_of(row))
-        .values(changes=col(RoundRow.changes) + 1, handed_in=col(RoundRow.handed_in) + 1)
-    )
+    counted = {"changes": col(RoundRow.changes) + 1}
+    if to_hand_in:
+        counted["handed_in"] = col(RoundRow.handed_in) + 1
+    session.exec(update(RoundRow).where(col(RoundRow.id) == id_of(row)).values(**counted))
     session.refresh(row)
 
 

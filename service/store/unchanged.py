@@ -28,7 +28,8 @@ from service.store.tables import RoundRow
 from service.store.tables_comments import BatchRow
 
 _KEYS = "SELECT id, key, source_id, id_later, voter FROM comments WHERE round_id = :round"
-_LOOKED_UP = 500
+#: So many rows are changed by one statement.
+_AT_ONCE = 500
 #: What of a comment's row an export may tell otherwise; its place in the export says nothing.
 _COMPARED = ("author", "author_id", "source_id", "reply_to", "posted_earliest", "posted_latest")
 _COLUMNS = ", ".join(
@@ -41,7 +42,7 @@ _PLAINEST = "c.older = 0 AND c.edited_earliest IS NULL AND NOT c.id_later"
 _PLACES = tuple(map(ROW.index, (*_COMPARED, "text")))
 _EDITED = ROW.index("edited_earliest")
 _TIMES = slice(_COMPARED.index("posted_earliest"), _COMPARED.index("posted_latest") + 1)
-_BY_KEY = "c.source_id IS NOT NULL AND NOT c.id_later"
+_BY_KEY = "NOT c.id_later"
 _TIMES_SEEN = (bindparam("first", type_=UtcTime()), bindparam("last", type_=UtcTime()))
 _SEEN = "UPDATE comments SET seen_earliest = :first, seen_latest = :last WHERE id IN ({ids})"
 
@@ -49,7 +50,7 @@ _SEEN = "UPDATE comments SET seen_earliest = :first, seen_latest = :last WHERE i
 class Unchanged:
     """Finds the comments of a batch that are as the round has them.
 
-    Only where every comment of both that can be found by an id has one (see `keep_comments`).
+    Only where every comment of the batch and of the round has an id (see `keep_comments`).
     """
 
     def __init__(self, session: Session, row: RoundRow, batch: BatchRow, shared: Shared) -> None:
@@ -64,7 +65,7 @@ class Unchanged:
         for number, key, source_id, id_later, voter in rows_of(
             self._session, _KEYS, {"round": self._round}
         ):
-            if source_id is None or is_forgotten(voter):
+            if is_forgotten(voter):
                 continue
             link = number_of_key(key_of_id(source_id) if id_later else key)
             if shared.has(link):
@@ -79,14 +80,13 @@ class Unchanged:
         """
         same: dict[tuple[datetime, datetime], list[int]] = defaultdict(list)
         others: list[Waiting] = []
-        for some in in_parts(waiting, _LOOKED_UP):
-            known = self._known(some)
-            for one in some:
-                found = known.get(one[1][0])
-                if found is not None and self._is_same(one, found):
-                    same[self._seen(found)].append(found[0])
-                else:
-                    others.append(one)
+        known = self._known(waiting)
+        for one in waiting:
+            found = known.get(one[1][0])
+            if found is not None and self._is_same(one, found):
+                same[self._seen(found)].append(found[0])
+            else:
+                others.append(one)
         self._leave_over(others, left)
         for seen, ids in same.items():
             self._keep_seen(seen, ids)
@@ -101,14 +101,11 @@ class Unchanged:
     def _is_same(self, one: Waiting, found: Sequence[Any]) -> bool:
         """Whether a comment that waits tells nothing else than its row, and no other of the batch is it."""
         links, row = one
-        if row[_EDITED] is not None or any(map(self._is_twice, links)):
+        if row[_EDITED] is not None or any(map(self._twice.is_shared, links)):
             return False
         kept = list(found[1 : 1 + len(_PLACES)])
         kept[_TIMES] = map(_as_told, kept[_TIMES])
         return kept == [row[place] for place in _PLACES]
-
-    def _is_twice(self, link: int) -> bool:
-        return self._twice.is_shared(link)
 
     def _seen(self, found: Sequence[Any]) -> tuple[datetime, datetime]:
         """From when to when its words were seen, this batch included."""
@@ -117,7 +114,7 @@ class Unchanged:
 
     def _keep_seen(self, seen: tuple[datetime, datetime], ids: Sequence[int]) -> None:
         told = {"first": seen[0], "last": seen[1]}
-        for some in in_parts(ids, _LOOKED_UP):
+        for some in in_parts(ids, _AT_ONCE):
             asked = _SEEN.format(ids=", ".join(map(str, some)))
             self._session.connection().execute(text(asked).bindparams(*_TIMES_SEEN), told)
 

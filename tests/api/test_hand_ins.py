@@ -124,3 +124,17 @@ def test_a_large_export_and_one_with_columns_go_by_themselves(
     report = done(service.host.hand_in(f"{ROUND}/batches", named.replace("9", "8")), 201)
     assert report["new"] == 1
     assert gathered == [len(named)]
+
+
+def test_while_comments_come_in_one_by_one_large_exports_are_told_so(
+    service: Service, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    time = [100.0]
+    monkeypatch.setattr("service.api.hand_ins.monotonic", lambda: time[0])
+    open_round(service)
+    hand_ins: HandIns = service.app.state.hand_ins
+    assert not hand_ins.is_busy()
+    done(service.host.hand_in(f"{ROUND}/batches", one(1), "one.jsonl"), 201)
+    assert hand_ins.is_busy()
+    time[0] += 1.5
+    assert not hand_ins.is_busy()

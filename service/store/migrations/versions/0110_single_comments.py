@@ -47,9 +47,8 @@ def _mark_ids_told_later(connection: sa.Connection) -> None:
     """Mark the comments whose key is not made of their id: it was not told at first."""
     comments = sa.table("comments", sa.column("id"), sa.column("key"), sa.column("source_id"))
     asked = sa.select(comments).where(comments.c.source_id.is_not(None))
-    later = [
-        number for number, key, source_id in connection.execute(asked) if key != _key_of(source_id)
-    ]
+    rows = connection.execute(asked, execution_options={"yield_per": _PART})
+    later = [number for number, key, source_id in rows if key != _key_of(source_id)]
     mark = sa.text("UPDATE comments SET id_later = true WHERE id = :id")
     for start in range(0, len(later), _PART):
         connection.execute(mark, [{"id": number} for number in later[start : start + _PART]])
