@@ -118,6 +118,17 @@ def own_number(case: Case) -> Verdict:
     return stands.ASKED, "a number of the writer's own, perhaps not a page"
 
 
+def sided_with(case: Case) -> Verdict:
+    """As in "I'm with the 37 people": those who chose it, not how many they are."""
+    scene, mention = case.scene, case.mention
+    if not scene.begins("sided_with", mention.after):
+        return None
+    if not scene.lexicon.group("siding").before(scene.tokens, mention.first - 1):
+        return None
+    mention.reported = True
+    return stands.ASKED, "agrees with those who chose it"
+
+
 def before_cues(scene: Scene, first: int) -> int:
     """The last token before the cues, articles and the like that stand right before `first`."""
     at = first - 1

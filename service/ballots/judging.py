@@ -31,6 +31,7 @@ _RULES: tuple[tuple[Rule, str], ...] = (
     (elsewhere.turned_today, "| today"),
     (sounds.misheard, "spelled"),
     (inexact.own_number, "| own_numbers"),
+    (inexact.sided_with, "| sided_with"),
     (counted.tallied, "tally_before | =for"),
     (counted.pages_said_back, "| counting_pages"),
     (counted.measured, "other_after behind_a_unit | months minus sized_by =over"),

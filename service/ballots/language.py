@@ -192,6 +192,9 @@ class Language:
     others_choose: tuple[Phrase, ...] = ()
     #: numbers that the writer has, told of behind a mark: "my jersey number, it was 23".
     own_numbers: tuple[Phrase, ...] = ()
+    #: before n, and those who chose it behind n: "i'm with the 37 people".
+    siding: tuple[Phrase, ...] = ()
+    sided_with: tuple[Phrase, ...] = ()
     #: right behind n, and a question mark: "39 again??"
     again: tuple[Phrase, ...] = ()
     #: the same where people leave the question mark out: "what's on 32 anyone know".

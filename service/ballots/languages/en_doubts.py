@@ -73,6 +73,17 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "player number | squad number | bib number | race number | bus number | room number | "
         "badge number | flat number | class number | kit number",
     ),
+    "siding": each_of(
+        "i'm | im | i am | we're | count me | put me | i side | i stand | siding | agree",
+        "in |",
+        "with | among",
+        "all |",
+        "the | you | them | those | team",
+    ),
+    "sided_with": phrases(
+        "people | peoples | folk | folks | lot | crew | camp | voters | ers | 's | fans | gang | crowd | "
+        "team | club | bunch | girls | ladies | guys | lovers | supporters | squad | tribe"
+    ),
     "sayings": each_of(
         "sank | sinks | sunk | sinking | soggy | burst | burst open | cracked | cracks | split | splits | "
         "broke | snapped | burnt | burned | raw | gooey | melted | collapsed | hollow | ripped | torn | "
