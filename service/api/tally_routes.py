@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Annotated
 
 from fastapi import APIRouter, File, Form, Query, UploadFile
@@ -21,7 +22,7 @@ from service.comments.times import zone_of
 from service.counting.rules import check_rules
 from service.errors import BadRules
 from service.store.answers import check_announcement
-from service.store.batches import Delivery, batches_of, digest_of, hand_in
+from service.store.batches import Delivery, batches_with_notes, digest_of, hand_in, last_batch
 from service.store.counting import count_stored
 from service.store.games import page_states
 from service.store.readings import Counted
@@ -81,7 +82,7 @@ def post_tally(
         tell("counting", 0, read.count)
         counted = count_stored(*passing, most)
     words = unnamed_result(counted, zone_of(question.zone))
-    out = tally_out(counted, _intake([batch]), Announcement(words))
+    out = tally_out(counted, _intake(batch, [batch]), Announcement(words))
     tell("done", out.comments, out.comments)
     return out
 
@@ -97,16 +98,17 @@ def get_tally(place: InRound, session: Reading, most: Most = _LISTED) -> TallyOu
     counted = count_stored(session, row, wanted, most)
     return tally_out(
         counted,
-        _intake(list(batches_of(session, wanted))),
+        _intake(last_batch(session, wanted), batches_with_notes(session, wanted)),
         _announcement(session, row, wanted, counted),
         (place.game, place.number),
     )
 
 
-def _intake(batches: list[BatchRow]) -> Intake:
+def _intake(last: BatchRow | None, batches: Sequence[BatchRow]) -> Intake:
+    """How comments came in: `batches` are those that have something to tell of it."""
     return Intake(
-        format=batches[-1].format if batches else None,
-        mapping=batches[-1].mapping if batches else {},
+        format=last.format if last else None,
+        mapping=last.mapping if last else {},
         notes=tuple(dict.fromkeys(note for batch in batches for note in batch.notes)),
         unreadable=tuple(UnreadableOut(**one) for batch in batches for one in batch.unreadable),
         unreadable_count=sum(batch.unreadable_count for batch in batches),

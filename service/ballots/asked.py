@@ -66,6 +66,19 @@ def _is_met_again(scene: Scene, mention: Mention) -> bool:
     return step > 0 and at - step + 1 <= start + 1 and end == mention.after
 
 
+def opening_of(scene: Scene, mention: Mention) -> int:
+    """Where its sentence begins, without an "and" or a "but"."""
+    start, _ = scene.sentence(mention.first)
+    return start + (scene.begins("also", start) or scene.begins("turning", start))
+
+
+def is_asked_of(scene: Scene, mention: Mention) -> bool:
+    """As in "is 38 done already?": a question whose first words stand right before it."""
+    start = opening_of(scene, mention)
+    plainly = start < mention.first and start + scene.begins("asking", start) == mention.first
+    return plainly and scene.is_question(mention.first)
+
+
 def hangs_on_an_answer(scene: Scene, mentions: list[Mention], at: int) -> bool:
     """As in "Is 12 gone? If so 15": what is asked before decides."""
     told = next((one for one in reversed(mentions[:at]) if one.standing >= stands.ASKED), None)

@@ -21,13 +21,21 @@ def row_or_column(scene: Scene, at: int) -> Mention | None:
     is_row = bool(scene.begins("row", line))
     if not is_row and not scene.begins("column", line):
         return None
-    end = line + 1
+    first, end = _counted_from(scene, first, line + 1)
     second, after = _second_coordinate(scene, end)
     chart = scene.question.chart
     row, column = (first, second) if is_row else (second, first)
     pages = page_at(chart, row, column) if second else ()
     mention = Mention(at, after or end, None, "place", maybe=pages)
     return judge_place(scene, mention, named=bool(second))
+
+
+def _counted_from(scene: Scene, line: int, at: int) -> tuple[int, int]:
+    """The line, and the token behind where it is counted from: "third row from the bottom"."""
+    step = scene.begins("relative_after", at)
+    end = at + step
+    far = any(scene.begins(group, end - 1) for group in ("bottom", "right"))
+    return (-line if step and far else line), end
 
 
 def page_in_line(scene: Scene, at: int) -> Mention | None:
@@ -56,6 +64,7 @@ def numbered_row_or_column(scene: Scene, at: int) -> Mention | None:
     """As in "row 3 column 6": both are told by numbers."""
     is_row = bool(scene.begins("row", at))
     first, line = _numbered(scene, at, "row" if is_row else "column")
+    first, line = _counted_from(scene, first, line)
     while line < len(scene.tokens) and (
         scene.kinds[line] == SOFT or scene.begins("also", line) or _is_spare(scene, line)
     ):
@@ -143,9 +152,10 @@ def _second_coordinate(scene: Scene, at: int) -> tuple[int, int]:
         value, step = _counted(scene, place)
         if step:
             end = place + step
-            if end < len(scene.tokens) and scene.tokens[end].kind == WORD:
+            told = scene.begins("relative_after", end)
+            if not told and end < len(scene.tokens) and scene.tokens[end].kind == WORD:
                 end += 1
-            return value, end
+            return _counted_from(scene, value, end)
     return 0, 0
 
 

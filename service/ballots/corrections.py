@@ -22,7 +22,7 @@ _CONCLUDING = bits_of("concluding")
 #: Rules by which a number beside a verb of changing may yet be a page: "12 in 14 ändern".
 _MAY_BE = OF_OTHERS | {NAMES_ELSE}
 _WINNING, _TURNING = bits_of("winning"), bits_of("turning")
-_PREFERRED = bits_of("preferred_after")
+_PREFERRED = bits_of("preferred_after", "settled_after")
 _EQUALLY = bits_of("equally")
 #: "... but I like 30 just as much".
 _EQUALLY_REACH = 4
@@ -169,9 +169,11 @@ def _prefer(scene: Scene, mentions: list[Mention]) -> None:
     for at, last in enumerate(mentions):
         named = [one for one in mentions[:at] if one.standing >= stands.ASKED]
         again = any(one.value == last.value for one in named) and last.standing >= stands.ASKED
-        if not again or not scene.begins("preferred_after", last.after):
+        if not again:
             continue
-        if scene.has("turning", named[-1].after, last.first):
+        preferred = scene.begins("preferred_after", last.after) > 0
+        against = preferred and scene.has("turning", named[-1].after, last.first)
+        if against or scene.begins("settled_after", last.after):
             for one in named:
                 if one.value != last.value:
                     one.standing, one.rule = stands.STRUCK, "weighed, then another was chosen"

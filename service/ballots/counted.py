@@ -5,7 +5,14 @@ from __future__ import annotations
 from service.ballots import stands
 from service.ballots.case import Case, Verdict
 from service.ballots.scanning import DIGITS, SOFT, WORD
-from service.ballots.surroundings import NO_THINGS, is_a_date, is_a_smaller_unit, is_fabric, word_at
+from service.ballots.surroundings import (
+    NO_THINGS,
+    is_a_date,
+    is_a_smaller_unit,
+    is_fabric,
+    rules_out_the_next,
+    word_at,
+)
 
 COUNTS_FOLLOWING = "counts what follows"
 COUNTS_ELSE = "counts something else"
@@ -84,7 +91,8 @@ def measured(case: Case) -> Verdict:
         case.mention.value = -case.value
         return stands.CUED, "a page word before it"
     if case.after.group == "other_after":
-        return None if _is_of_the_chart(case) else (stands.OTHER, MEASURED)
+        no_count = _is_of_the_chart(case) or rules_out_the_next(case.scene, case.mention.after)
+        return None if no_count else (stands.OTHER, MEASURED)
     if is_a_date(case.scene, case.mention):
         return stands.OTHER, "a date"
     if is_fabric(case.scene, case.mention):
@@ -93,13 +101,21 @@ def measured(case: Case) -> Verdict:
         return stands.OTHER, MEASURED
     if not case.cued and _is_a_length(case):
         return stands.OTHER, "a size"
-    if case.scene.lexicon.group("minus").before(case.scene.tokens, case.mention.first - 1):
-        return (
-            (stands.OTHER, "below nought")
-            if case.mention.first == 1 or case.before.phrase < 0
-            else None
-        )
-    return None
+    minus = case.scene.lexicon.group("minus").before(case.scene.tokens, case.mention.first - 1)
+    begins = case.mention.first == 1 or case.before.phrase < 0
+    return _below_nought(case) if minus and begins else None
+
+
+def _below_nought(case: Case) -> Verdict:
+    """As in "minus 7 degrees"; where no more is said it is a page that no chart has."""
+    scene = case.scene
+    plain = scene.lexicon.plain_words
+    behind = scene.tokens[case.mention.after :]
+    alone = all(t.text in plain if t.kind == WORD else t.kind != DIGITS for t in behind)
+    if case.mention.first == 1 and alone:
+        case.mention.value = -case.value
+        return stands.ALONE, "below nought"
+    return stands.OTHER, "below nought"
 
 
 def _is_below_nought(case: Case) -> bool:

@@ -9,6 +9,7 @@ from service.ballots.scanning import DIGITS, WORD
 from service.ballots.surroundings import (
     counts_what_follows,
     is_alone,
+    is_of_ones_own,
     is_of_own_piece,
     says_where_the_writer_is,
     word_at,
@@ -45,6 +46,10 @@ def chosen(case: Case) -> Verdict:
         return stands.ASKED, SAID_BY
     if case.value == 1 and case.mention.spelled and not case.cued and not _is_a_number(case):
         return stands.OTHER, THE_WORD
+    if case.before.page and is_of_ones_own(case.scene, case.mention):
+        own = case.mention.after + case.scene.begins("own_piece", case.mention.after)
+        wished = case.scene.has("choice_after", own, case.scene.sentence(own)[1])
+        return stands.UNSURE if wished else stands.OTHER, OWN_PIECE
     return _told_as_a_count(case) or _sure_of(case)
 
 

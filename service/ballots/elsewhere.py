@@ -6,6 +6,7 @@ import math
 from collections.abc import Callable
 
 from service.ballots import stands
+from service.ballots.asked import is_asked_of, opening_of
 from service.ballots.case import SMALL_TALK, THE_WORD, Case, Verdict
 from service.ballots.counted import COUNTS_ELSE, COUNTS_FOLLOWING
 from service.ballots.relations import told_from
@@ -16,6 +17,7 @@ from service.ballots.surroundings import (
     is_a_makers_code,
     is_in_brackets,
     is_of_own_piece,
+    rules_out_the_next,
     word_at,
 )
 from service.ballots.tellings import ENGLISH
@@ -47,6 +49,9 @@ TOLD_FROM = ("above", "below", "later", "earlier", "relative_before")
 
 def ruled_out(case: Case) -> Verdict:
     """As in "not 13", "anything but 13"."""
+    if rules_out_the_next(case.scene, case.mention.after) and case.before.group != "not_before":
+        unsure = case.after.group == "not_after"  # "25 no 52"
+        return (stands.ASKED, "one of two pages is ruled out") if unsure else None
     if case.before.group == "not_before" or case.after.group == "not_after":
         return _upwards(case) or (stands.STRUCK, RULED_OUT)
     return None
@@ -65,19 +70,6 @@ def _upwards(case: Case) -> Verdict:
 def part_of_a_saying(case: Case) -> Verdict:
     """As in "three cheers for", "forty winks"."""
     return (stands.OTHER, SAYING) if in_a_saying(case.scene, case.mention) else None
-
-
-def written_with_o(case: Case) -> Verdict:
-    """As in "2O": a capital O for a nought, not the end of an ordinal."""
-    scene, token = case.scene, case.scene.tokens[case.mention.first]
-    if token.kind == "ordinal" and token.text.endswith("o") and len(scene.kinds) == 1:
-        case.mention.maybe = (case.value, case.value * 10)  # "3o" is an ordinal, or a slip
-        return stands.ASKED, "letters that look like digits"
-    start, end = scene.span(case.mention.first, case.mention.first + 1)
-    if token.kind != "ordinal" or not scene.text[start:end].endswith("O"):
-        return None
-    case.mention.value = case.value * 10
-    return stands.ASKED, "letters that look like digits"
 
 
 def turned_today(case: Case) -> Verdict:
@@ -252,7 +244,7 @@ def weak_before(case: Case) -> Verdict:
     if case.after.group == "choice_after":
         begun = case.scene.begins("begun_after", case.mention.after)
         return (stands.CUED, "words of choice around it") if begun else (stands.UNSURE, MAY_BE)
-    start, _ = case.scene.sentence(case.mention.first)
+    start = opening_of(case.scene, case.mention)
     asked = not case.is_small_word and case.scene.begins("asking", start)
     if asked and case.scene.begins("asking", case.before.phrase):
         return stands.UNSURE, "asked about"
@@ -265,6 +257,8 @@ def weak_after(case: Case) -> Verdict:
     """As in "62 to go": counted unless it is plainly chosen."""
     if case.after.group != "weak_after" or _is_all_of_several(case):
         return None
+    if case.before.clear and not case.is_small_word and is_asked_of(case.scene, case.mention):
+        return stands.ASKED, "asked about, not chosen"
     word = word_at(case.scene, case.mention.after)
     may_be = word in {"page", "vote", "part", "point", "to", "over"}
     if case.before.clear and may_be and not case.is_small_word:

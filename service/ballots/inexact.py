@@ -73,13 +73,30 @@ def turned_round(case: Case) -> Verdict:
 def grumbled_at(case: Case) -> Verdict:
     """As in "so tired of 13 winning these", "sick of page 21": what others choose."""
     scene, mention = case.scene, case.mention
-    if not scene.lexicon.group("grumbling").before(scene.tokens, before_cues(scene, mention.first)):
+    again = scene.begins("again", mention.after)
+    wished = scene.begins("choice_after", mention.after + again) > 0
+    mocked = again and not wished and scene.has("mocking", 0, len(scene.tokens))
+    tired = scene.lexicon.group("grumbling")
+    if not mocked and not tired.before(scene.tokens, before_cues(scene, mention.first)):
         return None
     ends = scene.kinds[mention.after : mention.after + 1] != [WORD]
-    if not (case.before.page or ends or scene.begins("popular_after", mention.after)):
+    if not (mocked or case.before.page or ends or scene.begins("popular_after", mention.after)):
         return None
     mention.reported = True
     return stands.ASKED, "a grumble at what others choose"
+
+
+def written_with_o(case: Case) -> Verdict:
+    """As in "2O": a capital O for a nought, not the end of an ordinal."""
+    scene, token = case.scene, case.scene.tokens[case.mention.first]
+    if token.kind == "ordinal" and token.text.endswith("o") and len(scene.kinds) == 1:
+        case.mention.maybe = (case.value, case.value * 10)  # "3o" is an ordinal, or a slip
+        return stands.ASKED, "letters that look like digits"
+    start, end = scene.span(case.mention.first, case.mention.first + 1)
+    if token.kind != "ordinal" or not scene.text[start:end].endswith("O"):
+        return None
+    case.mention.value = case.value * 10
+    return stands.ASKED, "letters that look like digits"
 
 
 def expected_count(case: Case) -> Verdict:

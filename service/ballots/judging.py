@@ -35,7 +35,7 @@ _RULES: tuple[tuple[Rule, str], ...] = (
     (counted.tallied, "tally_before | =for"),
     (counted.pages_said_back, "| counting_pages"),
     (counted.measured, "other_after behind_a_unit | months minus sized_by =over"),
-    (inexact.grumbled_at, "| grumbling"),
+    (inexact.grumbled_at, "| grumbling mocking"),
     (inexact.expected_count, "| expected"),
     (counted.part_of_so_many, "| part_of"),
     (counted.counts_a_thing, "spelled"),
@@ -62,7 +62,7 @@ _RULES: tuple[tuple[Rule, str], ...] = (
 )
 _ORDINAL_RULES: tuple[Rule, ...] = (
     elsewhere.part_of_a_saying,
-    elsewhere.written_with_o,
+    inexact.written_with_o,
     elsewhere.ruled_out,
     counted.measured,
     cues.ordinal_owned,

@@ -133,6 +133,8 @@ class Language:
     family_before: tuple[Phrase, ...] = ()
     #: n is named without being chosen: agreed with, supposed ("agree with", "if you did").
     named_before: tuple[Phrase, ...] = ()
+    #: right behind what somebody else chose, it is the writer's choice as well: "and so do i".
+    chosen_too: tuple[Phrase, ...] = ()
     reported_after: tuple[Phrase, ...] = ()
     #: a question about n, unless it suggests n.
     asking: tuple[Phrase, ...] = ()
@@ -170,6 +172,8 @@ class Language:
     equally: tuple[Phrase, ...] = ()
     #: behind a page named before, it is the one after all: "33 or 44, but 44 is the one I want".
     preferred_after: tuple[Phrase, ...] = ()
+    #: the same without a "but": "my heart says 10, my head 18. 10 it is".
+    settled_after: tuple[Phrase, ...] = ()
     #: begin a sentence behind the page that they choose: "Sweet sixteen! That's the page I'd do".
     affirming: tuple[Phrase, ...] = ()
     #: a comment with them has two choosers: "twenty - one please me, the other my mum".
@@ -184,6 +188,8 @@ class Language:
     #: right before n the writer has had enough of it; what others do with n then.
     grumbling: tuple[Phrase, ...] = ()
     popular_after: tuple[Phrase, ...] = ()
+    #: said of what others choose again and again: "17 again. Shocking".
+    mocking: tuple[Phrase, ...] = ()
     #: between a count and what it should have been: "37 stitches where there should be 36".
     expected: tuple[Phrase, ...] = ()
     #: everybody, who may be told with a number: "everybody and their 3 aunts picks page 7".

@@ -23,9 +23,9 @@ def told_from(chart: Chart, page: int, relation: str) -> tuple[int, ...]:
 
 
 def page_at(chart: Chart, row: int, column: int) -> tuple[int, ...]:
-    """The page in this row and column, -1 the last; none where the chart has none there."""
-    row = chart.rows if row == -1 else row
-    column = chart.columns if column == -1 else column
+    """The page in this row and column, -1 the last, -2 the one before it; none where there is none."""
+    row = chart.rows + 1 + row if row < 0 else row
+    column = chart.columns + 1 + column if column < 0 else column
     if not (1 <= row <= chart.rows and 1 <= column <= chart.columns):
         return ()
     page = chart.page_at(Cell(column, row))

@@ -95,6 +95,15 @@ def _lists(scene: Scene, at: int) -> bool:
     )
 
 
+def rules_out_the_next(scene: Scene, at: int) -> bool:
+    """As in "25 pas la 52": the words here rule the number behind them out, not the one before."""
+    step = scene.lexicon.group("not_before").after(scene.tokens, at)
+    beyond = at + step
+    while step and (step := scene.begins("fillers", beyond) or scene.begins("page", beyond)):
+        beyond += step
+    return beyond > at and scene.kinds[beyond : beyond + 1] == [DIGITS]
+
+
 def is_of_own_piece(scene: Scene, mention: Mention) -> bool:
     """Whether "of my", "of mine", "of the chart I am doing" follows."""
     at = mention.after
@@ -108,6 +117,13 @@ def is_of_own_piece(scene: Scene, mention: Mention) -> bool:
     # "Page 4 of 20" is of another chart.
     other = step and behind and behind[0].kind == DIGITS
     return bool(other) and behind[0].text != str(scene.last_page)
+
+
+def is_of_ones_own(scene: Scene, mention: Mention) -> bool:
+    """As in "of my own chart", "of mine": a piece that is said to be the writer's."""
+    own = scene.begins("own_piece", mention.after)
+    behind = mention.after + own - 1
+    return own > 0 and (scene.begins("owning", behind) > 0 or word_at(scene, behind) == "mine")
 
 
 def says_where_the_writer_is(scene: Scene, before: Beside) -> bool:

@@ -28,6 +28,7 @@ _CROWDS = bits_of("crowds", "others_choose")
 #: "everybody and their 3 aunts".
 _CROWD_REACH = 4
 _WISHES = bits_of("wishing")
+_TOO = bits_of("chosen_too")
 VOICES = ANSWERED | LATER | ASKING | _REPORTING | _CROWDS | _AGES | CONDITIONS | _WISHES
 #: So many words may stand between a wish and the page that is wished for.
 _WISH_REACH = 10
@@ -39,7 +40,10 @@ def read_voices(scene: Scene, mentions: list[Mention]) -> None:
         if mention.standing < stands.ASKED:
             continue
         start, end = scene.sentence(mention.first)
-        if scene.quoted and _is_quoted_for_another(scene, mention):
+        if scene.present & _TOO and scene.begins("chosen_too", mention.after):
+            mention.reported = mention.family = False
+            mention.standing, mention.rule = stands.CUED, "chosen as somebody else did"
+        elif scene.quoted and _is_quoted_for_another(scene, mention):
             lower(mention, stands.STRUCK, "words given to somebody else")
         elif mention.standing == stands.ASKED:
             read_condition(scene, mention, end)

@@ -9,7 +9,9 @@ from datetime import datetime
 from hashlib import sha256
 from typing import Literal
 
-from sqlmodel import Session, col, func, select
+from sqlalchemy import Text, cast
+from sqlmodel import Session, col, func, or_, select
+from sqlmodel.sql.expression import SelectOfScalar
 
 from service.comments.content import Content
 from service.errors import NotFound, WrongState
@@ -115,15 +117,28 @@ def check_takes_comments(row: RoundRow) -> None:
         raise WrongState(name_of(row), "a draft", "given comments", "open it first")
 
 
-def every_batch_of(session: Session, row: RoundRow) -> Sequence[BatchRow]:
-    """The batches of a round in the order in which they came, those taken back too."""
-    of_round = select(BatchRow).where(BatchRow.round_id == id_of(row))
-    return session.exec(of_round.order_by(col(BatchRow.number))).all()
+def last_batch(session: Session, row: RoundRow) -> BatchRow | None:
+    """The last of the batches that stand."""
+    newest_first = _standing(row).order_by(col(BatchRow.number).desc())
+    return session.exec(newest_first.limit(1)).first()
 
 
-def batches_of(session: Session, row: RoundRow) -> Sequence[BatchRow]:
-    """The batches that stand, in the order in which they came."""
-    return [batch for batch in every_batch_of(session, row) if batch.taken_back is None]
+def batches_with_notes(session: Session, row: RoundRow) -> Sequence[BatchRow]:
+    """The batches that stand and could not be read without a word, in the order in which they came.
+
+    Where comments come one by one these are few of very many.
+    """
+    noted = cast(col(BatchRow.notes), Text) != "[]"
+    unreadable = col(BatchRow.unreadable_count) > 0
+    return session.exec(
+        _standing(row).where(or_(noted, unreadable)).order_by(col(BatchRow.number))
+    ).all()
+
+
+def _standing(row: RoundRow) -> SelectOfScalar[BatchRow]:
+    return select(BatchRow).where(
+        BatchRow.round_id == id_of(row), col(BatchRow.taken_back).is_(None)
+    )
 
 
 def some_batches(

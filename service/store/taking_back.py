@@ -7,7 +7,7 @@ from datetime import datetime
 from sqlmodel import Session, col, delete, select
 
 from service.errors import WrongState
-from service.store.batches import batch_numbered, batches_of
+from service.store.batches import batch_numbered, last_batch
 from service.store.columns import id_of
 from service.store.rounds import name_of, take_round
 from service.store.tables import GameRow, RoundRow
@@ -61,10 +61,10 @@ def _check(session: Session, game: GameRow, row: RoundRow, batch: BatchRow) -> N
     if row.state == "announced":
         todo = "rule on the comments that are wrong, and announce a new revision"
         raise WrongState(name_of(row), "announced", f"freed of batch {batch.number}", todo)
-    later = batches_of(session, row)[-1].number
-    if later != batch.number:
-        todo = f"take batch {later} back first"
-        raise WrongState(name, f"followed by batch {later}", _WISH, todo)
+    last = last_batch(session, row) or batch
+    if last.number != batch.number:
+        todo = f"take batch {last.number} back first"
+        raise WrongState(name, f"followed by batch {last.number}", _WISH, todo)
     known = batch.edited + batch.unchanged
     if known:
         told = "a comment" if known == 1 else f"{known:,} comments"

@@ -32,6 +32,25 @@ def test_columns_that_were_named_are_remembered_for_the_game(service: Service) -
     assert report["mapping"] == {"text": "A", "author": "C", "posted": "B"}
 
 
+def test_a_tally_tells_what_was_said_of_each_batch_and_how_the_last_was_read(
+    service: Service,
+) -> None:
+    open_round(service)
+    broken = votes("13") + "Tove,2026-03-01T19:00:00Z,\r\n"
+    [unreadable] = done(service.host.hand_in(BATCHES, broken), 201)["unreadable"]
+    named = done(service.host.hand_in(BATCHES, ODD_TABLE, columns=COLUMNS), 201)
+    remembered = ODD_TABLE.replace("Maren", "Odd")
+    noted = done(service.host.hand_in(BATCHES, remembered), 201)["notes"]
+    done(service.host.hand_in(BATCHES, votes("44").replace("viewer", "Liv")), 201)
+    tally = done(service.host.get(f"{ROUND}/tally"))
+    assert noted
+    assert tally["notes"] == list(dict.fromkeys(named["notes"] + noted))
+    assert (tally["unreadable"], tally["unreadable_count"]) == ([unreadable], 1)
+    assert tally["mapping"] == {"author": "Name", "posted": "Time", "text": "Comment"}
+    done(service.host.post(f"{BATCHES}/4/take-back", {"reason": "the wrong export"}))
+    assert done(service.host.get(f"{ROUND}/tally"))["mapping"]["author"] == "A"
+
+
 def test_another_table_is_read_as_if_nothing_were_remembered(service: Service) -> None:
     open_round(service)
     done(service.host.hand_in(BATCHES, ODD_TABLE, columns=COLUMNS), 201)

@@ -58,6 +58,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "gern | gerne",
         "dass du | dass ihr | wenn du | mal |",
     )
+    + each_of(
+        "würd | tät | täte | würden",
+        "ich | wir | da | mal |",
+        "sagen | nehmen | wählen | meinen | mit | für | tippen auf | vorschlagen",
+    )
     + each_of("mich | hab mich | habe mich | ich mich", "in", _THE)
     + each_of("verguckt | verliebt | verschossen | vernarrt", "in")
     + each_of(
@@ -108,7 +113,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         verliebt | wär mein ding | ist mein ding | ausgesucht
         """
     ),
-    "neutral_after": each_of("gegen | in | auf | durch | zu | für | mit", "die | eine |", "#")
+    "neutral_after": phrases("wegen | wg | wg. | wgn")
+    + each_of("gegen | in | auf | durch | zu | für | mit", "die | eine |", "#")
     + phrases("nicht # | nicht die # | nicht die | und nicht die | und nicht #"),
     "not_before": each_of("und nicht | aber nicht | nicht etwa | bitte nicht | und nie", _THE)
     + phrases(

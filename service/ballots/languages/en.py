@@ -92,6 +92,7 @@ _PLAIN = Language(
     ),
     not_before=phrases(en_choices.NOT_BEFORE)
     + en_composed.ANY_BUT
+    + en_composed.AS_LONG_AS_NOT
     + en_composed.NEVER_CHOOSE
     + en_composed.THAN_DO,
     not_after=phrases(
@@ -259,9 +260,9 @@ _PLAIN = Language(
     kinds=phrases(en_choices.KINDS) + en_composed.DECADES + en_composed.DECADES,
     first=phrases("first | 1st | very first"),
     last=phrases("last | final | very last"),
-    corner=phrases("corner | corners | edge corner"),
+    corner=phrases("corner | corners | edge corner | conner | cornor | coner | corne | cornner"),
     top=phrases("top | upper | uppermost"),
-    bottom=phrases("bottom | lower | bottommost"),
+    bottom=phrases("bottom | lower | bottommost | bottem | botom | bottum | buttom | bottm"),
     left=phrases("left | left hand | lefthand"),
     right=phrases("right | right hand | righthand"),
     middle=phrases(

@@ -93,10 +93,13 @@ didn't mean | not the | wouldn't pick | wouldn't choose | wouldn't start on | wo
 wouldn't go for | wouldn't go with | no not | not going with | not going for | not voting for |
 not voting | not picking | not choosing | anyone but | don't go with | don't go for |
 steer clear of | don't make it | dont make it | do not make it | don't let it be | don't say |
-please don't do | please don't pick
+please don't do | please don't pick | never said | didn't say | did not say | didnt say | never voted |
+never voted for | didn't vote for | never picked | never chose | never asked for
 """
 
 CORRECTION = """
+real vote | actual vote | serious vote | real answer | actual answer | seriously though | but seriously | no seriously | jokes aside | joking aside | jokes apart | joking apart | for real though |
+no , too | no too | nah , too | nah too | no , that's too | no that's too | nope too | nope , too |
 no wait | wait no | oh wait | hang on | hold on | i meant | i mean | meant | scratch that |
 strike that | scrap that | jk | j/k | there aren't | there isn't | there is no | there's no |
 only goes to | only goes up to | isn't a | just kidding | kidding | only joking | joking |

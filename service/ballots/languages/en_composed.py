@@ -46,6 +46,16 @@ ANY_BUT = each_of(
     "you like | you want | you fancy | you wish | you please | you choose |",
     "but | except | exept | excpet | accept | apart from | bar | besides | other than | save",
 )
+AS_LONG_AS_NOT = each_of(
+    "as long as | so long as | providing | provided",
+    "it's | it is | its | it | that's | this",
+    "not | isn't | isnt | ain't | aint | is anything but",
+) + each_of(
+    "as long as | so long as | providing | provided",
+    "you | we | nobody | no one | they | it",
+    "don't | dont | do not | doesn't | doesnt | never | picks | chooses | stay away from",
+    "do | pick | choose | start on | start with | stitch | go for | go with | land on | say |",
+)
 NEVER_CHOOSE = each_of(
     "not | don't | dont | do not | never | wouldn't | won't | can't | please don't | pls don't | "
     "don't you dare | dont you dare | do not you dare | never ever | don't ever | i'd never | "

@@ -96,7 +96,7 @@ wives | exes | gb | mb | hz | fps | hd | bpm | hp | cc | hundredths | tenths
 
 NEUTRAL_BEFORE = """
 nah | nope | so | oh | ok | okay | hmm | hm | well | right | then | and | but | because | here | hello | hi | hey |
-yes | yep | yeah | yay | um | er | erm | ah | aha | ooh | wow | lol | haha | omg | anyway | anyhow |
+yes | yep | yeah | yay | um | er | erm | ah | aha | ooh | wow | lol | haha | omg | anyway | anyways | anywho | anyhow |
 now | today | this time | also | plus | obviously | definitely | maybe | perhaps | probably | possibly |
 certainly | surely | sure | always | still | finally | exciting | how exciting | love it | please |
 pls | plz | pretty please | thanks | thank you | cheers | the | a | page | number | is | be | it | us |
@@ -122,7 +122,7 @@ hooray | obviously | definitely | always | is | was | looks | feels | seems | so
 i'd | i've | i'll | my | me | from | the | in honour | in memory | in honor | thanks | thank | ty | cheers |
 love | lovely | good | great | best | hope | hoping | can't | cant | too | then | now | this | that |
 that's | thats | when | where | why | not | yes | yep | yeah | ok | okay | right | maybe | perhaps |
-probably | with | without | on | at | by | which | who | what | how | all | also | again | anyway | hi |
+probably | with | without | on | at | by | which | who | what | how | all | also | again | anyway | anyways | hi |
 hello | hey | we | we're | you | your | they | he | she | there | here | today | tonight | tomorrow |
 tho | though | although | while | before | after | go | going | let's | lets | would | could | should |
 will | might | may | can | do | does | has | have | had | are | am | were | be | any | anyone | every |

@@ -66,6 +66,22 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
             for end in ("ish", "something", "somethings", "odd")
         )
     ),
+    "chosen_too": each_of(
+        "and | so | and so |",
+        "so do i | so did i | so would i | so will i | so do we | as do i | as do we | i do too | i vote the same | "
+        "that's mine too | that's my vote too | that is my vote too | it's mine too | it's my vote too",
+    ),
+    "settled_after": phrases(
+        "it is | it is then | it is so | it shall be | it will be | it'll be | it must be | it has to be"
+    ),
+    "mocking": phrases(
+        """
+        oh great | oh look | oh joy | oh goody | yawn | groan | sigh | ugh | shocking | shocker |
+        what a shock | shock horror | what a surprise | surprise surprise | what are the odds | how original |
+        how surprising | how unexpected | colour me surprised | color me surprised | big surprise | no surprise |
+        nobody saw that coming | no one saw that coming | didn't see that coming | here we go | 🙄 | 😴 | 🥱
+        """
+    ),
     "own_numbers": each_of(
         "my | our",
         "old | first | school | team | netball | football | hockey | favourite |",
@@ -100,10 +116,23 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "like | love | choose | pick",
     )
     + each_of("us", "all | both |", "want | love | choose | pick | like | say | vote for | prefer"),
+    "lucky_before": each_of(
+        "like | love | loving | liking | fancy | prefer",
+        "the |",
+        "look | sound | idea | thought | ring | shape | feel | vibe",
+        "of",
+    ),
     "other_before": each_of(
         "a | an | another | in a",
         "day | hour | minute | min | second | sec | week | month | year | moment",
         "or",
+    )
+    + each_of(
+        "loved | enjoyed | liked | i was | been | i've been | rewatched | rewatching | remember | caught up on",
+        "watching you | seeing you | watching her | you |",
+        "finish | finishing | stitch | stitching | complete | completing | do | doing | work on | "
+        "working on | tackle | fill in | start",
+        "page | pages | number |",
     )
     + each_of(
         "song | film | movie | book | story | poem | show | documentary | programme | joke | podcast | "

@@ -11,13 +11,22 @@ _ORDINAL_UNITS = (
     "zeroth first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth "
     "thirteenth fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth"
 ).split()
-_SLIPS = {
+
+
+def _held_too_long(words: dict[str, int]) -> dict[str, int]:
+    """With the last letter twice, as of a key that was held: "sixx", "thirtyy"."""
+    return {word + word[-1]: value for word, value in words.items()}
+
+
+_UNITS_RIGHT = {word: value for value, word in enumerate(_UNITS)}
+_TENS_RIGHT = {word: 20 + 10 * place for place, word in enumerate(_TENS)}
+_SLIPS = _held_too_long(_UNITS_RIGHT) | {
     "thirten": 13, "thriteen": 13, "forteen": 14, "fourten": 14, "fiveteen": 15, "fiften": 15,
     "sixten": 16, "seventen": 17, "sevteen": 17, "eightteen": 18, "eighten": 18, "ninteen": 19,
     "nineten": 19, "ninetten": 19, "elevan": 11, "elevin": 11, "twelv": 12, "twelf": 12,
     "eigth": 8, "eigt": 8, "sevn": 7, "thre": 3, "foure": 4, "nien": 9,
 }  # fmt: skip
-_TENS_SLIPS = {
+_TENS_SLIPS = _held_too_long(_TENS_RIGHT) | {
     "twety": 20, "twenny": 20, "twentie": 20, "tweny": 20, "thirdy": 30, "thrity": 30,
     "therty": 30, "thirtie": 30, "fourty": 40, "fourthy": 40, "forthy": 40, "fivety": 50,
     "fity": 50, "fivty": 50, "fiftie": 50, "sixy": 60, "sixtie": 60, "sevnty": 70, "sevety": 70,
@@ -27,8 +36,8 @@ _TENS_SLIPS = {
 
 
 def _below_hundred() -> dict[str, int]:
-    words = {word: value for value, word in enumerate(_UNITS)} | _SLIPS
-    tens = {word: 20 + 10 * place for place, word in enumerate(_TENS)} | _TENS_SLIPS
+    words = _UNITS_RIGHT | _SLIPS
+    tens = _TENS_RIGHT | _TENS_SLIPS
     ones = {word: value for word, value in words.items() if 0 < value < 10}
     pairs = {ten + one: tens[ten] + ones[one] for ten in tens for one in ones}
     return words | tens | pairs

@@ -213,7 +213,9 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         soon | excited | pretty | generous | far | old | young | slow | fast | hot | cold
         """),
     "wishing": _WISHING,
-    "turning": phrases("but | anyway | anyhow | instead | oh well | never mind | still"),
+    "turning": phrases(
+        "but | anyway | anyways | anywho | anyhow | instead | oh well | never mind | still"
+    ),
     "own_piece": phrases("of my | of mine | of the | of our | of a | of her | of his"),
     "whereabouts": phrases(
         "i'm | im | am | still | stuck | currently | halfway | up | got | we're | finally | was | only | "

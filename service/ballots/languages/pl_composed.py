@@ -8,7 +8,7 @@ from service.ballots.language import Phrase, each_of, phrases
 
 _GONE = """
 zajęta | zajęte | zajęty | wolna | wolne | wolny | wybrana | wybrane | wzięta | zrobiona | wyhaftowana |
-dostępna | oddana | zaklepana | była | poszła | powiedziana
+dostępna | oddana | zaklepana | była | było | poszła | poszło | padła | padło | powiedziana
 """
 _ALREADY = "już | jeszcze | może już | nadal | wciąż"
 _SAID = "powiedziała | powiedział | mówi | wybrała | wybrał | pisze | napisała | wzięła | głosuje | chce | zaproponowała"
