@@ -9,6 +9,9 @@ from service.ballots.scanning import DIGITS, SOFT, WORD
 from service.ballots.scene import Scene
 from service.ballots.stands import Standing
 
+#: So many strands or needles are used at most.
+_FEW = 6
+ASKED_ABOUT = "asked about, not chosen"
 #: Words of which one must stand where a number is asked about.
 ASKING = bits_of("asking")
 LATER = bits_of("asked_later", "asked_plainly", "again")
@@ -24,10 +27,12 @@ def read_question(scene: Scene, mention: Mention, start: int, end: int) -> bool:
     """Lower a mention that is asked about; whether it is."""
     if _asks_on(scene, mention, start):
         lower(mention, stands.OTHER, "asked about something else")
+    elif _answers(scene, mention, start):
+        lower(mention, stands.ASKED, "may answer a question about something else")
     elif _is_asked(scene, mention, start):
         plainly = scene.has("asked_plainly", start, mention.first)
         other = scene.has("topics", start, end) and not (plainly or mention.cued_by_page)
-        lower(mention, stands.OTHER if other else stands.ASKED, "asked about, not chosen")
+        lower(mention, stands.OTHER if other else stands.ASKED, ASKED_ABOUT)
     else:
         return False
     return True
@@ -126,6 +131,17 @@ def _is_asked(scene: Scene, mention: Mention, start: int) -> bool:
     return mention.standing < stands.CUED and tokens[head].text in {
         "has", "is", "hasn't", "isn't", "anyone", "why",
     }  # fmt: skip
+
+
+def _answers(scene: Scene, mention: Mention, start: int) -> bool:
+    """As in "How many strands do you use? I always use 2": so few are hardly the page."""
+    few = 0 < (mention.value or 0) <= _FEW and not mention.cued_by_page
+    if not (few and start and "?" in scene.tokens[start - 1].text):
+        return False
+    asked, _ = scene.sentence(start - 1)
+    _, end = scene.sentence(mention.first)
+    about = scene.has("topics", asked, start) and scene.has("asking", asked, start)
+    return about and not scene.has("voting", start, end)
 
 
 def _asks_on(scene: Scene, mention: Mention, start: int) -> bool:

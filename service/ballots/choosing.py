@@ -78,7 +78,9 @@ def _affirm(scene: Scene, mention: Mention) -> None:
         return
     start, end = scene.sentence(mention.first)
     few = start == 0 and scene.kinds[:end].count(WORD) <= _FEW
-    if few and scene.begins("affirming", end + 1):
+    but = scene.find("affirming", mention.after, end)
+    against = but >= 0 and scene.begins("turning", but)  # "18 may be done but that's my vote"
+    if against or (few and scene.begins("affirming", end + 1)):
         mention.standing, mention.rule = stands.CUED, "chosen behind it"
 
 

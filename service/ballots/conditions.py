@@ -64,7 +64,13 @@ def _goes_on_with_an_if(scene: Scene, at: int) -> bool:
 def _is_led_by_a_condition(scene: Scene, mention: Mention) -> bool:
     """As in "If you haven't done it yet, 47": nothing but the condition stands before it."""
     start, _ = scene.sentence(mention.first)
-    return start == 0 and scene.begins("condition", 0) > 0 and not is_numbered(scene, mention.first)
+    led = start == 0 and (scene.begins("condition", 0) > 0 or _is_if_then(scene, mention))
+    return led and not is_numbered(scene, mention.first)
+
+
+def _is_if_then(scene: Scene, mention: Mention) -> bool:
+    """As in "If the roses win then put me on 10": whatever the "if" says."""
+    return _goes_on_with_an_if(scene, 0) and scene.has("answered", 1, mention.first)
 
 
 def _hangs_on_another(scene: Scene, mention: Mention) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from service.ballots import stands
-from service.ballots.cues import CHOSEN_AFTER
+from service.ballots.cues import CHOSEN_AFTER, CHOSEN_BEFORE
 from service.ballots.elsewhere import NAMES_ELSE, OF_OTHERS, RULED_OUT
 from service.ballots.lexicon import bits_of
 from service.ballots.mention import Mention
@@ -30,6 +30,8 @@ _EQUALLY_REACH = 4
 _SPEAKER = 3
 #: "... but 14 is my vote".
 _VOTES_REACH = 4
+#: One of two pages named is chosen when it is named once more.
+_TWO = 2
 _CORRECTED = frozenset({stands.UNSURE, stands.BARE, stands.ALONE})
 
 
@@ -46,7 +48,7 @@ def correct(scene: Scene, mentions: list[Mention]) -> None:
         _correct(scene, mentions)
     if present & _CONCLUDING:
         _conclude(scene, mentions)
-    if present & _PREFERRED:
+    if present & _PREFERRED or len(mentions) > _TWO:
         _prefer(scene, mentions)
     if present & _WINNING:
         _let_win(scene, mentions)
@@ -168,16 +170,23 @@ def _prefer(scene: Scene, mentions: list[Mention]) -> None:
     """As in "33 or 44, but 44 is the one I really want": one of those named is chosen after all."""
     for at, last in enumerate(mentions):
         named = [one for one in mentions[:at] if one.standing >= stands.ASKED]
-        again = any(one.value == last.value for one in named) and last.standing >= stands.ASKED
-        if not again:
+        values = {one.value for one in named}
+        if last.value not in values or len(values) < _TWO or last.standing < stands.ASKED:
             continue
         preferred = scene.begins("preferred_after", last.after) > 0
         against = preferred and scene.has("turning", named[-1].after, last.first)
-        if against or scene.begins("settled_after", last.after):
+        settled = scene.begins("settled_after", last.after) > 0
+        if against or settled or (last is mentions[-1] and _is_gone_with(named, last)):
             for one in named:
                 if one.value != last.value:
                     one.standing, one.rule = stands.STRUCK, "weighed, then another was chosen"
             last.standing, last.rule = stands.CUED, "preferred to the others"
+
+
+def _is_gone_with(named: list[Mention], last: Mention) -> bool:
+    """As in "I was looking at 12, 25 and 38, and I'm going with 38": chosen where none was before."""
+    chosen = last.standing == stands.CUED and last.rule == CHOSEN_BEFORE and not last.reported
+    return chosen and all(one.standing < stands.CUED for one in named if one.value != last.value)
 
 
 def _level(scene: Scene, mentions: list[Mention]) -> bool:

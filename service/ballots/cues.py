@@ -17,6 +17,7 @@ from service.ballots.surroundings import (
 
 NUMBER_OF_ELSE, NUMBER_SAID = "may be the number of something else", "a number word before it"
 CHOSEN_AFTER = "words of choice after it"
+CHOSEN_BEFORE = "words of choice before it"
 DONE = "a page that is done, perhaps of the writer's own piece"
 OWN_PIECE = "a page of the writer's own piece"
 SAID_BY = "foretold or reported, perhaps not chosen"
@@ -69,7 +70,7 @@ def _sure_of(case: Case) -> Verdict:
     if case.before.page or case.after.clear:
         if _is_a_time(case):
             return stands.UNSURE, "may be a time of day"
-        return stands.CUED, "words of choice before it"
+        return stands.CUED, CHOSEN_BEFORE
     if case.is_small_word and not case.cued:
         return stands.OTHER, "counts what follows"
     if counts_what_follows(case.scene, case.after):

@@ -6,7 +6,7 @@ import math
 from collections.abc import Callable
 
 from service.ballots import stands
-from service.ballots.asked import is_asked_of, opening_of
+from service.ballots.asked import ASKED_ABOUT, is_asked_of, opening_of
 from service.ballots.case import SMALL_TALK, THE_WORD, Case, Verdict
 from service.ballots.counted import COUNTS_ELSE, COUNTS_FOLLOWING
 from service.ballots.relations import told_from
@@ -167,7 +167,7 @@ def belongs(case: Case) -> Verdict:
     if case.before.group in {"other_before", "labels"}:
         start, _ = case.scene.sentence(case.mention.first)
         if start == case.before.phrase and case.scene.begins("asking", start) and case.value > 3:
-            return stands.UNSURE, "asked about, not chosen"
+            return stands.UNSURE, ASKED_ABOUT
         return stands.OTHER, BELONGS
     return None
 
@@ -202,11 +202,17 @@ def somebody_elses(case: Case) -> Verdict:
     group = case.before.group
     if group not in {"reported_before", "family_before"}:
         return None
-    if group == "family_before" and not case.cued:
+    if group == "family_before" and not case.cued and not _says_or_chooses(case):
         return stands.OTHER, SOMEBODYS_AGE
     case.mention.reported = True
     case.mention.family = group == "family_before"
     return stands.ASKED, "somebody else's"
+
+
+def _says_or_chooses(case: Case) -> bool:
+    """As in "ze wil 44": what she wants, not how old she is."""
+    lexicon, tokens, at = case.scene.lexicon, case.scene.tokens, case.mention.first - 1
+    return any(lexicon.group(group).before(tokens, at) for group in ("choice_before", "saying"))
 
 
 def in_brackets(case: Case) -> Verdict:
@@ -258,7 +264,7 @@ def weak_after(case: Case) -> Verdict:
     if case.after.group != "weak_after" or _is_all_of_several(case):
         return None
     if case.before.clear and not case.is_small_word and is_asked_of(case.scene, case.mention):
-        return stands.ASKED, "asked about, not chosen"
+        return stands.ASKED, ASKED_ABOUT
     word = word_at(case.scene, case.mention.after)
     may_be = word in {"page", "vote", "part", "point", "to", "over"}
     if case.before.clear and may_be and not case.is_small_word:

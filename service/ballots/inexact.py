@@ -75,7 +75,8 @@ def grumbled_at(case: Case) -> Verdict:
     scene, mention = case.scene, case.mention
     again = scene.begins("again", mention.after)
     wished = scene.begins("choice_after", mention.after + again) > 0
-    mocked = again and not wished and scene.has("mocking", 0, len(scene.tokens))
+    mocking = scene.has("mocking", 0, len(scene.tokens))
+    mocked = mocking and ((again and not wished) or scene.begins("scoffing", 0) > 0)
     tired = scene.lexicon.group("grumbling")
     if not mocked and not tired.before(scene.tokens, before_cues(scene, mention.first)):
         return None

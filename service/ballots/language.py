@@ -133,6 +133,8 @@ class Language:
     family_before: tuple[Phrase, ...] = ()
     #: n is named without being chosen: agreed with, supposed ("agree with", "if you did").
     named_before: tuple[Phrase, ...] = ()
+    #: the choice is left to somebody whose word then counts: "i let my daughter pick".
+    letting_choose: tuple[Phrase, ...] = ()
     #: right behind what somebody else chose, it is the writer's choice as well: "and so do i".
     chosen_too: tuple[Phrase, ...] = ()
     reported_after: tuple[Phrase, ...] = ()
@@ -190,6 +192,7 @@ class Language:
     popular_after: tuple[Phrase, ...] = ()
     #: said of what others choose again and again: "17 again. Shocking".
     mocking: tuple[Phrase, ...] = ()
+    scoffing: tuple[Phrase, ...] = ()
     #: between a count and what it should have been: "37 stitches where there should be 36".
     expected: tuple[Phrase, ...] = ()
     #: everybody, who may be told with a number: "everybody and their 3 aunts picks page 7".

@@ -18,6 +18,8 @@ TALKED_ABOUT = "a place, perhaps only talked about"
 _TALK = 12
 _TELLING = bits_of("above", "below", "later", "earlier", "relative_before")
 _UP_TO = bits_of("up_to")
+#: What else such a clause may say: "down somewhere".
+_LITTLE = 2
 #: In one of so few words a place is hardly in passing.
 _BRIEF = 5
 
@@ -33,8 +35,15 @@ def judge_place(scene: Scene, mention: Mention, *, named: bool) -> Mention:
     )
     if mention.value is None and mention.standing > stands.PLACED:
         meant = mention.standing > stands.UNSURE or scene.word_count() <= _BRIEF
+        meant = meant or (before.group == "" and _says_little_else(scene, mention))
         mention.standing = stands.PLACED if meant else stands.OTHER
     return mention
+
+
+def _says_little_else(scene: Scene, mention: Mention) -> bool:
+    """As in "third row down somewhere, I've had some wine": a clause of its own, or nearly."""
+    start, end = scene.clause(mention.first, mention.after)
+    return mention.first == start == 0 and end - mention.after <= _LITTLE
 
 
 def _set_apart(
@@ -74,7 +83,9 @@ def _judged(scene: Scene, mention: Mention, before: Beside, after: Beside) -> tu
     if _is_chosen(scene, mention, before, after):
         return stands.CUED, "a place on the chart, chosen"
     if before.group in {"other_before", "weak_before"} and not is_alone(scene, mention):
-        talk = scene.word_count() > _TALK
+        start, _ = scene.sentence(mention.first)
+        paged = scene.has("page", start, mention.first)  # "the page right in the corner top right"
+        talk = scene.word_count() > _TALK and not paged
         return stands.OTHER if talk else stands.UNSURE, TALKED_ABOUT
     if is_alone(scene, mention) or (named and (before.clear or before.group == "")):
         return stands.CUED if named else stands.ALONE, "a place on the chart"

@@ -33,7 +33,7 @@ def read_pointing(scene: Scene, mentions: list[Mention]) -> Reading | None:
         or _pointing(scene, mentions)
         or _own_fact(scene)
         or _as_named(scene)
-        or _described(scene)
+        or read_described(scene)
     )
 
 
@@ -146,7 +146,7 @@ def _as_named(scene: Scene) -> Reading | None:
     return look_at(scene, 0, name + 1, (), "points at something instead of a page")
 
 
-def _described(scene: Scene) -> Reading | None:
+def read_described(scene: Scene) -> Reading | None:
     """As in "The one with the owl please": a page told by what is on it."""
     at = scene.find("described")
     if at < 0:

@@ -43,6 +43,10 @@ def judge_shape(scene: Scene, mention: Mention) -> None:
         judge_one(scene, mention, cued=cued or before.number)
 
 
+#: Beyond the chart's pages such small numbers may still be multiplied: "9 x 9".
+_TEN = 10
+
+
 def _other(mention: Mention, rule: str) -> None:
     mention.standing, mention.rule, mention.maybe = stands.OTHER, rule, ()
 
@@ -106,8 +110,9 @@ def _size(scene: Scene, mention: Mention, *, cued: bool) -> None:
     chart = scene.question.chart
     product = wide * high
     spoken = cued or scene.word_count() <= 3 or mention.first == 0
-    if spoken and product <= chart.page_count and {wide, high} != {chart.columns, chart.rows}:
-        _placed(mention, "a sum, not a page", product)
+    reckoned = product <= chart.page_count or max(wide, high) < _TEN
+    if spoken and reckoned and {wide, high} != {chart.columns, chart.rows}:
+        _placed(mention, "a sum, not a page", *scene.on_chart((product,)))
     else:
         _other(mention, "a size")
 

@@ -39,7 +39,10 @@ def join_sums(scene: Scene, mentions: list[Mention]) -> None:
 
 def _is_said_as_a_sum(scene: Scene, left: Mention, right: Mention) -> bool:
     words = scene.word_count() - (right.after - left.first)
-    own_clause = scene.clause(left.first, right.after) == (left.first, right.after)
+    start, end = scene.clause(left.first, right.after)
+    behind = end - right.after
+    wished = behind > 0 and scene.begins("choice_after", right.after) == behind
+    own_clause = start == left.first and (not behind or wished)
     return words <= _FEW or own_clause or left.standing == stands.CUED
 
 

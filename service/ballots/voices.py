@@ -5,6 +5,7 @@ from __future__ import annotations
 from service.ballots import stands
 from service.ballots.asked import (
     ANSWERED,
+    ASKED_ABOUT,
     ASKING,
     LATER,
     hangs_on_an_answer,
@@ -28,7 +29,7 @@ _CROWDS = bits_of("crowds", "others_choose")
 #: "everybody and their 3 aunts".
 _CROWD_REACH = 4
 _WISHES = bits_of("wishing")
-_TOO = bits_of("chosen_too")
+_TOO = bits_of("chosen_too", "letting_choose")
 VOICES = ANSWERED | LATER | ASKING | _REPORTING | _CROWDS | _AGES | CONDITIONS | _WISHES
 #: So many words may stand between a wish and the page that is wished for.
 _WISH_REACH = 10
@@ -40,7 +41,7 @@ def read_voices(scene: Scene, mentions: list[Mention]) -> None:
         if mention.standing < stands.ASKED:
             continue
         start, end = scene.sentence(mention.first)
-        if scene.present & _TOO and scene.begins("chosen_too", mention.after):
+        if scene.present & _TOO and _is_chosen_too(scene, mentions, mention):
             mention.reported = mention.family = False
             mention.standing, mention.rule = stands.CUED, "chosen as somebody else did"
         elif scene.quoted and _is_quoted_for_another(scene, mention):
@@ -48,7 +49,7 @@ def read_voices(scene: Scene, mentions: list[Mention]) -> None:
         elif mention.standing == stands.ASKED:
             read_condition(scene, mention, end)
         elif scene.present & LATER and is_asked_later(scene, mentions, at):
-            lower(mention, stands.ASKED, "asked about, not chosen")
+            lower(mention, stands.ASKED, ASKED_ABOUT)
         elif scene.present & ANSWERED and hangs_on_an_answer(scene, mentions, at):
             mention.conditional = mention.depends = True
             lower(mention, stands.ASKED, "only if something else holds")
@@ -56,13 +57,22 @@ def read_voices(scene: Scene, mentions: list[Mention]) -> None:
             _read_told(scene, mentions, at, start, end)
 
 
+def _is_chosen_too(scene: Scene, mentions: list[Mention], mention: Mention) -> bool:
+    """As in "the parrot votes 14 and so do I", "I let my daughter pick and she says 12"."""
+    if scene.begins("chosen_too", mention.after):
+        return True
+    only = {one.value for one in mentions if one.standing >= stands.ASKED} == {mention.value}
+    unsure = mention.standing > stands.ASKED or mention.family
+    return only and unsure and scene.has("letting_choose", 0, mention.first)
+
+
 def doubt_the_told(scene: Scene, mentions: list[Mention]) -> None:
-    """As in "42?? Everybody says 42": asked about a page that others are said to choose."""
-    told = {one.value for one in mentions if one.reported}
+    """As in "42?? Everybody says 42", "14?? why 14??": asked about, or others are said to choose it."""
+    told = {one.value for one in mentions if one.reported or one.rule == ASKED_ABOUT}
     for one in mentions if told else ():
         bare = stands.BARE <= one.standing <= stands.ALONE
         if bare and one.value in told and scene.is_question(one.first):
-            lower(one, stands.ASKED, "asked about, not chosen")
+            lower(one, stands.ASKED, ASKED_ABOUT)
 
 
 def _read_told(scene: Scene, mentions: list[Mention], at: int, start: int, end: int) -> None:

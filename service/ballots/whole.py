@@ -11,7 +11,7 @@ from service.ballots.languages import LANGUAGES
 from service.ballots.lexicon import bits_of
 from service.ballots.mention import Mention
 from service.ballots.mentions import find_mentions
-from service.ballots.pointing import POINTING, look_at, read_pointing
+from service.ballots.pointing import POINTING, look_at, read_described, read_pointing
 from service.ballots.reading import Reading
 from service.ballots.scanning import DIGITS, WORD, scan
 from service.ballots.scene import Scene, signs_of
@@ -63,6 +63,8 @@ def _read_telling(scene: Scene, mentions: list[Mention], live: list[Mention]) ->
         )
         named = [] if talk else [one for one in live if _is_named(scene, one)]
         if not alone and not named:
+            if not live and (described := read_described(scene)):
+                return described  # "a sky page please, I don't mind which"
             return none_of(scene, live, "no-page", "says that it chooses none")
         for one in alone + named:
             one.standing, one.rule = stands.ASKED, "beside words that choose none"

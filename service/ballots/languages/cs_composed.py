@@ -32,7 +32,12 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "everyday": phrases(
         "souhlasím | prostřední | polovina | krát | vyhráli | jsme | napiš | zapiš | zapište | vyměň | měním | místo | radši | mou | můj | ušla | vyhráli | vyšíváš | kanavě | můžeš | ruším"
     ),
-    "choice_before": phrases("""
+    "choice_before": each_of(
+        "bych | by jsem",
+        "dala | dal | vzala | vzal | brala | bral | volila | volil | zvolila | zvolil | chtěla | chtěl | vybrala | vybral | zkusila",
+        "třeba | radši |",
+    )
+    + phrases("""
         šla do | šel do | jdu do | jdeme do | jde se do | bych šla do | bych šel do | dávám |
         dám | dala bych | dal bych | beru | bereme | brala bych | bral bych | vezmu |
         vzala bych | za mě
@@ -88,7 +93,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "reported_after": each_of("je | byla", _ALREADY + " |", _GONE) + each_of(_ALREADY, _GONE),
     "asked_later": each_of("je | není | nebo je", _ALREADY + " |", _GONE)
     + each_of(_ALREADY, _GONE),
-    "reported_before": phrases("řekli mi | doporučili mi | chtěla jsem nejdřív")
+    "reported_before": each_of(
+        "ona | on | oni | manžel | manželka | dcera | syn | máma | vnučka | muž",
+        "chce | volí | vybírá | říká | hlasuje pro",
+    )
+    + phrases("řekli mi | doporučili mi | chtěla jsem nejdřív")
     + each_of("paní | kamarádka | osoba | ta", "co | která", "řekla | říká | vybrala")
     + each_of("souhlasím", "s |", "tou | stranou |"),
     "pointing": each_of(

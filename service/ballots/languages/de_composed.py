@@ -34,7 +34,7 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         """
     ),
     "page": phrases(
-        "wunschseite | lieblingsseite | glücksseite | favoritenseite | traumseite | startseite ist | "
+        "siite | siita | siit | seitn | seitä | siitä | wunschseite | lieblingsseite | glücksseite | favoritenseite | traumseite | startseite ist | "
         "seitennr | seitennr. | wunschseite nr | wunschseite nummer"
     ),
     "number": phrases("wunschzahl | wunschnummer | seitenwunsch | stickseite nummer"),
@@ -99,6 +99,12 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "second_choice": phrases(
         "zweitens | als zweites | ersatz | ersatzweise | als ersatz | ersatzseite | alternative"
     ),
+    "letting_choose": each_of(
+        "habe | hab | haben | hat",
+        "* * | * * *",
+        "aussuchen lassen | wählen lassen | entscheiden lassen | ziehen lassen | tippen lassen",
+    )
+    + each_of("durfte | darf | durften", "aussuchen | wählen | entscheiden | ziehen | tippen"),
     "choice_after": each_of(
         "würde | würd | wäre | wär",
         "mich | mir | uns | was | doch | echt | total | ja |",
@@ -109,7 +115,7 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + phrases(
         """
         ein | auf | eintragen | aufschreiben | notieren | zum mitnehmen | zum mitnehmen bitte |
-        machst | machen könntest | nehmen könntest | stickst | drannimmst | dran nimmst | verguckt |
+        neh | näh | neme | nämä | nämme | nähme | machst | machen könntest | nehmen könntest | stickst | drannimmst | dran nimmst | verguckt |
         verliebt | wär mein ding | ist mein ding | ausgesucht
         """
     ),

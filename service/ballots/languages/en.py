@@ -34,7 +34,7 @@ _PLAIN = Language(
         "ever | us | you | get | have | make | sharing | showing | hear | say | much | stitch | sew | a"
     ),
     page=phrases(
-        "page | p | pp | pages | pg | pge | pag | pgs | page number | page no | page num | page nr"
+        "page | p | pp | pages | pg | pge | pgae | paeg | apge | pafe | pagw | pag | pgs | page number | page no | page num | page nr"
     ),
     number=phrases("numbered | number | num | nr | no. | numero | nbr | numbr | nummer"),
     fillers=phrases(

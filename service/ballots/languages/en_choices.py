@@ -98,6 +98,7 @@ never voted for | didn't vote for | never picked | never chose | never asked for
 """
 
 CORRECTION = """
+och naw | och no | och na | naw wait | ach no | ach naw | naw , | oh naw |
 real vote | actual vote | serious vote | real answer | actual answer | seriously though | but seriously | no seriously | jokes aside | joking aside | jokes apart | joking apart | for real though |
 no , too | no too | nah , too | nah too | no , that's too | no that's too | nope too | nope , too |
 no wait | wait no | oh wait | hang on | hold on | i meant | i mean | meant | scratch that |

@@ -30,9 +30,10 @@ LIKED_IS = each_of(
     "is | would be | has to be | was",
 )
 LIKE_TO_SEE = each_of(
-    "i'd | id | i would | we'd | we would | would | i'd really | i would really | would really | "
+    "i'd | id | i would | we'd | we would | would | wud | wld | i wud | i'd really | i would really | would really | "
     "i'd rather | i would rather | would rather | rather",
-    "like | love | prefer | choose | pick | have | see | go for | go with | like to see | love to see | "
+    "like | love | luv | prefer | choose | pick | have | see | go for | go with | like to see | love to see | "
+    "luv to see | luv 2 see | luv 2 c | love 2 c | like 2 c | love 2 see | like 2 see | "
     "like to go with | love to have | like to have | like you to do | love you to do | "
     "like to vote for | like to pick | like to choose | say",
 )

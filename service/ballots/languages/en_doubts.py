@@ -15,6 +15,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "others_choose": phrases(
         "wants | picks | chooses | want | fancies | prefers | votes for | goes for"
     ),
+    "reported_after": each_of(
+        "might have | might've | could have | could've | would have | would've | mighta | coulda | woulda",
+        "been | looked",
+        "nice | lovely | fun | good | great | interesting | my choice | my pick | my vote | tempting | the one |",
+    ),
     "reported_before": phrases(
         "internet | whole street | whole office | whole class | half the street"
     ),
@@ -66,6 +71,18 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
             for end in ("ish", "something", "somethings", "odd")
         )
     ),
+    "described": each_of(
+        "a | an | one of the | any | some",
+        "* | * *",
+        "page please | page pls | page plz | page next please | pages please",
+    ),
+    "letting_choose": each_of(
+        "let | letting | i had | we had | got",
+        "my | the | our",
+        "* | * *",
+        "pick | choose | decide | pick one | choose one | to pick | to choose | to decide | to pick one | pick this time | "
+        "choose this time | pick a number | choose a number | choose a page | pick a page",
+    ),
     "chosen_too": each_of(
         "and | so | and so |",
         "so do i | so did i | so would i | so will i | so do we | as do i | as do we | i do too | i vote the same | "
@@ -74,12 +91,15 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "settled_after": phrases(
         "it is | it is then | it is so | it shall be | it will be | it'll be | it must be | it has to be"
     ),
+    "scoffing": phrases(
+        "oh yeah | oh yes | oh sure | oh right | yeah right | yeah sure | oh great | oh of course | oh fab | oh wonderful"
+    ),
     "mocking": phrases(
         """
         oh great | oh look | oh joy | oh goody | yawn | groan | sigh | ugh | shocking | shocker |
         what a shock | shock horror | what a surprise | surprise surprise | what are the odds | how original |
         how surprising | how unexpected | colour me surprised | color me surprised | big surprise | no surprise |
-        nobody saw that coming | no one saw that coming | didn't see that coming | here we go | 🙄 | 😴 | 🥱
+        nobody saw that coming | no one saw that coming | didn't see that coming | here we go | nobody's ever | no one's ever | nobody has ever | never been done before | 🙄 | 😴 | 🥱
         """
     ),
     "own_numbers": each_of(
@@ -110,7 +130,15 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     ),
     "roughly_after": phrases("somewhere"),
     "counting_pages": phrases("in this one | in this | in here | on this one | on this chart"),
+    "choice_after": each_of(
+        "get | getting | have | having | come to",
+        "some love | some attention | done | stitched | its turn | its moment | a turn | a go | finished | filled in | life",
+    ),
     "choice_before": each_of(
+        "come | came | coming | been brought",
+        "round to | around to",
+    )
+    + each_of(
         "we'd | we would | i'd | i would | we'd all | we'd both | we both | we all",
         "both | all | really | most |",
         "like | love | choose | pick",
@@ -122,7 +150,17 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "look | sound | idea | thought | ring | shape | feel | vibe",
         "of",
     ),
+    "ages": each_of(
+        "birthday | bday | b day | b-day | anniversary | wedding | due date | birth date",
+        "is | is on | was | falls on | 's",
+    ),
     "other_before": each_of(
+        "bus | train | tram | ferry | route | line",
+        "i | we",
+        "take | get | catch | ride | need",
+        "is | is the | is number | is no",
+    )
+    + each_of(
         "a | an | another | in a",
         "day | hour | minute | min | second | sec | week | month | year | moment",
         "or",
@@ -145,6 +183,12 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "give me | gimme | give us | gi'us", "five | 5 | a five | a high five"
     ),
     "affirming": each_of(
+        "but | still | anyway",
+        "that's | thats | that is | it's | it is | it's still | that's still",
+        "my | our",
+        "vote | pick | page | choice | number | answer",
+    )
+    + each_of(
         "that's | thats | that is | that'd be | it's",
         "the | my",
         "page | one | number | pick | vote | choice",

@@ -102,9 +102,12 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "neutral_after": each_of("por | a | con | en", "la | el |", "#")
     + phrases("digo # | digo la # | digo el #"),
     "not_before": each_of("y no | que no | pero no | mejor que | antes que", _THE),
-    "reported_before": phrases(
-        "me dijeron | me han dicho | me dijo | me recomendaron | me aconsejaron | oí que"
+    "reported_before": each_of(
+        "ella | él | ellos | ellas",
+        "quiere | quieren | pide | prefiere | elige | dice | dicen",
+        "la | el | ver la |",
     )
+    + phrases("me dijeron | me han dicho | me dijo | me recomendaron | me aconsejaron | oí que")
     + each_of(
         "está | esta | sigue | queda",
         "libre la | cogida la | ocupada la | tomada la | hecha la | "

@@ -138,5 +138,13 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "asked_plainly": phrases(
         "seguro que ya | seguramente ya | supongo que ya | ya estará | seguro ya la"
     ),
-    "not_after": phrases("no"),
+    "not_after": phrases(
+        "no | no la veo | no que | no q | no porque | no pq | no xq | no ya que | nunca | ni de broma"
+    ),
+    "letting_choose": each_of(
+        "dejé | he dejado | deje | dejamos",
+        "elegir | escoger | que eligiera | que escogiera",
+        "a mi | a la | al | a mis |",
+        "* |",
+    ),
 }

@@ -143,5 +143,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + phrases(
         "mais je ne sais pas | mais je sais pas | mais je sais pas trop | mais pas sûre | mais bon je sais pas | j'hésite | j'hésite encore | je ne sais pas encore | pas sûre | pas encore décidée | je n'arrive pas à choisir | n'arrive pas à me décider"
     ),
-    "neutral_after": phrases("pile | pile poil | tout rond | tout pile"),
+    "letting_choose": each_of(
+        "laissé | laisse | fait",
+        "choisir | décider | tirer",
+        "ma | mon | le | la | mes | à ma | à mon |",
+        "* |",
+    ),
+    "neutral_after": phrases("pis | pis bonne | pile | pile poil | tout rond | tout pile"),
 }

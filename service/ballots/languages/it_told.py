@@ -13,6 +13,9 @@ anniversario | numero di casa
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "letting_choose": each_of(
+        "lasciato | fatto", "scegliere | decidere", "a mia | a mio | al | alla | mia |", "* |"
+    ),
     "voting": phrases("voto | il mio voto | scelgo | votare | la mia scelta"),
     "rated": phrases("do un | è un | merita un"),
     "finished": phrases("finita | fatta | completata"),

@@ -23,6 +23,9 @@ gekozen heeft | heeft gezegd | voorstelt | voorstelde
 _RANKS = "eerste | tweede | derde | 1e | 2e | 3e"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "letting_choose": each_of(
+        "liet | laat | heb | mocht", "* * | * * * | * |", "kiezen | beslissen"
+    ),
     "everyday": phrases(
         """
         wilde | hetzelfde | dezelfde | ruil | vervang | verander | zet | schrijf | noteer | kom | blij | derde |

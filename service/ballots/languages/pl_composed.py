@@ -28,7 +28,7 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + phrases("jeśli tak | jeśli tak to | w takim razie | jeśli nie | jeśli nie to"),
     "today": phrases("dziś | dzisiaj"),
     "everyday": phrases(
-        "zł | zapłaciłam | wzór | dole | górze | lewej | prawej | połowa | wygraliśmy | czterdziesta | zapisz | dopisz | zamień | zmieniam | byłaby | haftuję | haftujesz | kanwie | przeszłam | najpierw | możesz | stawiam"
+        "zł | dopiero | zaczynam | przygodę | krzyżykami | krzyżykowy | haftować | zapłaciłam | wzór | dole | górze | lewej | prawej | połowa | wygraliśmy | czterdziesta | zapisz | dopisz | zamień | zmieniam | byłaby | haftuję | haftujesz | kanwie | przeszłam | najpierw | możesz | stawiam"
     ),
     "choice_before": phrases("ale ja | a ja | ja zaś | ja natomiast | sama")
     + each_of(
@@ -86,7 +86,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of(_ALREADY, _GONE),
     "asked_later": each_of("jest | czy jest | albo | a może", _ALREADY + " |", _GONE)
     + each_of(_ALREADY, _GONE),
-    "reported_before": phrases("powiedzieli mi | powiedziano mi | polecono mi | chciałam najpierw")
+    "reported_before": each_of(
+        "ona | on | oni | mąż | żona | córka | syn | mama | wnuczka",
+        "chce | woli | wybiera | mówi | głosuje na",
+    )
+    + phrases("powiedzieli mi | powiedziano mi | polecono mi | chciałam najpierw")
     + each_of("pani | koleżanka | osoba | ta", "co | która", "powiedziała | mówi | wybrała")
     + each_of("zgadzam się | zgoda | popieram", "z | na |", "tą | stroną |"),
     "suggesting": phrases(

@@ -91,7 +91,12 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "e não | mas não | em vez | ao invés | em lugar | no lugar", _THE + "| de"
     )
     + each_of("não | nunca", "a | o"),
-    "reported_before": phrases("disseram - me a | disseram - me | me disse a")
+    "reported_before": each_of(
+        "ela | ele | elas | eles",
+        "quer | querem | pede | prefere | escolhe | diz | dizem",
+        "a | o | ver a |",
+    )
+    + phrases("disseram - me a | disseram - me | me disse a")
     + phrases(
         "disseram-me | me disseram | disse-me | me disse | me falaram | aconselharam-me | ouvi dizer"
     )

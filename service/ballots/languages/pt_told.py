@@ -77,7 +77,9 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "vamos | bora | passamos | pula | pulamos | passa",
         "pra | para | para a | pra a | à | com a | de",
     )
-    + phrases("vai | vai a | vai na | força | bora | bora a | anda | dá-lhe"),
+    + phrases(
+        "bota a | bota aí a | põe a | poe a | manda a | manda | mete a | vai | vai a | vai na | força | bora | bora a | anda | dá-lhe"
+    ),
     "earlier": phrases("logo antes da"),
     "above": phrases(
         "a de cima da | de cima da | em cima da | a que fica em cima da | logo acima da | acima da"
@@ -129,7 +131,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "o que eu | o que | tudo que eu",
         "disse | falei | escrevi",
     ),
-    "not_after": phrases("não"),
+    "not_after": phrases("não | não que | não q | não porque | não pq | não né"),
+    "letting_choose": each_of("deixei | deixamos", "* * | * * * |", "escolher | decidir"),
     "because": phrases("porque | pq | já que | pois"),
     "abstaining": phrases("decide tu | decide você | você decide | desempata")
     + phrases(

@@ -83,9 +83,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("är | var | blev", _ALREADY + " |", _GONE)
     + each_of(_ALREADY, _GONE),
     "asked_later": each_of("är den | är det | eller är den | är", _ALREADY + " |", _GONE),
-    "reported_before": phrases(
-        "de sa till mig | någon sa till mig | ville ha | ville ta | blev rekommenderad"
+    "reported_before": each_of(
+        "hon | han | de | mannen | dottern | sonen | mamma | pappa",
+        "vill ha | vill se | vill | säger | väljer | röstar på | gillar",
     )
+    + phrases("de sa till mig | någon sa till mig | ville ha | ville ta | blev rekommenderad")
     + each_of(
         "damen | tjejen | personen | den | hon | någon | de", "som", "sa | säger | sade | valde"
     )

@@ -72,7 +72,7 @@ _PLAIN = Language(
     ),
     choice_after=phrases(
         """
-        beğendim | çok beğendim | güzel olur | lütfen | lutfen | olsun | olsun lütfen | diyorum | derim |
+        beğendim | diyecektim | dicektim | diycektim | çok beğendim | güzel olur | lütfen | lutfen | olsun | olsun lütfen | diyorum | derim |
         diyelim | seçiyorum | seçerim | seçtim | seçelim | istiyorum | isterim | olabilir | olur mu |
         olsa | olsa güzel olur | için oy | oyum | benim oyum | benim için | bence | benden | bizden |
         numara | numara lütfen | nolu | no'lu | numaralı | ile başla | ile başlayalım | ile başlayın |
@@ -148,7 +148,7 @@ _PLAIN = Language(
         """
         yok yok | yok pardon | pardon | yanlış | yanlış yazdım | düzeltiyorum | düzeltme |
         fikrimi değiştirdim | değiştiriyorum | değiştirdim | dur | durun | bir dakika |
-        hayır hayır | şaka | şaka yaptım | demek istedim | diyecektim | olacaktı | edit |
+        hayır hayır | şaka | şaka yaptım | demek istedim | diyecektim | dicektim | diycektim | diyecektm | olacaktı | edit |
         aslında yok
         """
     ),
