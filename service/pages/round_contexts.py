@@ -46,8 +46,8 @@ DONE = {
     "kept": "The comments are kept.",
 }
 
-#: So many batches are listed, newest first.
-_BATCHES_SHOWN = 50
+#: So many batches are listed, newest first, and so many of them at once: the others are unfolded.
+_BATCHES_SHOWN, _BATCHES_OPEN = 50, 6
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,6 +59,15 @@ class BatchLine:
     to: str
     words: str
     handed_in: str
+
+
+@dataclass(frozen=True, slots=True)
+class BatchList:
+    """The round's batches, newest first: what is shown at once, unfolded, and left out."""
+
+    newest: tuple[BatchLine, ...]
+    before: tuple[BatchLine, ...]
+    left_out: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,8 +102,7 @@ class RoundPage(Context):
     why_votable: str
     picture: Markup
     in_words: str
-    batches: tuple[BatchLine, ...]
-    batches_left_out: str
+    batches: BatchList
     outcome: Outcome
     sources: tuple[SourceShown, ...]
     in_hand: str
@@ -135,7 +143,6 @@ def round_page(
         picture=drawn(shown),
         in_words=map_in_words(shown),
         batches=_batches(session, game, row, at),
-        batches_left_out=_left_out(newest_number(session, row) - _BATCHES_SHOWN),
         outcome=outcome,
         sources=sources_shown(session, game, row),
         in_hand=", ".join(map(str, page_states(session, game).in_hand)),
@@ -167,8 +174,8 @@ def _rules(row: RoundRow) -> tuple[tuple[str, str], ...]:
     )
 
 
-def _batches(session: Session, game: GameRow, row: RoundRow, at: str) -> tuple[BatchLine, ...]:
-    return tuple(
+def _batches(session: Session, game: GameRow, row: RoundRow, at: str) -> BatchList:
+    lines = tuple(
         BatchLine(
             number=batch.number,
             name=batch.name,
@@ -180,6 +187,8 @@ def _batches(session: Session, game: GameRow, row: RoundRow, at: str) -> tuple[B
         )
         for batch in some_batches(session, row, _BATCHES_SHOWN, newest_first=True)
     )
+    left_out = _left_out(newest_number(session, row) - _BATCHES_SHOWN)
+    return BatchList(lines[:_BATCHES_OPEN], lines[_BATCHES_OPEN:], left_out)
 
 
 def _left_out(many: int) -> str:

@@ -143,8 +143,12 @@ def test_of_very_many_batches_the_newest_are_listed(opened: Service, browser: Br
     for number in range(1, 53):
         export = f"id,author,posted,text\nc{number},V {number},2026-03-01T19:00:00Z,page 5\n"
         done(opened.host.hand_in(f"{ROUND}/batches", export), 201)
-    words = words_in(browser.get(AT))
+    page = browser.get(AT)
+    words = words_in(page)
     assert "Batch 52" in words
+    shown_at_once, unfolded = page.text.split("<details>")[-2:]
+    assert ("Batch 47," in shown_at_once, "Batch 46," in shown_at_once) == (True, False)
+    assert "Batch 46," in unfolded
     assert "Batch 3" in words
     assert "Batch 2," not in words
     assert "And 2 earlier batches, which the API lists." in words
