@@ -161,7 +161,10 @@ def read_after(scene: Scene, after: int) -> Beside:
     if token.kind in {WORD, "mixed"}:
         _take_word_after(scene, side)
     elif token.kind == SOFT and token.text in {",", "-", "("} and side.at + 1 < len(tokens):
-        group, _ = lexicon.after(tokens, side.at + 1)
+        group, step = lexicon.after(tokens, side.at + 1)
+        beyond = side.at + 1 + step
+        if group == "not_after" and scene.kinds[beyond : beyond + 1] == [DIGITS]:
+            return side  # "12，不要13": said of the next
         if group in {"choice_after", "not_after", "roughly_after"}:
             side.group = group
             side.crossed = True

@@ -43,7 +43,8 @@ def read_condition(scene: Scene, mention: Mention, end: int) -> None:
 
 def _is_polite(scene: Scene, at: int) -> bool:
     """As in "11 please if there's room": a longer phrase asks, and sets no condition."""
-    return scene.begins("suggesting", at) > scene.begins("condition", at)
+    conceded = at > 0 and scene.begins("neutral_after", at - 1) > 1  # "anche se", "auch wenn"
+    return conceded or scene.begins("suggesting", at) > scene.begins("condition", at)
 
 
 def _is_behind_an_if(scene: Scene, mention: Mention) -> bool:

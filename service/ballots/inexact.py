@@ -76,7 +76,8 @@ def grumbled_at(case: Case) -> Verdict:
     again = scene.begins("again", mention.after)
     wished = scene.begins("choice_after", mention.after + again) > 0
     mocking = scene.has("mocking", 0, len(scene.tokens))
-    mocked = mocking and ((again and not wished) or scene.begins("scoffing", 0) > 0)
+    scoffed = scene.begins("scoffing", 0) > 0 and mention.first < scene.sentence(0)[1]
+    mocked = mocking and ((again and not wished) or scoffed)
     tired = scene.lexicon.group("grumbling")
     if not mocked and not tired.before(scene.tokens, before_cues(scene, mention.first)):
         return None

@@ -5,6 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from service.ballots import stands
+from service.ballots.asked import ASKED_ABOUT
 from service.ballots.case import SMALL_TALK, THE_WORD
 from service.ballots.counted import COUNTS_ELSE, COUNTS_FOLLOWING, MEASURED
 from service.ballots.elsewhere import BELONGS, SAYING, SOMEBODYS_AGE
@@ -175,7 +176,11 @@ def link_lists(scene: Scene, mentions: list[Mention]) -> None:
     for left, right, how in pairs:
         if left.standing == stands.OTHER and left.rule in _JUST_WORDS:
             continue
-        if left.standing == stands.OTHER and right.standing <= stands.BARE:
+        if (
+            left.standing == stands.OTHER
+            and right.standing <= stands.BARE
+            and right.rule != ASKED_ABOUT
+        ):
             unknown = how == "," and right.standing == stands.UNSURE
             if how != "," or unknown:
                 _share_other(right, left)

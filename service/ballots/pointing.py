@@ -75,7 +75,10 @@ def _points(scene: Scene, at: int, step: int, mentions: list[Mention]) -> bool:
         return False  # "the 5th of May is my birthday"
     likened = any(token.text in _LIKE for token in tokens[at:end])
     begins = scene.sentence(at)[0] == at and step > 1 and likened
-    others = (*tokens[start:at], *tokens[end:stop])
+    led, chosen_by = scene.lexicon.before(tokens, at - 1) if at > start else ("", 0)
+    # "I want what I voted for last time"
+    wanted = led == "choice_before" and at - chosen_by - start <= 1
+    others = (*tokens[at if wanted else start : at], *tokens[end:stop])
     spare = sum(token.kind == WORD and not (begins and token.text in known) for token in others)
     if step > _LONG or spare <= (_SPARE_AT_START if begins else _SPARE) or scene.word_count() <= 5:
         return True

@@ -22,6 +22,8 @@ from service.ballots.scanning import DIGITS, END, SOFT, WORD
 from service.ballots.scene import Scene
 
 _AGE_REACH = 8
+#: "my birthday for the page please, it's the 7th".
+_AGE_REACH_BEFORE, _DAY_REACH = 6, 10
 #: Words of which one must stand, or quotation marks, where a number is not the writer's own.
 _REPORTING = bits_of("reported_before", "family_before")
 _AGES = bits_of("ages")
@@ -261,7 +263,8 @@ def _is_an_age(scene: Scene, mention: Mention) -> bool:
     behind = scene.find("ages", mention.after, end)
     if behind >= 0 and not _tells_its_own(scene, behind):
         return True
-    ahead = scene.find("ages", max(mention.first - 6, 0), mention.first)
+    reach = _DAY_REACH if mention.shape == "ordinal" else _AGE_REACH_BEFORE
+    ahead = scene.find("ages", max(mention.first - reach, 0), mention.first)
     return ahead >= 0 and not mention.lucky
 
 

@@ -20,6 +20,8 @@ from service.ballots.tellings import ENGLISH
 
 #: A kind of page named in a longer sentence is talked about, not chosen.
 _KIND_REACH = 10
+#: "I still can't decide" says that those named are meant.
+_TORN_REACH = 3
 _FIRST = bits_of("first")
 _KINDS = bits_of("kinds")
 #: Without a word of any of these, mentions that may be meant decide; without mentions, nothing
@@ -57,7 +59,8 @@ def _read_telling(scene: Scene, mentions: list[Mention], live: list[Mention]) ->
         if placed and scene.word_count() <= _KIND_REACH:
             return None
         # "No vote from me: 26 or 24 on 18 count?" names none; numbers of other things stand there.
-        talk = any(
+        undecided = scene.has("torn", max(abstains - 1, 0), abstains + _TORN_REACH)
+        talk = not undecided and any(
             one.standing == stands.OTHER and one.rule not in {SMALL_TALK, THE_WORD}
             for one in mentions
         )

@@ -29,7 +29,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "mor | skrev | sad | oppe | kl | færdig | færdigt | dejlig | flot | hvor | jeg | har | mens | også | bare | mig | dig | ufærdige | liggende | alder | halvdelen | optaget | taget | ledig | kroner | samme | som | sæt | skriv | byt | ændrer | hellere | undskyld | fortrød | gik | vandt | broderer | alt"
     ),
     "neutral_before": phrases("# mod | # til | # med"),
-    "choice_before": phrases("det må blive | må blive | men jeg | men jeg vil | selv")
+    "choice_before": each_of("lander | landede | ender | endte", "på", "side | nummer |")
+    + phrases("det må blive | må blive | men jeg | men jeg vil | selv")
     + each_of(
         "skriv | sæt | noter | tæl | stil",
         "mig | os | min stemme | mit navn",
@@ -74,9 +75,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("er | var | blev", _ALREADY + " |", _GONE)
     + each_of(_ALREADY, _GONE),
     "asked_later": each_of("er den | er det | eller er den | er", _ALREADY + " |", _GONE),
-    "reported_before": phrases(
-        "de sagde til mig | nogen sagde til mig | ville have haft | blev anbefalet"
-    )
+    "reported_before": phrases("tænkte først | tænkte først på | ville først have")
+    + phrases("de sagde til mig | nogen sagde til mig | ville have haft | blev anbefalet")
     + each_of(
         "damen | kvinden | personen | den | hende | nogen | dem",
         "der | som",

@@ -119,7 +119,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         verliebt | wär mein ding | ist mein ding | ausgesucht
         """
     ),
-    "neutral_after": phrases("wegen | wg | wg. | wgn")
+    "neutral_after": phrases("auch wenn | selbst wenn | obwohl")
+    + phrases("wegen | wg | wg. | wgn")
     + each_of("gegen | in | auf | durch | zu | für | mit", "die | eine |", "#")
     + phrases("nicht # | nicht die # | nicht die | und nicht die | und nicht #"),
     "not_before": each_of("und nicht | aber nicht | nicht etwa | bitte nicht | und nie", _THE)

@@ -23,7 +23,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "answered": phrases("αλλιώς")
     + phrases("αν ναι | αν ναι τότε | τότε | σε αυτή την περίπτωση | αν όχι"),
     "today": phrases("σήμερα"),
-    "everyday": phrases("psifizw | thelw | parakalw | lew")
+    "everyday": phrases("giati | mou | aresei | psifos | tha | kai | einai | poli | mera")
+    + phrases("psifizw | thelw | parakalw | lew")
     + phrases("""
         ego | leo | kali | synexeia | kali synexeia | filakia | kalimera | kalispera |
         efxaristo | parakalo | psifizo | thelo | selida | tin | apo

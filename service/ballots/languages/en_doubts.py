@@ -7,6 +7,13 @@ from collections.abc import Mapping
 from service.ballots.language import Phrase, each_of, phrases
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "pointing": each_of(
+        "the same page as | the same number as | the same one as | same page as | same number as | same vote as | "
+        "i'll have the same as | like the same as | want the same as | take the same as | vote the same as | "
+        "voting the same as | go for the same as | pick the same as | choose the same as | say the same as",
+        "* | my * | last week | last time | the other day | yesterday | before | the last time",
+    ),
+    "neutral_after": phrases("even if | even though | nxt"),
     "crowds": each_of(
         "everybody | everyone | the whole world | half the world | all the world | every man",
         "and",
@@ -16,13 +23,26 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "wants | picks | chooses | want | fancies | prefers | votes for | goes for"
     ),
     "reported_after": each_of(
+        "was | were",
+        "so | just | really | absolutely |",
+        "gorgeous | lovely | beautiful | stunning | amazing | wonderful | fun | great | delightful | brilliant",
+        "last month | last time | last week | to watch | to see |",
+    )
+    + each_of("gets picked | gets chosen", "every | again | too | a lot | all the")
+    + each_of(
         "might have | might've | could have | could've | would have | would've | mighta | coulda | woulda",
         "been | looked",
         "nice | lovely | fun | good | great | interesting | my choice | my pick | my vote | tempting | the one |",
     ),
-    "reported_before": phrases(
-        "internet | whole street | whole office | whole class | half the street"
-    ),
+    "reported_before": each_of(
+        "thinks | says | reckons | believes | swears | insists",
+        "it's | it is | its | that's | it was",
+    )
+    + each_of(
+        "told me to | told us to | want me to | wants me to | asked me to | begged me to | telling me to",
+        "say | pick | vote | vote for | choose | go for | put | do",
+    )
+    + phrases("internet | whole street | whole office | whole class | half the street"),
     "popular_after": phrases(
         "winning | always winning | keeps winning | getting | being | gets | wins | taking | every | "
         "again | all the time | everywhere"
@@ -120,7 +140,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "people | peoples | folk | folks | lot | crew | camp | voters | ers | 's | fans | gang | crowd | "
         "team | club | bunch | girls | ladies | guys | lovers | supporters | squad | tribe"
     ),
-    "sayings": each_of(
+    "sayings": phrases(
+        "just the one | only the one | the one vote | just one vote | only one vote | one vote from me"
+    )
+    + each_of(
         "sank | sinks | sunk | sinking | soggy | burst | burst open | cracked | cracks | split | splits | "
         "broke | snapped | burnt | burned | raw | gooey | melted | collapsed | hollow | ripped | torn | "
         "stopped | paused | crashed | asleep | interrupted | dipped | sagged | runny",
@@ -130,11 +153,15 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     ),
     "roughly_after": phrases("somewhere"),
     "counting_pages": phrases("in this one | in this | in here | on this one | on this chart"),
-    "choice_after": each_of(
+    "choice_after": phrases(
+        "gets picked | gets chosen | gets stitched | gets its turn | gets a turn"
+    )
+    + each_of(
         "get | getting | have | having | come to",
         "some love | some attention | done | stitched | its turn | its moment | a turn | a go | finished | filled in | life",
     ),
-    "choice_before": each_of(
+    "choice_before": each_of("but | and | so | no", "i'm having | im having | i am having")
+    + each_of(
         "come | came | coming | been brought",
         "round to | around to",
     )
@@ -144,7 +171,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "like | love | choose | pick",
     )
     + each_of("us", "all | both |", "want | love | choose | pick | like | say | vote for | prefer"),
-    "lucky_before": each_of(
+    "lucky_before": phrases("i adore | adore | adoring | i do adore")
+    + each_of(
         "like | love | loving | liking | fancy | prefer",
         "the |",
         "look | sound | idea | thought | ring | shape | feel | vibe",
@@ -207,4 +235,7 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "my",
         "favourite | favorite | first choice | preference | top choice | fave",
     ),
+    "sized_by": phrases("by"),
+    "clock_before": phrases("at"),
+    "comparing": phrases("than"),
 }

@@ -226,10 +226,7 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "more | full | big | small | solid | straight | extra | gorgeous | tiny | huge | wonderful | red | "
         "blue | green | white | black"
     ),
-    "sized_by": phrases("by"),
     "because": phrases("because | cos | coz | cuz | bc | since | as | 'cause | cause | 'cos"),
-    "clock_before": phrases("at"),
-    "comparing": phrases("than"),
     "as_named": phrases("same as | same as my | like | with"),
     "owning": phrases(
         "my | our | his | her | their | your | husband's | daughter's | son's | mum's"

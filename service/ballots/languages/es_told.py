@@ -88,7 +88,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "vamos | venga | venga la | vamos la | dale | dale a la | ánimo con la | arriba la | hala"
     ),
     "correction": phrases("me equivoqué es | me equivoqué | me he equivocado"),
-    "neutral_after": phrases(
+    "neutral_after": phrases("aunque | aun si | incluso si")
+    + phrases(
         "no ? | no ?? | no lo sé | no sé | no so | no me | no te | no se | no está | no es | no è | no e | no la has | no l'hai | no estaba"
     )
     + each_of("no | y no | que no", "el | la |", "#"),

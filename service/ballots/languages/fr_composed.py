@@ -23,6 +23,9 @@ _MINE = "ma * | mon * | notre * | mes * | nos * | la * de ma * | ma * *"
 _RANKS = "premier | 1er | deuxième | 2e | 2eme | second | troisième | 3e | 3eme"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "not_after": phrases(
+        "y en a pas | il y en a pas | il n'y en a pas | y'en a pas | n'existe pas | existe pas"
+    ),
     "everyday": phrases("jsp | pcq | psk | pck | parceque | jsuis | chuis | jdis | jveux | stpp"),
     "neutral_before": phrases("jsp | chuis | jsuis | ptet | ptetre | carrement | franchement"),
     "neutral_after": each_of("à | en | par | contre | pour | avec", "la | le |", "#")

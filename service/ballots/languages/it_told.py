@@ -117,7 +117,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "sarà già | sicuramente già | immagino sia già | credo sia già | ormai sarà"
     ),
     "not_after": phrases("no"),
-    "neutral_after": phrases(
+    "neutral_after": phrases("anche se")
+    + phrases(
         "no ? | no ?? | no lo sé | no sé | no so | no me | no te | no se | no está | no es | no è | no e | no la has | no l'hai | no estaba"
     ),
 }

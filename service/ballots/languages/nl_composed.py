@@ -84,7 +84,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "first_choice": phrases("liefst | het liefst | bij voorkeur | eerst | eerste"),
     "second_choice": phrases("tweede | reserve | als reserve | desnoods"),
     "second": phrases("derde | tweede | reserve"),
-    "neutral_after": each_of("voor | door | in | naar | met | tegen", "de | een |", "#")
+    "neutral_after": phrases("ook al | zelfs als")
+    + each_of("voor | door | in | naar | met | tegen", "de | een |", "#")
     + phrases("niet # | niet de # | niet de | en niet | en niet de"),
     "not_before": each_of("en niet | maar niet | en nooit | in plaats van | ipv", "de | nummer |"),
     "reported_after": each_of("is | was | wordt | zou", _ALREADY, _GONE) + each_of(_ALREADY, _GONE),
@@ -158,7 +159,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "zo | ergens | ongeveer | zo'n beetje |",
         "rond de | in de buurt van | bij de | rondom | tegen de | vlakbij",
     ),
-    "other_before": phrases("zie je de | zien we elkaar de | tot de | zie jullie de | vertrek de")
+    "other_before": each_of("woon | wonen | woont", "op | in", "nummer | huisnummer | nr")
+    + phrases("zie je de | zien we elkaar de | tot de | zie jullie de | vertrek de")
     + each_of("op | met", "aida | linnen | evenweave", "met |")
     + each_of("gewonnen | verloren | gespeeld", "met", "# - |")
     + each_of("gewandeld | gelopen | gefietst | gereden", "heb | wel |")

@@ -88,6 +88,9 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     ),
     "being": phrases("zijn | waren | werd | worden | wordt"),
     "choice_before": each_of(
+        "niet | geen", "# | de #", ", | . | hoor . | hoor , | maar |", "wel", "de |"
+    )
+    + each_of(
         "zet | doe | plaats | teken",
         "maar | een | mijn | maar een | even een",
         "kruisje | kruis | vinkje | streepje | naam | punt | stip | ster",

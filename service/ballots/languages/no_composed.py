@@ -29,7 +29,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "mamma | pappa | skrev | satt | oppe | kl | ferdig | herlig | jeg | har | mens | også | bare | dere | deg | meg | ganske | kjempefin | nydelig | alderen | halvparten | opptatt | tatt | ledig | ganger | dama | kroner | samme | som | min | sett | skriv | bytt | endrer | heller | enn | beklager | ombestemte | gikk | vant | broderer | alt | mitt"
     ),
     "neutral_before": phrases("# mot | # til | # med"),
-    "choice_before": phrases("stemmen min går til | stemmen går til | min stemme går til")
+    "choice_before": each_of("lander | landet | havner | ender | endte", "på", "side | nummer |")
+    + phrases("stemmen min går til | stemmen går til | min stemme går til")
     + phrases("det får bli | får bli | men jeg | men jeg vil | selv")
     + each_of(
         "skriv | sett | noter | tell",
@@ -57,7 +58,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         ": | er |",
     )
     + phrases("helst | heller | tredje | endrer til | ønskeside"),
-    "choice_after": each_of(
+    "choice_after": phrases("vær så snill | ver så snill | vær snill | er du snill")
+    + each_of(
         "hadde vært | ville vært | ville være",
         "gøy | fint | kult | koselig | spennende | topp | supert",
     )
@@ -74,7 +76,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("er | var | ble", _ALREADY + " |", _GONE)
     + each_of(_ALREADY, _GONE),
     "asked_later": each_of("er den | er det | eller er den | er", _ALREADY + " |", _GONE),
-    "reported_before": phrases("de sa til meg | noen sa til meg | ville hatt | ble anbefalt")
+    "reported_before": phrases("tenkte først | tenkte først på | ville først ha | først tenkte jeg")
+    + phrases("de sa til meg | noen sa til meg | ville hatt | ble anbefalt")
     + each_of(
         "dama | damen | personen | den | hun | noen | de", "som", "sa | sier | har sagt | valgte"
     )

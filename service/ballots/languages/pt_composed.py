@@ -141,7 +141,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         _MINE + " | *",
     )
     + phrases("a minha idade | minha idade | o meu ano de nascimento | o número da minha porta"),
-    "withdrawn": each_of(
+    "withdrawn": phrases(
+        "desisti | pode tirar meu voto | tira meu voto | tirem meu voto | pode apagar meu voto"
+    )
+    + each_of(
         "retiro | tirem | tira | apaga | apaguem | anulem | anula | cancelem | cancela | desconsiderem | "
         "desconsidera | ignorem | ignora | esqueçam | não contem | não considerem | risquem",
         "o meu | meu | a minha | minha",

@@ -29,9 +29,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "mamma | pappa | skrev | satt | uppe | kl | färdig | härlig | jag | har | också | bara | mig | dig | jättefin | vilken | ålder | hälften | upptagen | tagen | ledig | tio | två | gånger | samma | kronor | sätt | skriv | byt | ändrar | hellre | än | förlåt | ångrade | gick | vann | broderar"
     ),
     "neutral_before": phrases("# mot | # till | # med"),
-    "choice_before": phrases(
-        "det får bli | får bli | men det får bli | men jag | men jag vill | jag då | själv"
-    )
+    "choice_before": each_of("landar | landade | slutar | hamnar", "på", "sida | nummer |")
+    + phrases("det får bli | får bli | men det får bli | men jag | men jag vill | jag då | själv")
     + each_of(
         "skriv | sätt | anteckna | räkna | boka | ställ",
         "upp | in |",
@@ -67,7 +66,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + phrases(
         "helst | hellre | i första hand | i andra hand | tredje | ändrar till | önskesida | önskesidan"
     ),
-    "choice_after": each_of(
+    "choice_after": phrases("an")
+    + each_of(
         "vore | skulle vara | hade varit",
         "kul | roligt | fint | toppen | härligt | mysigt | spännande",
     )
@@ -83,7 +83,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("är | var | blev", _ALREADY + " |", _GONE)
     + each_of(_ALREADY, _GONE),
     "asked_later": each_of("är den | är det | eller är den | är", _ALREADY + " |", _GONE),
-    "reported_before": each_of(
+    "reported_before": phrases("tänkte först | tänkte först på | ville först ha")
+    + each_of(
         "hon | han | de | mannen | dottern | sonen | mamma | pappa",
         "vill ha | vill se | vill | säger | väljer | röstar på | gillar",
     )
