@@ -7,13 +7,14 @@ from dataclasses import dataclass
 from service.ballots import stands
 from service.ballots.case import SMALL_TALK, THE_WORD
 from service.ballots.corrections import correct
-from service.ballots.counted import MEASURED
+from service.ballots.counted import COUNTED
 from service.ballots.cues import NUMBER_OF_ELSE, NUMBER_SAID
 from service.ballots.elsewhere import BELONGS, MAY_BE, NAMES_ELSE, SOMEBODYS_AGE
 from service.ballots.lexicon import bits_of
 from service.ballots.lists import back_to_the_question, join_ranges, link_lists
 from service.ballots.mention import Mention
 from service.ballots.numbered import read_numbering
+from service.ballots.other_pieces import doubt_other_pieces
 from service.ballots.progress import FOLLOWING, tell_progress
 from service.ballots.scanning import SOFT, WORD
 from service.ballots.scene import Scene
@@ -57,6 +58,7 @@ def weigh(scene: Scene, mentions: list[Mention]) -> None:
         doubt_the_told(scene, mentions)
         link_lists(scene, mentions)
     _raise_called(scene, mentions)
+    doubt_other_pieces(scene, mentions)
     if several:
         if present & FOLLOWING:
             tell_progress(scene, mentions)
@@ -96,22 +98,30 @@ def _raise_called(scene: Scene, mentions: list[Mention]) -> None:
 
 
 #: Rules by which a number is something that may be told again.
-_TOLD_BEFORE = frozenset({BELONGS, SOMEBODYS_AGE, MEASURED})
+_TOLD_BEFORE = frozenset({BELONGS, SOMEBODYS_AGE}) | COUNTED
 
 
 def _doubt_repeats(scene: Scene, mentions: list[Mention]) -> None:
     """As in "She was 27. Twenty seven.": said again, it may still be the age."""
     told = set[int | None]()
     measured = set[int | None]()
-    for one in mentions:
+    for at, one in enumerate(mentions):
+        measured |= _measured_next(mentions[at : at + 2])
         if _is_somebodys(one) and one.value != scene.last_page:  # "it stops at 154? 154 then"
             told.add(one.value)
         again = one.value in told or (one.value in measured and _is_an_echo(scene, one))
         bare = stands.BARE <= one.standing <= stands.ALONE
         if again and bare and not _is_concluded(scene, one):
             one.standing, one.rule = stands.UNSURE, "told before as something else"
-        if one.standing == stands.OTHER and one.rule == MEASURED:
+        if one.standing == stands.OTHER and one.rule in COUNTED:
             measured.add(one.value)
+
+
+def _measured_next(pair: list[Mention]) -> set[int | None]:
+    """As in "Eleven. ELEVEN times.": what is counted right behind it."""
+    counted = pair[-1].standing == stands.OTHER and pair[-1].rule in COUNTED
+    beside = len(pair) > 1 and pair[1].first - pair[0].after <= 1
+    return {pair[1].value} if counted and beside else set()
 
 
 def _is_concluded(scene: Scene, mention: Mention) -> bool:

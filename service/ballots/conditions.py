@@ -66,7 +66,7 @@ def _is_led_by_a_condition(scene: Scene, mention: Mention) -> bool:
     """As in "If you haven't done it yet, 47": nothing but the condition stands before it."""
     start, _ = scene.sentence(mention.first)
     led = start == 0 and (scene.begins("condition", 0) > 0 or _is_if_then(scene, mention))
-    return led and not is_numbered(scene, mention.first)
+    return led and not is_numbered(scene, mention.first, but=mention.value)
 
 
 def _is_if_then(scene: Scene, mention: Mention) -> bool:
@@ -83,7 +83,11 @@ def _hangs_on_another(scene: Scene, mention: Mention) -> bool:
     return beyond < len(tokens) and tokens[beyond].kind == DIGITS
 
 
-def is_numbered(scene: Scene, end: int) -> bool:
-    """Whether a number stands before token `end`."""
+def is_numbered(scene: Scene, end: int, *, but: int | None = None) -> bool:
+    """Whether a number stands before token `end`, apart from that one."""
+    told = str(but)  # "if nobody goes for 12 then I'll have 12"
     numbers = scene.lexicon.numbers
-    return any(token.kind == DIGITS or token.text in numbers for token in scene.tokens[:end])
+    return any(
+        token.text != told and (token.kind == DIGITS or token.text in numbers)
+        for token in scene.tokens[:end]
+    )

@@ -17,6 +17,8 @@ from service.ballots.surroundings import (
 COUNTS_FOLLOWING = "counts what follows"
 COUNTS_ELSE = "counts something else"
 MEASURED = "counts or measures something else"
+#: Rules by which a number counts something.
+COUNTED = frozenset({COUNTS_ELSE, COUNTS_FOLLOWING, MEASURED})
 #: No chart has more pages; a number above is a year or a count.
 LARGEST = 999
 

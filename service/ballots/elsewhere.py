@@ -37,6 +37,8 @@ _FEW = 8
 _HIGHEST_MARK = 10
 #: In so few words "over 50" tells a kind of page.
 _UPWARDS_WORDS = 3
+#: Words behind a number that may belong to a choice: "14 on Monday".
+_MAY_FOLLOW = frozenset("page vote part point to over on next this".split())
 #: Before two numbers, and behind several: they count none.
 _BOTH = frozenset("both beide beiden entrambe entrambi ambas ambos".split())
 _ALL = frozenset({"all", "both"})
@@ -266,7 +268,7 @@ def weak_after(case: Case) -> Verdict:
     if case.before.clear and not case.is_small_word and is_asked_of(case.scene, case.mention):
         return stands.ASKED, ASKED_ABOUT
     word = word_at(case.scene, case.mention.after)
-    may_be = word in {"page", "vote", "part", "point", "to", "over"}
+    may_be = word in _MAY_FOLLOW
     if case.before.clear and may_be and not case.is_small_word:
         return stands.UNSURE, "may be a choice"
     return stands.OTHER, COUNTS_ELSE

@@ -204,6 +204,8 @@ class Language:
     #: before n, and those who chose it behind n: "i'm with the 37 people".
     siding: tuple[Phrase, ...] = ()
     sided_with: tuple[Phrase, ...] = ()
+    #: what has pages of its own: "magazine"; pages beside it may be of that.
+    printed: tuple[Phrase, ...] = ()
     #: right behind n, and a question mark: "39 again??"
     again: tuple[Phrase, ...] = ()
     #: the same where people leave the question mark out: "what's on 32 anyone know".

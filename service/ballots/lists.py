@@ -7,7 +7,7 @@ from itertools import pairwise
 from service.ballots import stands
 from service.ballots.asked import ASKED_ABOUT
 from service.ballots.case import SMALL_TALK, THE_WORD
-from service.ballots.counted import COUNTS_ELSE, COUNTS_FOLLOWING, MEASURED
+from service.ballots.counted import COUNTED, COUNTS_ELSE
 from service.ballots.elsewhere import BELONGS, SAYING, SOMEBODYS_AGE
 from service.ballots.lexicon import bits_of
 from service.ballots.mention import Mention
@@ -26,8 +26,7 @@ _QUIET = frozenset({"quote", "other"})
 _CUES = frozenset({"page", "number", "fillers"})
 #: Whose ages they are is told so few words before them.
 _AGES_REACH = 4
-#: Rules by which a number counts something; what goes on counting is no more than this.
-_COUNTED = frozenset({COUNTS_ELSE, COUNTS_FOLLOWING, MEASURED})
+#: What goes on counting is no more than this.
 _SMALL = 12
 _MINUTES = bits_of("minutes_to")
 _JOINING = bits_of("either", "also")
@@ -198,7 +197,7 @@ def _go_on_counting(scene: Scene, mentions: list[Mention]) -> None:
     """As in "1 cat on my lap, 1 on the keyboard": what is counted goes without saying."""
     for left, right in pairwise(mentions):
         small = right.value is not None and right.value <= _SMALL
-        if left.standing != stands.OTHER or left.rule not in _COUNTED or not small:
+        if left.standing != stands.OTHER or left.rule not in COUNTED or not small:
             continue
         start, end = scene.sentence(right.first)
         begins = right.first > left.after and (
@@ -209,10 +208,20 @@ def _go_on_counting(scene: Scene, mentions: list[Mention]) -> None:
         placed = scene.begins("weak_before", right.after) or scene.begins("part_of", right.after)
         told = placed > 0 or right.standing == stands.UNSURE
         told = told and scene.lexicon.after(scene.tokens, right.after)[1] <= 1
-        of_them = right.family and (right.value or 0) <= (left.value or 0)  # "3 kids, 2 asleep"
+        few = (right.value or 0) <= (left.value or 0)
+        told = told or (few and _says_what_it_is(scene, right, end))
+        of_them = right.family and few  # "3 kids, 2 asleep"
         most = stands.CUED if placed else stands.ALONE
         if stands.ASKED <= right.standing <= most and (told or of_them):
             right.standing, right.rule = stands.OTHER, left.rule
+
+
+def _says_what_it_is(scene: Scene, mention: Mention, end: int) -> bool:
+    """As in "3 projects, 1 is very big", and not "1 is my vote"."""
+    being = scene.begins("being", mention.after)
+    return being > 0 and not any(
+        scene.has(group, mention.after, end) for group in ("voting", "choice_after")
+    )
 
 
 def _share_ages(scene: Scene, pairs: list[tuple[Mention, Mention, str]]) -> None:

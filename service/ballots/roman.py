@@ -26,7 +26,8 @@ def roman_at(scene: Scene, at: int) -> Mention | None:
     written = scene.text[start:end]
     before = read_before(scene, at)
     counted = at + 1 < len(scene.tokens) and scene.kinds[at + 1] == DIGITS
-    if _is_a_word(scene, at, written):
+    kisses = set(token.text) == {"x"} and written.islower() and not scene.begins("page", at - 1)
+    if kisses or _is_a_word(scene, at, written):
         return None
     if before.page and not counted:  # "63 pages x 5000 stitches"
         rule = "a roman numeral after a page word"

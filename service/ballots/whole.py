@@ -56,10 +56,10 @@ def _read_telling(scene: Scene, mentions: list[Mention], live: list[Mention]) ->
     if abstains >= 0 and (not cued or _is_doubted(scene, cued[-1])):
         alone = [one for one in live if one.standing == stands.ALONE]
         placed = any(one.standing == stands.PLACED for one in live)
-        if placed and scene.word_count() <= _KIND_REACH:
+        undecided = scene.has("torn", max(abstains - 1, 0), abstains + _TORN_REACH)
+        if placed and (undecided or scene.word_count() <= _KIND_REACH):
             return None
         # "No vote from me: 26 or 24 on 18 count?" names none; numbers of other things stand there.
-        undecided = scene.has("torn", max(abstains - 1, 0), abstains + _TORN_REACH)
         talk = not undecided and any(
             one.standing == stands.OTHER and one.rule not in {SMALL_TALK, THE_WORD}
             for one in mentions

@@ -90,7 +90,9 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "not_before": each_of(
         "a ne | ale ne | místo | jen ne | hlavně ne | kromě", "strany | stranu | čísla |"
     ),
-    "reported_after": each_of("je | byla", _ALREADY + " |", _GONE) + each_of(_ALREADY, _GONE),
+    "reported_after": phrases("už někdo | někdo už | někdo vybral | už nekdo")
+    + each_of("je | byla", _ALREADY + " |", _GONE)
+    + each_of(_ALREADY, _GONE),
     "asked_later": each_of("je | není | nebo je", _ALREADY + " |", _GONE)
     + each_of(_ALREADY, _GONE),
     "reported_before": each_of(

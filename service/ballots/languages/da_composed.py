@@ -71,7 +71,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "alt andet | hvad som helst andet | alle andre | hellere | ikke andet", "end", "side |"
     )
     + each_of("og ikke | men ikke | i stedet for | end | snarere end", "side | den |"),
-    "reported_after": phrases("taget | optaget | ledig | ledigt")
+    "reported_after": phrases(
+        "er der nogen | er det nogen | har nogen | er der allerede | har allerede"
+    )
+    + phrases("taget | optaget | ledig | ledigt")
     + each_of("er | var | blev", _ALREADY + " |", _GONE)
     + each_of(_ALREADY, _GONE),
     "asked_later": each_of("er den | er det | eller er den | er", _ALREADY + " |", _GONE),

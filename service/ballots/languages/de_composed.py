@@ -26,6 +26,7 @@ geschrieben hat | schreibt | will | wollte | vorschlägt | tippt
 _WISH = "wunsch | lieblings | glücks | favoriten | traum | kuschel"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "printed": phrases("zeitschrift | zeitung | buch | roman | katalog | kochbuch | heft"),
     "everyday": phrases(
         """
         hätte | schreib | trag | setz | tausche | nächstes | stickt | stickst | nehmt | bloß |
@@ -127,7 +128,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + phrases(
         "alles andere als die | alles nur nicht | alles nur nicht die | bloß nicht die | bloss nicht"
     ),
-    "reported_after": each_of(_ALREADY, _GONE)
+    "reported_after": phrases(
+        "hat schon jemand | hat jemand | schon jemand | hatte schon | hat die schon | hatte die schon | hatten wir schon"
+    )
+    + each_of(_ALREADY, _GONE)
     + each_of("noch | denn noch | überhaupt noch | immer noch", _FREE)
     + each_of("ist | war | wurde | hat | is", _ALREADY, _GONE)
     + each_of("ist | is | wäre", "noch | denn noch | immer noch", _FREE)

@@ -7,6 +7,27 @@ from collections.abc import Mapping
 from service.ballots.language import Phrase, each_of, phrases
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "saying": phrases(
+        "read out | read aloud | a comment | that comment | the comment | somebody's comment | one comment"
+    ),
+    "own_piece": phrases("of it and | of it since | of it now | of an | of some | of their"),
+    "torn": phrases(
+        "couldn't agree | couldnt agree | can't agree | cannot agree | couldn't decide"
+    ),
+    "again": phrases("already | already then | already really"),
+    "weak_after": each_of(
+        "on | last | next | this",
+        "monday | tuesday | wednesday | thursday | friday | saturday | sunday",
+    ),
+    "other_after": each_of(
+        "on | in | from",
+        "the | my | this | that | their | her | his",
+        "album | list | playlist | cd | record | menu | shelf | series | season | queue | waiting list | "
+        "programme | recipe | background | charts | world | family | country | county | street",
+    ),
+    "printed": phrases(
+        "magazine | magazines | newspaper | the paper | my book | the book | a book | this book | novel | diary | catalogue | catalog | cookbook | recipe book | manual | leaflet | hymn | hymnal | library | thriller | atlas | calendar | textbook | brochure"
+    ),
     "pointing": each_of(
         "the same page as | the same number as | the same one as | same page as | same number as | same vote as | "
         "i'll have the same as | like the same as | want the same as | take the same as | vote the same as | "
@@ -153,14 +174,16 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     ),
     "roughly_after": phrases("somewhere"),
     "counting_pages": phrases("in this one | in this | in here | on this one | on this chart"),
-    "choice_after": phrases(
-        "gets picked | gets chosen | gets stitched | gets its turn | gets a turn"
-    )
+    "choice_after": phrases("fae me | frae me | fur me")
+    + phrases("gets picked | gets chosen | gets stitched | gets its turn | gets a turn")
     + each_of(
         "get | getting | have | having | come to",
         "some love | some attention | done | stitched | its turn | its moment | a turn | a go | finished | filled in | life",
     ),
-    "choice_before": each_of("but | and | so | no", "i'm having | im having | i am having")
+    "choice_before": each_of(
+        "at least | please | just | so |", "let me have | let us have | lemme have | let me get"
+    )
+    + each_of("but | and | so | no", "i'm having | im having | i am having")
     + each_of(
         "come | came | coming | been brought",
         "round to | around to",
@@ -183,6 +206,15 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "is | is on | was | falls on | 's",
     ),
     "other_before": each_of(
+        "i | then i | so i | and i | we | had to | i've | i have",
+        "started | restarted | started again | started over | begun again",
+        "from | at | on | with",
+        "the | page | page number |",
+    )
+    + each_of(
+        "had to | has to | made us | made me | have to | made to", "do | write | stitch | copy"
+    )
+    + each_of(
         "bus | train | tram | ferry | route | line",
         "i | we",
         "take | get | catch | ride | need",

@@ -130,7 +130,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "pedido | dicho | elegido | cogido | votado",
         "la | ya la | el",
     ),
-    "reported_after": each_of("ya | aún | todavía | está | sigue | ya está | aún está", _TAKEN)
+    "reported_after": phrases(
+        "ya la eligió | ya la ha | ya lo ha | ya alguien | alguien ya | ya lo eligió | ya la cogió | ya la pidió | ya la tiene"
+    )
+    + each_of("ya | aún | todavía | está | sigue | ya está | aún está", _TAKEN)
     + each_of("ya | ya la | ya lo | la | aún no | todavía no", _TOOK),
     "asked_later": each_of("está | esta | ya está | sigue | aún está | o ya está | o está", _TAKEN)
     + each_of(

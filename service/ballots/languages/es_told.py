@@ -13,6 +13,8 @@ número de la suerte | aniversario | talla de zapato
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "own_voice": phrases("quiero | elijo | prefiero | escojo"),
+    "printed": phrases("revista | periódico | libro | novela | catálogo"),
     "voting": phrases("voto | mi voto | elijo | escojo | votar | me quedo con"),
     "rated": phrases("le pongo un | es un | te pongo un"),
     "finished": phrases("terminada | hecha | lista | acabada"),
@@ -20,7 +22,12 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "any_of": phrases("cualquiera | algo | cualquier página"),
     "torn": phrases("dudo | indecisa | indeciso | dudando | decidirme | duda"),
     "other_after": phrases("al día | por noche | por la noche"),
-    "choice_after": phrases("decidido | está decidido | es lo que hay"),
+    "choice_after": each_of(
+        "es",
+        "mi | nuestro",
+        "número de la suerte | numero de la suerte | número favorito | favorito",
+    )
+    + phrases("decidido | está decidido | es lo que hay"),
     "winning": phrases("gana | ganó"),
     "wondering": phrases("si el | si la | si es | qué hacer | cómo"),
     "again": phrases("otra vez | de nuevo"),

@@ -13,6 +13,7 @@ numéro de rue | numéro porte-bonheur | chiffre fétiche | jour de naissance
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "printed": phrases("magazine | journal | livre | bouquin | roman | catalogue | bd"),
     "voting": phrases("""
         vote | je vote | mon vote | mon choix | je choisis | votons | voter | je prends
         """),

@@ -13,6 +13,8 @@ anniversario | numero di casa
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "own_voice": phrases("voglio | vorrei | scelgo | preferisco | e voglio"),
+    "printed": phrases("rivista | giornale | libro | romanzo | catalogo"),
     "letting_choose": each_of(
         "lasciato | fatto", "scegliere | decidere", "a mia | a mio | al | alla | mia |", "* |"
     ),
@@ -116,7 +118,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "asked_plainly": phrases(
         "sarà già | sicuramente già | immagino sia già | credo sia già | ormai sarà"
     ),
-    "not_after": phrases("no"),
+    "not_after": each_of("porta | mi porta", "sfiga | male | iella | sfortuna | jella")
+    + phrases("no"),
     "neutral_after": phrases("anche se")
     + phrases(
         "no ? | no ?? | no lo sé | no sé | no so | no me | no te | no se | no está | no es | no è | no e | no la has | no l'hai | no estaba"

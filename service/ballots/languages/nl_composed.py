@@ -88,7 +88,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("voor | door | in | naar | met | tegen", "de | een |", "#")
     + phrases("niet # | niet de # | niet de | en niet | en niet de"),
     "not_before": each_of("en niet | maar niet | en nooit | in plaats van | ipv", "de | nummer |"),
-    "reported_after": each_of("is | was | wordt | zou", _ALREADY, _GONE) + each_of(_ALREADY, _GONE),
+    "reported_after": phrases(
+        "heeft iemand | al iemand | iemand al | heeft al | heeft er al | had iemand"
+    )
+    + each_of("is | was | wordt | zou", _ALREADY, _GONE)
+    + each_of(_ALREADY, _GONE),
     "asked_later": each_of("is | of is | was", "die | dat | deze | ie |", _ALREADY, _GONE),
     "reported_before": phrases(
         "zeiden tegen mij | zei tegen mij | tegen me gezegd | hebben gezegd | mij aangeraden | hoorde"
@@ -159,7 +163,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "zo | ergens | ongeveer | zo'n beetje |",
         "rond de | in de buurt van | bij de | rondom | tegen de | vlakbij",
     ),
-    "other_before": each_of("woon | wonen | woont", "op | in", "nummer | huisnummer | nr")
+    "other_before": phrases("op huisnummer | nummer van de buren")
+    + each_of("woon | wonen | woont", "op | in", "nummer | huisnummer | nr")
     + phrases("zie je de | zien we elkaar de | tot de | zie jullie de | vertrek de")
     + each_of("op | met", "aida | linnen | evenweave", "met |")
     + each_of("gewonnen | verloren | gespeeld", "met", "# - |")

@@ -72,7 +72,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "alt annet | hva som helst annet | alle andre | heller | ikke noe annet", "enn", "side |"
     )
     + each_of("og ikke | men ikke | i stedet for | istedenfor | enn | snarere enn", "side | den |"),
-    "reported_after": phrases("tatt | opptatt | ledig")
+    "reported_after": phrases("er det noen | har noen | er det allerede | har allerede")
+    + phrases("tatt | opptatt | ledig")
     + each_of("er | var | ble", _ALREADY + " |", _GONE)
     + each_of(_ALREADY, _GONE),
     "asked_later": each_of("er den | er det | eller er den | er", _ALREADY + " |", _GONE),

@@ -82,7 +82,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "stronę | strony | numer |",
     )
     + phrases("wszystko byle nie | wszystko tylko nie"),
-    "reported_after": each_of("jest | czy jest | była", _ALREADY + " |", _GONE)
+    "reported_after": phrases(
+        "już ktoś | ktoś już | ktoś wybrał | ktoś wziął | ktoś wybrała | ktoś wzięła | ktoś mówił"
+    )
+    + each_of("jest | czy jest | była", _ALREADY + " |", _GONE)
     + each_of(_ALREADY, _GONE),
     "asked_later": each_of("jest | czy jest | albo | a może", _ALREADY + " |", _GONE)
     + each_of(_ALREADY, _GONE),

@@ -13,6 +13,8 @@ número da sorte | aniversário de casamento
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "own_voice": phrases("quero | escolho | prefiro"),
+    "printed": phrases("revista | jornal | livro | romance | catálogo"),
     "voting": phrases("voto | meu voto | escolho | votar | fico com"),
     "rated": phrases("dou um | é um | dou nota | nota"),
     "finished": phrases("pronta | feita | terminada | concluída"),
@@ -24,7 +26,13 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         se já tiver dona | se já tiver dono | se já tiver | se já foi | se já tiver sido |
         se já estiver | se essa já foi | se alguém já
         """),
-    "choice_after": phrases("decidido | está decidido"),
+    "choice_after": each_of(
+        "é | e",
+        "o |",
+        "meu | nosso",
+        "número da sorte | numero da sorte | número preferido | favorito | número favorito",
+    )
+    + phrases("decidido | está decidido"),
     "winning": phrases("ganha | vence | ganhou"),
     "wondering": phrases("se o | se a | se é | o que | como"),
     "again": phrases("de novo | outra vez | novamente"),

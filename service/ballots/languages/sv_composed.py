@@ -79,7 +79,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "not_before": each_of(
         "och inte | men inte | istället för | i stället för | än | snarare än", "sidan | den |"
     ),
-    "reported_after": phrases("tagen | upptagen | ledig | bokad")
+    "reported_after": phrases("har någon | har nån | någon redan | har redan | har ngn")
+    + phrases("tagen | upptagen | ledig | bokad")
     + each_of("är | var | blev", _ALREADY + " |", _GONE)
     + each_of(_ALREADY, _GONE),
     "asked_later": each_of("är den | är det | eller är den | är", _ALREADY + " |", _GONE),
