@@ -144,10 +144,12 @@ def start(settings: Settings, given: argparse.Namespace, taken: socket.socket | 
     if taken is None:
         return 0
     try:
-        return _serve(settings, clock, taken, link, demo=given.demo)
+        status = _serve(settings, clock, taken, link, demo=given.demo)
     except KeyboardInterrupt:
+        status = 0
+    if status == 0:  # by Ctrl-C, or where that is not heard by a signal of the system
         print("Stopped.")
-        return 0
+    return status
 
 
 def _serve(settings: Settings, clock: Clock, taken: socket.socket, link: str, *, demo: bool) -> int:

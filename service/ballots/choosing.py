@@ -10,6 +10,7 @@ from service.ballots.corrections import correct
 from service.ballots.counted import COUNTED
 from service.ballots.cues import NUMBER_OF_ELSE, NUMBER_SAID
 from service.ballots.elsewhere import BELONGS, MAY_BE, NAMES_ELSE, SOMEBODYS_AGE
+from service.ballots.in_talk import doubt_talk
 from service.ballots.lexicon import bits_of
 from service.ballots.lists import back_to_the_question, join_ranges, link_lists
 from service.ballots.mention import Mention
@@ -71,6 +72,7 @@ def weigh(scene: Scene, mentions: list[Mention]) -> None:
         _set_aside_talk(scene, mentions)
     else:
         _affirm(scene, mentions[0])
+    doubt_talk(scene, mentions)
 
 
 def _affirm(scene: Scene, mention: Mention) -> None:

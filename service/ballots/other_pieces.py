@@ -21,7 +21,7 @@ def doubt_other_pieces(scene: Scene, mentions: list[Mention]) -> None:
     if not (counted or (scene.present & PRINTED and scene.has("printed", 0, len(scene.tokens)))):
         return
     for one in mentions:
-        if counted and one.standing == stands.UNSURE and _is_talked_about(scene, one):
+        if counted and one.standing == stands.UNSURE and _is_no_vote(scene, one):
             one.standing, one.rule = stands.OTHER, "a page of something else"
         elif one.standing == stands.CUED and one.cued_by_page and _is_talked_about(scene, one):
             one.standing, one.rule = stands.UNSURE, "a page, perhaps of something else"
@@ -32,6 +32,12 @@ def _counts_pages(scene: Scene, mention: Mention) -> bool:
     counted = mention.standing == stands.OTHER and (mention.value or 0) > 1
     other = counted and mention.value != scene.last_page
     return other and scene.begins("page", mention.after) > 0
+
+
+def _is_no_vote(scene: Scene, mention: Mention) -> bool:
+    """Whether a page is told of in a comment that speaks of no vote."""
+    apart = mention.cued_by_page and not scene.begins("choice_after", mention.after)
+    return apart and not scene.has("voting", 0, len(scene.tokens))
 
 
 def _is_talked_about(scene: Scene, mention: Mention) -> bool:

@@ -18,6 +18,8 @@ TALKED_ABOUT = "a place, perhaps only talked about"
 _TALK = 12
 _TELLING = bits_of("above", "below", "later", "earlier", "relative_before")
 _UP_TO = bits_of("up_to")
+#: Words that tell what was done are more than a preposition.
+_LONG = 3
 #: What else such a clause may say: "down somewhere".
 _LITTLE = 2
 #: In one of so few words a place is hardly in passing.
@@ -96,6 +98,8 @@ def _is_chosen(scene: Scene, mention: Mention, before: Beside, after: Beside) ->
     """Whether words of choice stand beside it: "start on the very first page", "start on the" too."""
     if before.group == "choice_before" or before.page or after.group == "choice_after":
         return True
+    if before.group == "other_before" and mention.first - before.at > _LONG:
+        return False  # "j'ai commencé par le coin": told, and not to be begun with
     apart = before.group in {"other_before", "weak_before", "between", "roughly_before"}
     return apart and _stands_behind(scene, mention.first, "choice_before")
 

@@ -9,6 +9,7 @@ from service.ballots.language import Phrase, each_of, phrases
 _GONE = "محجوزة | محجوز | متاحة | فاضية | مأخوذة | موجودة | مطرزة | مختارة | خالصة | فاضي | راحت | انحجزت | أخذت"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "printed": phrases("كتاب | الكتاب | مجلة | المجلة | رواية | الرواية"),
     "again": phrases("مرة أخرى | تاني | مجددا"),
     "named_before": phrases("أتفق مع | اتفق مع"),
     "counting_pages": phrases("صفحة | صفحه | صفحات | ورقة | ورقات"),

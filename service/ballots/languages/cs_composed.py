@@ -17,6 +17,7 @@ _OTHERS = "* | * *"
 _ABOVE = "výše | nahoře | nade mnou | přede mnou | nad tím"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "printed": phrases("knize | knížce | kniha | časopise | časopis | román | románu | novinách"),
     "turning": phrases("ale | přesto"),
     "voting": phrases("hlasuji | můj hlas | volím"),
     "torn": phrases("váhám | nevím | vybrat"),

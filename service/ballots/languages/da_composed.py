@@ -16,6 +16,7 @@ _OTHERS = "* | * *"
 _ABOVE = "ovenfor | over mig | ovenover | herover | lige ovenfor | før mig | ovenfor mig"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "printed": phrases("bogen | bladet | kogebog | kogebogen | romanen | avisen | bog"),
     "turning": phrases("men"),
     "voting": phrases("stemmer | min stemme | vælger"),
     "torn": phrases("vakler | tvivl | vælge"),

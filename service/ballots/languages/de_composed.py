@@ -250,7 +250,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     )
     + each_of("gewonnen | verloren | gespielt | unentschieden", "mit |", "# : | # zu |")
     + each_of("gelaufen | gefahren | gegangen | geradelt | marschiert", "sind | sind's |"),
-    "other_after": phrases(
+    "other_after": each_of(
+        "auf der | auf dem | auf meiner | im | in der",
+        "platte | album | liste | rezept | tippschein | speisekarte",
+    )
+    + phrases(
         """
         er aida | er oder # | er leinen | er stoff | fädig | er stoff | zu # | rosen | blumen | tulpen |
         er bus | er tram | er linie | er pack | kilometern | angefangene | angefangenen | offene |

@@ -10,7 +10,9 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "saying": phrases(
         "read out | read aloud | a comment | that comment | the comment | somebody's comment | one comment"
     ),
-    "own_piece": phrases("of it and | of it since | of it now | of an | of some | of their"),
+    "own_piece": phrases(
+        "of it and | of it since | of it now | of it that | of it which | of it with | of it where | of an | of some | of their"
+    ),
     "torn": phrases(
         "couldn't agree | couldnt agree | can't agree | cannot agree | couldn't decide"
     ),

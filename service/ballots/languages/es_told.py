@@ -21,7 +21,11 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "halving": phrases("mitad de | la mitad de"),
     "any_of": phrases("cualquiera | algo | cualquier página"),
     "torn": phrases("dudo | indecisa | indeciso | dudando | decidirme | duda"),
-    "other_after": phrases("al día | por noche | por la noche"),
+    "other_after": each_of(
+        "del | de la | de mi | en la | en el",
+        "disco | álbum | lista | equipo | camiseta | libro | revista | quiniela | lotería",
+    )
+    + phrases("al día | por noche | por la noche"),
     "choice_after": each_of(
         "es",
         "mi | nuestro",
@@ -68,7 +72,12 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "sum_after": phrases("al cuadrado | al cubo"),
     "it_is": phrases("hace | estamos a | está a | son | es | hay"),
     "weather": phrases("aquí | acá | afuera | fuera | a la sombra | grados | en casa"),
-    "other_before": phrases("ahora voy por la | ya voy por la | ahora estoy en la")
+    "other_before": each_of(
+        "empecé | comencé | he empezado | he comenzado | terminé",
+        "por | con | en | desde",
+        "la | el |",
+    )
+    + phrases("ahora voy por la | ya voy por la | ahora estoy en la")
     + phrases(
         "estamos a | estamos como a | hoy es | hoy ya es | hoy es día | ya es | ya es día | hoy estamos a | estamos ya a | aquí hace | acá hace | aquí estamos a | acá estamos a | estamos ya a | sesión | sesión de quimio | hace ya"
     ),

@@ -14,6 +14,7 @@ _OTHERS = "* | * *"
 _ABOVE = "yllä | ylhäällä | ylempänä | edellä | ennen minua | yläpuolella"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "printed": phrases("kirja | kirjassa | lehti | lehdessä | romaani | romaanissa"),
     "turning": phrases("mutta"),
     "voting": phrases("äänestän | ääneni | valitsen"),
     "torn": phrases("epäröin | päättää"),

@@ -24,7 +24,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "torn": phrases("""
         hésite | j'hésite | hesite | balance | partagée | partagé | indécise | choisir
         """),
-    "other_after": phrases("par soir | par jour | par semaine | le soir"),
+    "other_after": each_of(
+        "de l'album | du disque | de la liste | du livre | sur le disque | au loto | en tout | au total"
+    )
+    + phrases("par soir | par jour | par semaine | le soir"),
     "choice_after": phrases(
         "c'est décidé | c'est choisi | décidé | c'est tout vu | c'est mon choix"
     ),
@@ -71,7 +74,13 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "sum_after": phrases("au carré | au cube"),
     "it_is": phrases("il fait | on a | il y a | c'est | on est à"),
     "weather": phrases("ici | dehors | à l'ombre | degrés | chez nous | chez moi"),
-    "other_before": phrases("j'en suis à la | maintenant je suis à la")
+    "other_before": each_of(
+        "j'ai | on a | elle a | j'avais",
+        "commencé | débuté | fini | terminé",
+        "par | à | avec | sur",
+        "le | la |",
+    )
+    + phrases("j'en suis à la | maintenant je suis à la")
     + phrases("""
         j'en ai | maintenant j'en ai | j'en aurai | j'en avais | j'en ai maintenant
         """)

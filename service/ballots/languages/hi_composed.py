@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from service.ballots.language import Phrase, each_of, phrases
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "printed": phrases("किताब | पत्रिका | उपन्यास | अखबार"),
     "again": phrases("फिर | फिर से"),
     "named_before": phrases("सहमत हूँ"),
     "counting_pages": phrases("पेज | पन्ने | पृष्ठ | पेजों | पन्नों"),

@@ -24,7 +24,10 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "halving": phrases("metà di | la metà di"),
     "any_of": phrases("qualsiasi | qualcosa | qualunque"),
     "torn": phrases("indecisa | indeciso | dubbio | combattuta | scegliere"),
-    "other_after": phrases("al giorno | a sera | la sera"),
+    "other_after": phrases(
+        "del disco | dell'album | della lista | in tutto | in totale | alla tombola | al lotto"
+    )
+    + phrases("al giorno | a sera | la sera"),
     "choice_after": phrases("deciso | è deciso | ho deciso"),
     "winning": phrases("vince | ha vinto"),
     "wondering": phrases("se il | se la | se è | cosa | come"),
@@ -62,7 +65,12 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "sum_after": phrases("al quadrato | al cubo"),
     "it_is": phrases("ci sono | fa | fanno | sono | è | siamo a"),
     "weather": phrases("qui | fuori | all'ombra | gradi | in casa"),
-    "other_before": phrases("ora sono alla | adesso sono alla | ora sono a | sono arrivata alla")
+    "other_before": each_of(
+        "ho | avevo | abbiamo",
+        "iniziato | cominciato | finito",
+        "da | dal | dalla | con la | con il | da in | a",
+    )
+    + phrases("ora sono alla | adesso sono alla | ora sono a | sono arrivata alla")
     + phrases(
         "oggi è il | oggi è già il | siamo al | siamo già al | oggi ne abbiamo | qui fa | qui fanno | qui ci sono | qui siamo a | da noi fa | da noi ci sono | seduta | ciclo"
     ),

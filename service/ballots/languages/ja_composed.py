@@ -10,6 +10,7 @@ _COUNTED = "番 | ページ | 番 の ページ |"
 _GONE = "空いて | 取られ | 残って | 埋まって | 選ばれ | 出 | 出て | 使われ"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "printed": phrases("本 | 雑誌 | 小説 | 新聞"),
     "again": phrases("また"),
     "counting_pages": phrases("ページ | 頁 | ぺーじ"),
     "everyday": phrases("yoroshiku | onegai shimasu | ichiban | kore | ga ii | wo"),

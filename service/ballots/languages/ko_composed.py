@@ -9,6 +9,7 @@ from service.ballots.language import Phrase, each_of, phrases
 _COUNTED = "번 | 페이지 | 쪽 | 번 페이지 |"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "printed": phrases("책 | 소설책 | 소설 | 잡지 | 신문"),
     "again": phrases("또"),
     "counting_pages": phrases("페이지 | 쪽"),
     "everyday": phrases(

@@ -24,7 +24,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         begint | start | zou beginnen | mag beginnen | gaat beginnen | beginnen |
         zou starten | starten
         """),
-    "other_after": phrases("per avond | op een avond | per dag"),
+    "other_after": phrases("van de plaat | van het album | op de lijst | in totaal | in de loterij")
+    + phrases("per avond | op een avond | per dag"),
     "second": phrases("""
         als die weg is | als die al weg is | als die bezet is | als die al bezet is |
         als die al gekozen is | als die er niet meer is
@@ -68,7 +69,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of("gezegd | gekozen | gestemd | genomen", "maar | als"),
     "it_is": phrases("het is | is het | het was | het zijn"),
     "weather": phrases("hier | buiten | graden | in de schaduw | bij ons | in huis"),
-    "other_before": phrases("nu ben ik op | nu zit ik op | ben nu op")
+    "other_before": each_of("ik | ik ben | ben", "begon | begonnen", "met | bij | op", "de |")
+    + phrases("nu ben ik op | nu zit ik op | ben nu op")
     + phrases("begonnen, nu | begonnen en nu | geleerd, nu | geleerd en nu")
     + each_of(
         "dochter | zoon | kleindochter | kleinzoon | kleinkind | nichtje | neefje | nicht | neef | kind | meisje | jongen | man | vrouw | moeder | oma | opa | zus | broer",

@@ -16,6 +16,7 @@ _OTHERS = "* | * *"
 _ABOVE = "over | over meg | ovenfor | rett over | før meg | her oppe | ovenfor meg"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "printed": phrases("boka | boken | bladet | kokebok | kokeboka | romanen | avisen"),
     "turning": phrases("men"),
     "voting": phrases("stemmer | min stemme | stemmen min | velger"),
     "torn": phrases("vakler | tvil | velge"),

@@ -17,6 +17,7 @@ _OTHERS = "* | * *"
 _ABOVE = "wyżej | powyżej | nade mną | u góry | przede mną | ponad mną"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "printed": phrases("książka | książce | książki | gazecie | gazeta | powieść | powieści"),
     "turning": phrases("ale | jednak"),
     "voting": phrases("głosuję | mój głos | wybieram"),
     "torn": phrases("waham | wybrać"),

@@ -21,7 +21,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "halving": phrases("metade de"),
     "any_of": phrases("qualquer | algo | qualquer página"),
     "torn": phrases("dúvida | indecisa | indeciso | dividida | decidir"),
-    "other_after": phrases("por dia | por noite"),
+    "other_after": phrases("do disco | do álbum | da lista | ao todo | no total | na loteria")
+    + phrases("por dia | por noite"),
     "second": phrases("""
         se já tiver dona | se já tiver dono | se já tiver | se já foi | se já tiver sido |
         se já estiver | se essa já foi | se alguém já
@@ -65,7 +66,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     "sum_after": phrases("ao quadrado | ao cubo"),
     "it_is": phrases("está | tá | faz | são | é | estão"),
     "weather": phrases("aqui | lá fora | fora | à sombra | graus | em casa"),
-    "other_before": phrases("agora estou na | agora vou na | já vou na")
+    "other_before": each_of("comecei | iniciei | terminei", "pelo | pela | por | com a | na | no")
+    + phrases("agora estou na | agora vou na | já vou na")
     + phrases(
         "hoje é dia | hoje já é | já é dia | hoje já é dia | hoje é | estamos a dia | aqui faz | aqui está | aqui tá | aqui estão | cá estão | cá faz | hoje faz | sessão | já faz"
     ),

@@ -17,6 +17,7 @@ _OTHERS = "* | * *"
 _ABOVE = "ovan | ovanför | ovanför mig | här ovanför | över mig | innan | före mig | här uppe"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "printed": phrases("boken | tidningen | romanen | kokboken | kokbok | bok | tidning"),
     "turning": phrases("men"),
     "voting": phrases("röstar | min röst | väljer"),
     "torn": phrases("velar | tvekar | väljer"),

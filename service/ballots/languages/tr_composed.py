@@ -22,6 +22,7 @@ _ONE_OF_A_DECADE = " | ".join(
 )
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "printed": phrases("kitap | kitapta | kitabın | dergi | dergide | roman | romanda | gazete"),
     "turning": phrases("ama | fakat"),
     "voting": phrases("oyum | seçiyorum"),
     "again": phrases("yine | gene"),

@@ -11,6 +11,7 @@ _GONE = (
 )
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "printed": phrases("书 | 小说 | 杂志 | 报纸 | 书里"),
     "again": phrases("又"),
     "counting_pages": phrases("页 | 頁"),
     "everyday": phrases(
