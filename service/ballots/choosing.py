@@ -150,7 +150,9 @@ def _is_somebodys(mention: Mention) -> bool:
 
 def _is_an_echo(scene: Scene, mention: Mention) -> bool:
     """As in "9 euros for a coffee, NINE": nothing else stands in its clause."""
-    bare = scene.clause(mention.first, mention.after) == (mention.first, mention.after)
+    start, end = scene.clause(mention.first, mention.after)
+    beside = (*scene.tokens[start : mention.first], *scene.tokens[mention.after : end])
+    bare = all(token.text in scene.lexicon.plain_words for token in beside)
     return bare and scene.tokens[mention.first - 1].text != ":"
 
 

@@ -143,7 +143,7 @@ def _is_quoted_for_another(scene: Scene, mention: Mention) -> bool:
     first = mention.first
     while first > 0 and first - 1 in scene.quoted:
         first -= 1
-    near = (max(first - 6, 0), first), (last, min(last + 7, len(tokens)))
+    near = (max(first - 9, 0), first), (last, min(last + 7, len(tokens)))
     for start, end in near:
         at = scene.find("saying", start, end)
         if at >= 0:

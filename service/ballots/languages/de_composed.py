@@ -26,6 +26,7 @@ geschrieben hat | schreibt | will | wollte | vorschlägt | tippt
 _WISH = "wunsch | lieblings | glücks | favoriten | traum | kuschel"
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "saying": phrases("geschrieben | kommentiert | stand da | hat gemeint"),
     "printed": phrases("zeitschrift | zeitung | buch | roman | katalog | kochbuch | heft"),
     "everyday": phrases(
         """

@@ -1,4 +1,4 @@
-"""English votes that are not quite one: grumbles, counts told twice, numbers of one's own, sayings."""
+"""English phrases put together of parts: doubts, grumbles, choices left to others, talk."""
 
 from __future__ import annotations
 
@@ -207,7 +207,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
         "birthday | bday | b day | b-day | anniversary | wedding | due date | birth date",
         "is | is on | was | falls on | 's",
     ),
-    "other_before": each_of(
+    "other_before": each_of("seats | rooms | lanes | platforms | lots", "# and | # or |")
+    + each_of(
         "i | then i | so i | and i | we | had to | i've | i have",
         "started | restarted | started again | started over | begun again",
         "from | at | on | with",

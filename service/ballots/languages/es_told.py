@@ -13,6 +13,7 @@ número de la suerte | aniversario | talla de zapato
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "saying": phrases("puso | ponía | había puesto | ha puesto | comentó | soltó | puse que"),
     "own_voice": phrases("quiero | elijo | prefiero | escojo"),
     "printed": phrases("revista | periódico | libro | novela | catálogo"),
     "voting": phrases("voto | mi voto | elijo | escojo | votar | me quedo con"),

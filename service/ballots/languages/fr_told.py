@@ -13,6 +13,7 @@ numéro de rue | numéro porte-bonheur | chiffre fétiche | jour de naissance
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "saying": phrases("avait écrit | a écrit | a mis | avait mis | a commenté"),
     "printed": phrases("magazine | journal | livre | bouquin | roman | catalogue | bd"),
     "voting": phrases("""
         vote | je vote | mon vote | mon choix | je choisis | votons | voter | je prends

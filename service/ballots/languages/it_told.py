@@ -13,6 +13,9 @@ anniversario | numero di casa
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "saying": phrases(
+        "aveva scritto | ha scritto | hanno scritto | ha commentato | aveva messo | ha messo"
+    ),
     "own_voice": phrases("voglio | vorrei | scelgo | preferisco | e voglio"),
     "printed": phrases("rivista | giornale | libro | romanzo | catalogo"),
     "letting_choose": each_of(

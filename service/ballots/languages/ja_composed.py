@@ -37,7 +37,8 @@ GROUPS: Mapping[str, tuple[Phrase, ...]] = {
     + each_of(_COUNTED, "の 人 に | の方 に | に", "賛成 | 同意 | 同感")
     + each_of(_COUNTED, "って まだ | って もう | まだ"),
     "asked_later": each_of("もう | まだ | は もう | は まだ", _GONE),
-    "other_after": phrases(
+    "other_after": phrases("ページ まで | ページ目 まで | 頁 まで")
+    + phrases(
         "番 の バス | 番 バス | 番 の 電車 | 対 # | 対 | 話 | キロ | キロメートル | 杯 | 円 | カウント | 本取り | 歳"
     ),
     "other_before": phrases("# 対 | 第 # 話"),

@@ -13,6 +13,7 @@ geluksnummer | geboortedag
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "saying": phrases("appte | geschreven | stuurde | reageerde"),
     "printed": phrases("tijdschrift | krant | boek | roman | catalogus"),
     "voting": phrases("ik stem | mijn stem | ik kies | stemmen op | mijn keuze"),
     "rated": phrases("geef een | geef ik een | is een | een dikke"),

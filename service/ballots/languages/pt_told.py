@@ -13,6 +13,7 @@ número da sorte | aniversário de casamento
 """
 
 GROUPS: Mapping[str, tuple[Phrase, ...]] = {
+    "saying": phrases("tinha escrito | comentou | postou | botou | pôs"),
     "own_voice": phrases("quero | escolho | prefiro"),
     "printed": phrases("revista | jornal | livro | romance | catálogo"),
     "voting": phrases("voto | meu voto | escolho | votar | fico com"),
