@@ -6,7 +6,7 @@ from bisect import bisect_right
 from collections import defaultdict
 from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass, fields
-from functools import cache
+from functools import lru_cache
 
 from service.ballots.language import Language, Phrase
 from service.ballots.languages import LANGUAGES
@@ -43,6 +43,9 @@ _LONG_ENOUGH = 5
 _SHORTEST_HEAD = 4
 #: What `before` and `after` tell where no phrase stands.
 _NOTHING: Found = ("", 0)
+#: So many mixtures of languages are kept ready, those asked for last. Each takes some ten megabytes,
+#: and words of three languages at once make thousands: whoever writes such comments would fill it all.
+_MIXTURES = 24
 
 
 @dataclass(frozen=True, slots=True)
@@ -224,7 +227,7 @@ def _counting_words(languages: Sequence[Language]) -> tuple[dict[str, int], dict
     return numbers, ordinals
 
 
-@cache
+@lru_cache(maxsize=_MIXTURES)
 def lexicon_of(codes: tuple[str, ...]) -> Lexicon:
     """The words of these languages, the comment's own first."""
     languages = [LANGUAGES[code] for code in codes if code in LANGUAGES]

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from typing import Any, Generic, TypeVar
+from weakref import WeakValueDictionary
 
 #: So many words are kept; then keeping begins anew.
 MOST = 16_384
@@ -16,25 +17,30 @@ MOST = 16_384
 LONGEST = 32
 
 Told = TypeVar("Told")
-#: One for each table and language: they last as long as the process.
-_ALL: list[Met[Any]] = []
+#: Those there are, by their ids: one for each table and mixture of languages that is in use.
+_ALL: WeakValueDictionary[int, Met[Any]] = WeakValueDictionary()
 
 
 def forget() -> None:
     """Keep no word from here on: for measuring how long comments take that are the first to come."""
-    for one in _ALL:
+    for one in list(_ALL.values()):
         one.clear()
+
+
+def how_many() -> int:
+    """How many tables of words are kept: those of mixtures of languages come and go."""
+    return len(_ALL)
 
 
 class Met(dict[str, Told], Generic[Told]):
     """What `find` tells of a word, by word: it is asked once for each that is kept."""
 
-    __slots__ = ("_find",)
+    __slots__ = ("__weakref__", "_find")
 
     def __init__(self, find: Callable[[str], Told]) -> None:
         super().__init__()
         self._find = find
-        _ALL.append(self)
+        _ALL[id(self)] = self
 
     def __missing__(self, word: str) -> Told:
         told = self._find(word)

@@ -8,7 +8,8 @@ from hypothesis import strategies as st
 
 from service.ballots import tongue
 from service.ballots.languages import LANGUAGES
-from service.ballots.met import Met
+from service.ballots.lexicon import lexicon_of
+from service.ballots.met import Met, how_many
 from service.ballots.normal import plain_of
 from service.ballots.scanning import WORD, scan
 from service.ballots.tellings import Telling, tellings
@@ -160,6 +161,19 @@ def test_whatever_the_text_known_languages_are_read_and_english_is_one(
     assert "en" in codes
     assert len(codes) == len(set(codes))
     assert set(codes) <= set(LANGUAGES)
+
+
+def test_the_words_of_a_mixture_of_languages_are_let_go_when_many_others_came() -> None:
+    """Comments choose the mixture, so that whoever writes them could fill the memory."""
+    kept = lexicon_of.cache_info().maxsize
+    assert kept is not None
+    for number in range(kept):
+        lexicon_of((f"no language {number}",))
+    tables = how_many()
+    for number in range(2 * kept):
+        lexicon_of((f"another {number}",))
+    assert lexicon_of.cache_info().currsize == kept
+    assert how_many() == tables
 
 
 def test_a_word_that_many_languages_have_tells_least() -> None:
