@@ -14,6 +14,7 @@ _SMALL = 11
 #: Why a number word is no number.
 SMALL_TALK = "a small number inside other talk"
 THE_WORD = "the word, not the number"
+PAGE_SAID = "a page word before it"
 
 
 @dataclass(slots=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.ballots import stands
-from service.ballots.case import Case, Verdict
+from service.ballots.case import PAGE_SAID, Case, Verdict
 from service.ballots.scanning import DIGITS, SOFT, WORD
 from service.ballots.surroundings import (
     NO_THINGS,
@@ -91,7 +91,7 @@ def measured(case: Case) -> Verdict:
         return None
     if _is_below_nought(case):
         case.mention.value = -case.value
-        return stands.CUED, "a page word before it"
+        return stands.CUED, PAGE_SAID
     if case.after.group == "other_after":
         no_count = _is_of_the_chart(case) or rules_out_the_next(case.scene, case.mention.after)
         return None if no_count else (stands.OTHER, MEASURED)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from service.ballots import stands
-from service.ballots.case import SMALL_TALK, THE_WORD, Case, Verdict
+from service.ballots.case import PAGE_SAID, SMALL_TALK, THE_WORD, Case, Verdict
 from service.ballots.lexicon import bits_of
 from service.ballots.scanning import DIGITS, WORD
 from service.ballots.surroundings import (
@@ -18,6 +18,8 @@ from service.ballots.surroundings import (
 NUMBER_OF_ELSE, NUMBER_SAID = "may be the number of something else", "a number word before it"
 CHOSEN_AFTER = "words of choice after it"
 CHOSEN_BEFORE = "words of choice before it"
+IN_THE_OPEN, BEGINS = "nothing says that it is something else", "begins what is said"
+LUCKY = "a favourite or lucky number"
 DONE = "a page that is done, perhaps of the writer's own piece"
 OWN_PIECE = "a page of the writer's own piece"
 SAID_BY = "foretold or reported, perhaps not chosen"
@@ -34,7 +36,7 @@ def lucky(case: Case) -> Verdict:
     """As in "my lucky number is 7": offered unless something else is chosen."""
     if case.before.group == "lucky_before" and not case.before.page:
         case.mention.lucky = True
-        return stands.BARE, "a favourite or lucky number"
+        return stands.BARE, LUCKY
     return None
 
 
@@ -126,7 +128,7 @@ def page_said(case: Case) -> Verdict:
         return stands.ASKED, DONE
     if here and case.after.group != "choice_after" and not _votes(case):
         return stands.UNSURE, "a page, perhaps only talked about"
-    return stands.CUED, "a page word before it"
+    return stands.CUED, PAGE_SAID
 
 
 def _votes(case: Case) -> bool:
@@ -190,7 +192,7 @@ def chosen_after(case: Case) -> Verdict:
     if case.mention.spelled and case.value == 1 and not _is_a_number(case):
         return stands.OTHER, THE_WORD
     if case.value > case.scene.last_page and case.scene.begins("goes_on", case.mention.after):
-        return stands.BARE, "nothing says that it is something else"  # "310 looks the most used"
+        return stands.BARE, IN_THE_OPEN  # "310 looks the most used"
     # A small number word in the middle of talk is no number even before "please".
     if case.before.clear or not case.is_small_word:
         return stands.CUED, CHOSEN_AFTER
@@ -208,9 +210,9 @@ def in_the_open(case: Case) -> Verdict:
     if is_alone(case.scene, case.mention) or _gives_a_reason(case):
         return stands.ALONE, "stands by itself"
     if not case.is_small_word:
-        return stands.BARE, "nothing says that it is something else"
+        return stands.BARE, IN_THE_OPEN
     if case.before.at < 0 or case.scene.tokens[case.before.at].kind != WORD:
-        return stands.BARE, "begins what is said"
+        return stands.BARE, BEGINS
     return stands.UNSURE, SMALL_TALK
 
 

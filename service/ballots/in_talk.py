@@ -3,26 +3,19 @@
 from __future__ import annotations
 
 from service.ballots import stands
-from service.ballots.cues import NUMBER_SAID
+from service.ballots.case import PAGE_SAID
+from service.ballots.cues import BEGINS, IN_THE_OPEN, LUCKY, NUMBER_SAID
 from service.ballots.mention import Mention
-from service.ballots.scanning import WORD
+from service.ballots.placing import ON_THE_CHART
 from service.ballots.scene import Scene
+from service.ballots.surroundings import telling_words
 
 #: In a comment of fewer words a page may be chosen in any words.
 _TALK = 14
 #: So many words that the reader does not know make a sentence tell something.
 _TELLING = 3
 #: Rules by which a number counts that no word of choosing stands beside.
-_UNCHOSEN = frozenset(
-    {
-        "a page word before it",
-        NUMBER_SAID,
-        "nothing says that it is something else",
-        "begins what is said",
-        "a place on the chart",
-        "a favourite or lucky number",
-    }
-)
+_UNCHOSEN = frozenset({PAGE_SAID, NUMBER_SAID, IN_THE_OPEN, BEGINS, LUCKY, ON_THE_CHART})
 _CHOOSING = ("voting", "suggesting")
 
 
@@ -45,19 +38,7 @@ def _is_told(scene: Scene, mention: Mention) -> bool:
     reasons = () if mention.lucky else ("because",)
     if any(scene.has(group, start, end) for group in (*_CHOOSING, *reasons)):
         return False
-    before = _unknown(scene, 0, mention.first)
-    after = _unknown(scene, mention.after, len(scene.tokens))
+    before = telling_words(scene, 0, mention.first)
+    after = telling_words(scene, mention.after, len(scene.tokens))
     beside = sum(start <= at < end for at in (*before, *after))
     return beside >= _TELLING and (mention.lucky or bool(before and after))
-
-
-def _unknown(scene: Scene, start: int, end: int) -> list[int]:
-    """The places of words that say something."""
-    known = scene.lexicon.plain_words
-    return [
-        at
-        for at in range(start, end)
-        if scene.kinds[at] == WORD
-        and scene.tokens[at].text not in known
-        and not scene.begins("page", at)
-    ]

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from service.ballots import stands
-from service.ballots.case import Case, Verdict
+from service.ballots.case import PAGE_SAID, Case, Verdict
 from service.ballots.counted import MEASURED
-from service.ballots.lexicon import NUMBER
-from service.ballots.scanning import DIGITS, SOFT, WORD
+from service.ballots.scanning import SOFT, WORD
 from service.ballots.scene import Scene
+from service.ballots.surroundings import is_number
 
 #: A saying begins at most so many words before its number.
 _REACH = 4
@@ -35,7 +35,7 @@ def beyond_any_chart(case: Case) -> Verdict:
         return None
     mention.value *= _THOUSAND
     mention.after += step
-    return (stands.CUED, "a page word before it") if case.before.page else (stands.OTHER, MEASURED)
+    return (stands.CUED, PAGE_SAID) if case.before.page else (stands.OTHER, MEASURED)
 
 
 def vaguely_told(case: Case) -> Verdict:
@@ -109,7 +109,7 @@ def expected_count(case: Case) -> Verdict:
         return None
     start, _ = scene.sentence(first)
     before = range(start, first - step)
-    numbered = any(scene.kinds[at] == DIGITS or scene.signs[at] & NUMBER for at in before)
+    numbered = any(is_number(scene, at) for at in before)
     counted = numbered and scene.has("other_after", start, first - step)
     return (stands.OTHER, MEASURED) if counted else None
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from service.ballots import stands
 from service.ballots.lexicon import bits_of
 from service.ballots.mention import Mention
-from service.ballots.scanning import WORD
 from service.ballots.scene import Scene
+from service.ballots.surroundings import telling_words
 
 PRINTED = bits_of("printed")
 _SPEAKING_OF_VOTES = ("voting", "choice_before", "choice_after", "suggesting")
@@ -45,11 +45,5 @@ def _is_talked_about(scene: Scene, mention: Mention) -> bool:
     start, end = scene.sentence(mention.first)
     if any(scene.has(group, start, end) for group in _SPEAKING_OF_VOTES):
         return False
-    known = scene.lexicon.plain_words
-    beside = (*range(start, mention.first), *range(mention.after, end))
-    return any(
-        scene.kinds[at] == WORD
-        and scene.tokens[at].text not in known
-        and not scene.begins("page", at)
-        for at in beside
-    )
+    beside = ((start, mention.first), (mention.after, end))
+    return any(telling_words(scene, *part) for part in beside)

@@ -13,12 +13,12 @@ from service.ballots.coordinates import (
     page_in_line,
     row_or_column,
 )
-from service.ballots.lexicon import NUMBER, ORDINAL, ROMAN, bits_of
+from service.ballots.lexicon import ORDINAL, ROMAN, bits_of
 from service.ballots.mention import Mention
 from service.ballots.placing import judge_place
 from service.ballots.roman import roman_at
-from service.ballots.scanning import DIGITS
 from service.ballots.scene import Scene
+from service.ballots.surroundings import is_number
 from service.chart.grid import CORNERS, Chart, Corner, centre_pages, corner_page
 
 _SIDES = ("top", "bottom", "left", "right")
@@ -231,14 +231,10 @@ def _is_chosen_end(scene: Scene, at: int, step: int, group: str) -> bool:
     one = at + step < len(scene.tokens) and scene.tokens[at + step].text == "one"
     if one:
         after = read_after(scene, at + step + 1)
-    elif at + step < len(scene.tokens) and _is_number(scene, at + step):
+    elif at + step < len(scene.tokens) and is_number(scene, at + step):
         return False  # "picked the last six tomatoes"
     asked = after.group == "choice_after" or before.group == "choice_before"
     return asked and before.clear and after.clear and (one or group == "last")
-
-
-def _is_number(scene: Scene, at: int) -> bool:
-    return scene.kinds[at] == DIGITS or bool(scene.signs[at] & NUMBER)
 
 
 def _middle(scene: Scene, at: int) -> Mention | None:

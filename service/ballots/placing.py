@@ -14,6 +14,7 @@ from service.ballots.stands import Standing
 from service.ballots.surroundings import in_a_saying, is_alone
 
 TALKED_ABOUT = "a place, perhaps only talked about"
+ON_THE_CHART = "a place on the chart"
 #: In a comment of more words than this a place in passing is no choice.
 _TALK = 12
 _TELLING = bits_of("above", "below", "later", "earlier", "relative_before")
@@ -90,7 +91,7 @@ def _judged(scene: Scene, mention: Mention, before: Beside, after: Beside) -> tu
         talk = scene.word_count() > _TALK and not paged
         return stands.OTHER if talk else stands.UNSURE, TALKED_ABOUT
     if is_alone(scene, mention) or (named and (before.clear or before.group == "")):
-        return stands.CUED if named else stands.ALONE, "a place on the chart"
+        return stands.CUED if named else stands.ALONE, ON_THE_CHART
     return stands.UNSURE, TALKED_ABOUT
 
 

@@ -16,6 +16,8 @@ _FEW = 4
 #: Among so many words "3-1" is a score.
 _TALK = 3
 SEVERAL = "several pages, and none is preferred"
+#: Beyond the chart's pages such small numbers may still be multiplied: "9 x 9".
+_TEN = 10
 
 
 def judge_shape(scene: Scene, mention: Mention) -> None:
@@ -41,10 +43,6 @@ def judge_shape(scene: Scene, mention: Mention) -> None:
     judge_one = judges.get(mention.shape)
     if judge_one is not None:
         judge_one(scene, mention, cued=cued or before.number)
-
-
-#: Beyond the chart's pages such small numbers may still be multiplied: "9 x 9".
-_TEN = 10
 
 
 def _other(mention: Mention, rule: str) -> None:

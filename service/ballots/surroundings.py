@@ -36,6 +36,23 @@ def word_at(scene: Scene, at: int) -> str:
     return ""
 
 
+def is_number(scene: Scene, at: int) -> bool:
+    """Whether a number stands at this place, in digits or as a word."""
+    return scene.kinds[at] == DIGITS or bool(scene.signs[at] & NUMBER)
+
+
+def telling_words(scene: Scene, start: int, end: int) -> list[int]:
+    """The places of words among the tokens [start:end] that say something of their own."""
+    known = scene.lexicon.plain_words
+    return [
+        at
+        for at in range(start, end)
+        if scene.kinds[at] == WORD
+        and scene.tokens[at].text not in known
+        and not scene.begins("page", at)
+    ]
+
+
 def is_fabric(scene: Scene, mention: Mention) -> bool:
     """As in "2 over 1": so many threads over so many of the fabric."""
     after = mention.after

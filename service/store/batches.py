@@ -9,9 +9,8 @@ from datetime import datetime
 from hashlib import sha256
 from typing import Literal
 
-from sqlalchemy import Text, cast
-from sqlmodel import Session, col, func, or_, select
-from sqlmodel.sql.expression import SelectOfScalar
+from sqlalchemy import ColumnElement, Text, cast
+from sqlmodel import Session, and_, col, func, or_, select
 
 from service.comments.content import Content
 from service.errors import NotFound, WrongState
@@ -119,7 +118,7 @@ def check_takes_comments(row: RoundRow) -> None:
 
 def last_batch(session: Session, row: RoundRow) -> BatchRow | None:
     """The last of the batches that stand."""
-    newest_first = _standing(row).order_by(col(BatchRow.number).desc())
+    newest_first = select(BatchRow).where(_standing(row)).order_by(col(BatchRow.number).desc())
     return session.exec(newest_first.limit(1)).first()
 
 
@@ -130,15 +129,12 @@ def batches_with_notes(session: Session, row: RoundRow) -> Sequence[BatchRow]:
     """
     noted = cast(col(BatchRow.notes), Text) != "[]"
     unreadable = col(BatchRow.unreadable_count) > 0
-    return session.exec(
-        _standing(row).where(or_(noted, unreadable)).order_by(col(BatchRow.number))
-    ).all()
+    told = select(BatchRow).where(_standing(row), or_(noted, unreadable))
+    return session.exec(told.order_by(col(BatchRow.number))).all()
 
 
-def _standing(row: RoundRow) -> SelectOfScalar[BatchRow]:
-    return select(BatchRow).where(
-        BatchRow.round_id == id_of(row), col(BatchRow.taken_back).is_(None)
-    )
+def _standing(row: RoundRow) -> ColumnElement[bool]:
+    return and_(BatchRow.round_id == id_of(row), col(BatchRow.taken_back).is_(None))
 
 
 def some_batches(
@@ -152,9 +148,7 @@ def some_batches(
 
 def count_batches(session: Session, row: RoundRow, since: datetime | None = None) -> int:
     """How many batches stand; `since` only those that were copied then or later."""
-    found = select(func.count()).where(
-        BatchRow.round_id == id_of(row), col(BatchRow.taken_back).is_(None)
-    )
+    found = select(func.count()).where(_standing(row))
     if since is not None:
         found = found.where(BatchRow.copied_at >= since)
     return session.exec(found).one()

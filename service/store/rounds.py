@@ -123,6 +123,7 @@ def take_round(session: Session, row: RoundRow, *, to_hand_in: bool = False) -> 
     """Have the round for this transaction alone: another one that takes it waits.
 
     Whoever also takes the game takes that first: else two could wait for each other for ever.
+    `to_hand_in`: for comments that are handed in, which a board may be a little behind with.
     """
     counted = {"changes": col(RoundRow.changes) + 1}
     if to_hand_in:
